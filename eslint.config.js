@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs'
+import { defineConfig } from 'eslint/config'
+import tseslint from 'typescript-eslint'
+import layerRule from './scripts/layer-rule.mjs'
+
+const layers = JSON.parse(readFileSync(new URL('layers.json', import.meta.url), 'utf8'))
+
+export default defineConfig(
+  { ignores: ['dist', 'out', 'coverage', '.cache', 'docs', 'api', '**/*.js', '**/*.mjs', '**/*.cjs'] },
+  ...tseslint.configs.strictTypeChecked,
+  {
+    languageOptions: { parserOptions: { project: './tsconfig.test.json', tsconfigRootDir: import.meta.dirname } },
+    linterOptions: { reportUnusedDisableDirectives: 'error' },
+    rules: {
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': 'error',
+      '@typescript-eslint/consistent-type-imports': 'error',
+    },
+  },
+  {
+    files: ['src/**/*.ts'],
+    plugins: { layers: layerRule },
+    rules: { 'layers/arrows': ['error', layers], 'layers/index-only-reexports': 'error' },
+  },
+)

