@@ -1,0 +1,3 @@
+export * from './errors/index.ts'
+export * from './references/index.ts'
+export * from './units/index.ts'

@@ -1,0 +1,3 @@
+export type { Assessment, Reason, Verdict } from './assessment.ts'
+export { type Caution, type CautionId, cautionOf, cautions } from './cautions.ts'
+export { type Source, type SourceId, type SourceKind, sourceOf, sources } from './sources.ts'

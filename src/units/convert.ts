@@ -1,0 +1,166 @@
+import { LitrebarError } from '../errors/index.ts'
+import type { Dimension } from './dimension.ts'
+import type {
+  AbsolutePressure,
+  GaugePressure,
+  Length,
+  PlainNumber,
+  PressureDifference,
+  Quantity,
+  Temperature,
+  TemperatureDifference,
+} from './quantity.ts'
+import type { Unit } from './unit.ts'
+
+/**
+ * The number of a quantity in a unit of its dimension.
+ * For a difference of temperatures use `differenceInUnit`: the zero of a scale must not enter there.
+ *
+ * @param q - any quantity
+ * @param unit - a unit of the same dimension
+ * @returns a plain number
+ * @example
+ * inUnit(absolute(3000, psi), bar) // => 206.84271879505084
+ */
+export function inUnit<D extends Dimension>(q: Quantity<D, string>, unit: Unit<NoInfer<D>>): number {
+  return (q - (unit.offset ?? 0)) / unit.factor
+}
+
+/**
+ * The number of a difference in a unit of pressure or temperature. The zero of a temperature scale plays no part.
+ *
+ * @param q - a difference
+ * @param unit - a unit of pressure for a pressure, of temperature for a temperature
+ * @returns a plain number
+ * @example
+ * differenceInUnit(difference(10, celsius), fahrenheit) // => 18
+ */
+export function differenceInUnit(q: TemperatureDifference, unit: Unit<'temperature'>): number
+export function differenceInUnit(q: PressureDifference, unit: Unit<'pressure'>): number
+export function differenceInUnit(q: number, unit: Unit): number {
+  return q / unit.factor
+}
+
+/**
+ * Absolute pressure from a gauge pressure and the pressure around the gauge.
+ *
+ * @param pressure - gauge pressure, Pa
+ * @param ambientPressure - pressure around the gauge, absolute, Pa
+ * @returns absolute pressure, Pa
+ * @throws LitrebarError `range` if the sum is below vacuum or not finite
+ * @example
+ * inUnit(toAbsolute(gauge(232, bar), absolute(1, atmosphere)), bar) // => 233.01325
+ */
+export function toAbsolute(pressure: GaugePressure, ambientPressure: AbsolutePressure): AbsolutePressure {
+  const sum = pressure + ambientPressure
+  if (!(sum >= 0 && sum < Infinity)) {
+    throw new LitrebarError({
+      code: 'range',
+      argument: 'pressure + ambientPressure',
+      value: `${String(sum)} Pa`,
+      expected: 'at least 0 Pa',
+      hint: 'Nothing is below vacuum: check the sign of the reading and its unit.',
+    })
+  }
+  return sum as AbsolutePressure
+}
+
+/**
+ * Gauge pressure from an absolute pressure and the pressure around the gauge.
+ *
+ * @param pressure - absolute pressure, Pa
+ * @param ambientPressure - pressure around the gauge, absolute, Pa
+ * @returns gauge pressure, Pa; negative below ambient
+ */
+export function toGauge(pressure: AbsolutePressure, ambientPressure: AbsolutePressure): GaugePressure {
+  return (pressure - ambientPressure) as GaugePressure
+}
+
+/** Difference of two temperatures, K. */
+export function differenceOf(a: Temperature, b: Temperature): TemperatureDifference
+/** Difference of two lengths counted from the same datum, m. */
+export function differenceOf<R extends string>(a: Quantity<'length', R>, b: Quantity<'length', NoInfer<R>>): Length
+/** Difference of two quantities of one dimension and one reference. */
+export function differenceOf<D extends Exclude<Dimension, 'temperature' | 'length'>, R extends string>(
+  a: Quantity<D, R>,
+  b: Quantity<NoInfer<D>, NoInfer<R>>,
+): Quantity<D, 'difference'>
+/**
+ * Difference of two quantities that are counted from the same reference: two absolute pressures, two depths.
+ *
+ * @param a - the first
+ * @param b - what is taken away from it, of the same dimension and reference
+ * @returns the difference in SI
+ * @example
+ * inUnit(differenceOf(gauge(200, bar), gauge(50, bar)), bar) // => 150
+ */
+export function differenceOf(a: number, b: number): unknown {
+  return a - b
+}
+
+/** What adds up: amounts, not points on a scale. The sum of two absolute pressures means nothing. */
+export type Additive =
+  | 'amount'
+  | 'difference'
+  | 'internal'
+  | 'displaced'
+  | 'gas at its own state'
+  | 'weight'
+  | 'mole'
+  | `free gas at ${string}`
+
+/**
+ * Sum of amounts of one kind. Free gas adds only at one reference condition; pressures and temperatures do not add at all.
+ *
+ * @param first - an amount
+ * @param others - amounts of the same dimension and reference
+ * @returns their sum in SI
+ * @example
+ * inUnit(totalOf(internalVolumeOf(12, litre), internalVolumeOf(10, litre)), litre) // => 22
+ */
+export function totalOf<D extends Dimension, R extends Additive>(
+  first: Quantity<D, R>,
+  ...others: readonly Quantity<NoInfer<D>, NoInfer<R>>[]
+): Quantity<D, R> {
+  return others.reduce<number>((sum, q) => sum + q, first) as Quantity<D, R>
+}
+
+/**
+ * A pressure moved by a difference; keeps its reference.
+ *
+ * @param pressure - gauge or absolute, Pa
+ * @param change - difference, Pa, of either sign
+ * @returns pressure of the same reference, Pa
+ */
+export function shiftedBy<R extends 'absolute' | 'gauge'>(
+  pressure: Quantity<'pressure', R>,
+  change: PressureDifference,
+): Quantity<'pressure', R> {
+  return (pressure + change) as Quantity<'pressure', R>
+}
+
+/**
+ * Converts a column from one unit to another, at the speed of the bare loop. Rows that are not finite are marked, not thrown.
+ *
+ * @param out - `value` receives the results, `code` 0 for a good row and 1 for one that is not finite
+ * @param column - the numbers
+ * @param units - from which unit to which, of one dimension
+ * @param from - first row, 0 unless given
+ * @param to - row after the last, the length of the column unless given
+ */
+export function convertInto<D extends Dimension>(
+  out: { readonly value: Float64Array; readonly code: Uint8Array },
+  column: Float64Array,
+  units: { readonly from: Unit<D>; readonly to: Unit<NoInfer<D>> },
+  from: PlainNumber = 0,
+  to: PlainNumber = column.length,
+): void {
+  const { value, code } = out
+  const factor = units.from.factor / units.to.factor
+  const shift = ((units.from.offset ?? 0) - (units.to.offset ?? 0)) / units.to.factor
+  for (let row = from; row < to; row++) {
+    const converted = (column[row] as number) * factor + shift
+    value[row] = converted
+    code[row] = converted - converted === 0 ? 0 : 1
+  }
+}

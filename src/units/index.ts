@@ -1,0 +1,261 @@
+export { type Accepted, isWithin, requireWithin } from './accepted.ts'
+export {
+  kilomole,
+  mole,
+} from './amount.ts'
+export {
+  squareCentimetre,
+  squareFoot,
+  squareInch,
+  squareMetre,
+  squareMillimetre,
+} from './area.ts'
+export {
+  absolute,
+  altitudeOf,
+  depthOf,
+  difference,
+  displacedVolumeOf,
+  fractionOf,
+  freeGasFlowOf,
+  freeGasOf,
+  gasVolumeOf,
+  gauge,
+  internalVolumeOf,
+  type MeasuredDimension,
+  massFractionOf,
+  measure,
+  temperatureOf,
+  volumeFractionOf,
+} from './construct.ts'
+export {
+  type Additive,
+  convertInto,
+  differenceInUnit,
+  differenceOf,
+  inUnit,
+  shiftedBy,
+  toAbsolute,
+  toGauge,
+  totalOf,
+} from './convert.ts'
+export {
+  gramPerCubicCentimetre,
+  gramPerCubicMetre,
+  gramPerLitre,
+  kilogramPerCubicMetre,
+  milligramPerCubicMetre,
+  poundPerCubicFoot,
+} from './density.ts'
+export {
+  footOfSeaWaterSixtyFourPound,
+  footOfSeaWaterThirtyThree,
+  footOfSeaWaterThirtyThreePointZeroEight,
+  footOfSeaWaterThirtyThreePointZeroSixSix,
+  metreOfSeaWaterTenKilopascal,
+} from './depth-pressure.ts'
+export { type Dimension, dimensions } from './dimension.ts'
+export {
+  day,
+  hour,
+  millisecond,
+  minute,
+  second,
+} from './duration.ts'
+export {
+  millivolt,
+  volt,
+} from './electric.ts'
+export {
+  footPoundForce,
+  joule,
+  kilocalorie,
+  kilogramForceMetre,
+  kilojoule,
+  kilowattHour,
+} from './energy.ts'
+export {
+  cubicFootPerMinute,
+  cubicMetrePerHour,
+  cubicMetrePerSecond,
+  litrePerMinute,
+  litrePerSecond,
+} from './flow.ts'
+export {
+  kilogramForce,
+  kilonewton,
+  newton,
+  poundForce,
+} from './force.ts'
+export {
+  one,
+  partPerBillion,
+  partPerMillion,
+  percent,
+} from './fraction.ts'
+export {
+  hertz,
+  perMinute,
+} from './frequency.ts'
+export {
+  centimetre,
+  fathom,
+  foot,
+  inch,
+  kilometre,
+  metre,
+  micrometre,
+  millimetre,
+  nauticalMile,
+  yard,
+} from './length.ts'
+export {
+  grain,
+  gram,
+  kilogram,
+  milligram,
+  ounce,
+  pound,
+  tonne,
+} from './mass.ts'
+export {
+  gramPerHour,
+  gramPerSecond,
+  kilogramPerHour,
+  kilogramPerSecond,
+} from './mass-flow.ts'
+export {
+  gramPerMole,
+  joulePerMole,
+  joulePerMoleKelvin,
+  kilogramPerMole,
+  molePerCubicMetre,
+  molePerLitre,
+} from './molar.ts'
+export {
+  footPerMinute,
+  knot,
+  metrePerMinute,
+  metrePerSecond,
+  metrePerSecondSquared,
+} from './motion.ts'
+export {
+  horsepower,
+  kilowatt,
+  watt,
+} from './power.ts'
+export {
+  atmosphere,
+  bar,
+  centimetreOfWater,
+  decibar,
+  footOfWater,
+  gigapascal,
+  hectopascal,
+  inchOfMercury,
+  inchOfWater,
+  joulePerLitre,
+  kilogramForceMetrePerLitre,
+  kilogramForcePerSquareCentimetre,
+  kilopascal,
+  ksi,
+  megapascal,
+  metreOfWater,
+  millibar,
+  millimetreOfMercury,
+  millimetreOfWater,
+  pascal,
+  poundForcePerSquareFoot,
+  psi,
+  technicalAtmosphere,
+  torr,
+} from './pressure.ts'
+export {
+  barLitre,
+  pascalCubicMetre,
+  psiCubicFoot,
+} from './pressure-volume.ts'
+export type {
+  AbsolutePressure,
+  Acceleration,
+  Altitude,
+  Amount,
+  Area,
+  Density,
+  Depth,
+  Diffusivity,
+  DisplacedVolume,
+  Duration,
+  Energy,
+  EnergyPerVolume,
+  Force,
+  Fraction,
+  FreeGas,
+  FreeGasFlow,
+  Frequency,
+  GasVolume,
+  GaugePressure,
+  HeatCapacity,
+  InternalVolume,
+  Length,
+  Mass,
+  MassFlow,
+  MassFraction,
+  MolarDensity,
+  MolarEnergy,
+  MolarHeatCapacity,
+  MolarMass,
+  MoleFraction,
+  PlainNumber,
+  Power,
+  PressureDifference,
+  PressureVolume,
+  Quantity,
+  SpecificHeatCapacity,
+  Speed,
+  Tag,
+  Temperature,
+  TemperatureDifference,
+  ThermalConductance,
+  ThermalConductivity,
+  Torque,
+  Viscosity,
+  Voltage,
+  Volume,
+  VolumeFlow,
+  VolumeFraction,
+  Weight,
+} from './quantity.ts'
+export {
+  celsius,
+  fahrenheit,
+  kelvin,
+  rankine,
+} from './temperature.ts'
+export {
+  centipoise,
+  joulePerKelvin,
+  joulePerKilogramKelvin,
+  micropascalSecond,
+  pascalSecond,
+  squareMetrePerSecond,
+  wattPerKelvin,
+  wattPerMetreKelvin,
+} from './thermal.ts'
+export {
+  kilogramForceCentimetre,
+  newtonMetre,
+  poundForceFoot,
+  poundForceInch,
+} from './torque.ts'
+export type { Unit } from './unit.ts'
+export { allUnits } from './unit-list.ts'
+export {
+  cubicFoot,
+  cubicInch,
+  cubicMetre,
+  gallonImperial,
+  gallonUs,
+  litre,
+  millilitre,
+} from './volume.ts'

@@ -1,0 +1,30 @@
+import type { Unit } from './unit.ts'
+
+// Pressure times volume: the trade counts gas in bar·litres. It is not free gas, which needs a reference condition.
+
+/** Pascal cubic metre, the SI unit. */
+export const pascalCubicMetre: Unit<'pressure volume'> = {
+  symbol: 'Pa·m³',
+  quantity: 'pressure volume',
+  factor: 1,
+  definition: '1',
+  spellings: ['Pa m3', 'Pa m³'],
+}
+
+/** Bar litre: the gas of one litre at one bar. */
+export const barLitre: Unit<'pressure volume'> = {
+  symbol: 'bar·L',
+  quantity: 'pressure volume',
+  factor: 100,
+  definition: '100',
+  spellings: ['bar L', 'bar l', 'bar·l', 'bar litre', 'bar litres'],
+}
+
+/** Psi cubic foot. */
+export const psiCubicFoot: Unit<'pressure volume'> = {
+  symbol: 'psi·ft³',
+  quantity: 'pressure volume',
+  factor: 195.23778455972166,
+  definition: '0.45359237*9.80665/0.0254^2*0.3048^3',
+  spellings: ['psi ft3', 'psi cu ft'],
+}

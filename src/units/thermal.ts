@@ -1,0 +1,72 @@
+import type { Unit } from './unit.ts'
+
+// Heat capacity, conduction and viscosity.
+
+/** Joule per kelvin. */
+export const joulePerKelvin: Unit<'heat capacity'> = {
+  symbol: 'J/K',
+  quantity: 'heat capacity',
+  factor: 1,
+  definition: '1',
+}
+
+/** Joule per kilogram and kelvin. */
+export const joulePerKilogramKelvin: Unit<'specific heat capacity'> = {
+  symbol: 'J/(kg·K)',
+  quantity: 'specific heat capacity',
+  factor: 1,
+  definition: '1',
+  spellings: ['J/kg/K', 'J/(kg K)'],
+}
+
+/** Watt per metre and kelvin. */
+export const wattPerMetreKelvin: Unit<'thermal conductivity'> = {
+  symbol: 'W/(m·K)',
+  quantity: 'thermal conductivity',
+  factor: 1,
+  definition: '1',
+  spellings: ['W/m/K', 'W/(m K)'],
+}
+
+/** Watt per kelvin: the conductance of a heat exchanger. */
+export const wattPerKelvin: Unit<'thermal conductance'> = {
+  symbol: 'W/K',
+  quantity: 'thermal conductance',
+  factor: 1,
+  definition: '1',
+}
+
+/** Pascal second. */
+export const pascalSecond: Unit<'viscosity'> = {
+  symbol: 'Pa·s',
+  quantity: 'viscosity',
+  factor: 1,
+  definition: '1',
+  spellings: ['Pa s'],
+}
+
+/** Micropascal second, a fitting size for gases. */
+export const micropascalSecond: Unit<'viscosity'> = {
+  symbol: 'µPa·s',
+  quantity: 'viscosity',
+  factor: 1e-6,
+  definition: '1e-6',
+  spellings: ['uPa s', 'µPa s'],
+}
+
+/** Centipoise: one millipascal second. */
+export const centipoise: Unit<'viscosity'> = {
+  symbol: 'cP',
+  quantity: 'viscosity',
+  factor: 0.001,
+  definition: '1e-3',
+}
+
+/** Square metre per second. */
+export const squareMetrePerSecond: Unit<'diffusivity'> = {
+  symbol: 'm²/s',
+  quantity: 'diffusivity',
+  factor: 1,
+  definition: '1',
+  spellings: ['m2/s'],
+}

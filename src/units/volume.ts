@@ -1,0 +1,66 @@
+import type { Unit } from './unit.ts'
+
+// Volume units. Whether a volume is the inside of a cylinder, free gas or displaced water is said by the constructor.
+
+/** Cubic metre, the SI unit. */
+export const cubicMetre: Unit<'volume'> = {
+  symbol: 'm³',
+  quantity: 'volume',
+  factor: 1,
+  definition: '1',
+  spellings: ['m3', 'cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'],
+}
+
+/** Litre. */
+export const litre: Unit<'volume'> = {
+  symbol: 'L',
+  quantity: 'volume',
+  factor: 0.001,
+  definition: '1e-3',
+  spellings: ['l', 'litre', 'litres', 'liter', 'liters', 'dm3', 'dm³'],
+}
+
+/** Millilitre; equals one cubic centimetre. */
+export const millilitre: Unit<'volume'> = {
+  symbol: 'mL',
+  quantity: 'volume',
+  factor: 1e-6,
+  definition: '1e-6',
+  spellings: ['ml', 'millilitre', 'millilitres', 'cm3', 'cm³', 'cc'],
+}
+
+/** Cubic foot. */
+export const cubicFoot: Unit<'volume'> = {
+  symbol: 'ft³',
+  quantity: 'volume',
+  factor: 0.028316846592,
+  definition: '0.3048^3',
+  spellings: ['ft3', 'cu ft', 'cu. ft.', 'cuft', 'cubic foot', 'cubic feet'],
+}
+
+/** Cubic inch, the unit of US water capacity. */
+export const cubicInch: Unit<'volume'> = {
+  symbol: 'in³',
+  quantity: 'volume',
+  factor: 1.6387064e-5,
+  definition: '0.0254^3',
+  spellings: ['in3', 'cu in', 'cu. in.', 'cubic inch', 'cubic inches'],
+}
+
+/** US gallon: 231 cubic inches. */
+export const gallonUs: Unit<'volume'> = {
+  symbol: 'gal (US)',
+  quantity: 'volume',
+  factor: 0.003785411784,
+  definition: '231*0.0254^3',
+  spellings: ['US gallon', 'US gallons', 'US gal'],
+}
+
+/** Imperial gallon. */
+export const gallonImperial: Unit<'volume'> = {
+  symbol: 'gal (imp)',
+  quantity: 'volume',
+  factor: 0.00454609,
+  definition: '4.54609e-3',
+  spellings: ['imperial gallon', 'imperial gallons', 'imp gal'],
+}
