@@ -28,6 +28,7 @@ export const dimensions = {
   force: [1, 1, -2, 0, 0],
   torque: [2, 1, -2, 0, 0],
   fraction: [0, 0, 0, 0, 0],
+  angle: [0, 0, 0, 0, 0],
   'heat capacity': [2, 1, -2, -1, 0],
   'specific heat capacity': [2, 0, -2, -1, 0],
   'thermal conductivity': [1, 1, -3, -1, 0],

@@ -28,6 +28,14 @@ export const partPerMillion: Unit<'fraction'> = {
   spellings: ['parts per million'],
 }
 
+/** Gram per kilogram: absolute salinity, moisture per mass of dry air. */
+export const gramPerKilogram: Unit<'fraction'> = {
+  symbol: 'g/kg',
+  quantity: 'fraction',
+  factor: 0.001,
+  definition: '0.001',
+}
+
 /** Part per thousand million. */
 export const partPerBillion: Unit<'fraction'> = {
   symbol: 'ppb',

@@ -3,6 +3,7 @@ export {
   kilomole,
   mole,
 } from './amount.ts'
+export { degree, radian } from './angle.ts'
 export {
   squareCentimetre,
   squareFoot,
@@ -87,7 +88,9 @@ export {
   newton,
   poundForce,
 } from './force.ts'
+export { format, type NumberStyle, styled, withUnit } from './format.ts'
 export {
+  gramPerKilogram,
   one,
   partPerBillion,
   partPerMillion,
@@ -109,6 +112,7 @@ export {
   nauticalMile,
   yard,
 } from './length.ts'
+export { type LikelySlip, likelySlips, type Plausibility, type SlipRole } from './likely-slip.ts'
 export {
   grain,
   gram,
@@ -139,6 +143,7 @@ export {
   metrePerSecond,
   metrePerSecondSquared,
 } from './motion.ts'
+export { type ParsedKind, type ParsedKinds, type ParseOptions, parseQuantity } from './parse.ts'
 export {
   horsepower,
   kilowatt,
@@ -177,10 +182,13 @@ export {
 } from './pressure-volume.ts'
 export type {
   AbsolutePressure,
+  AbsoluteSalinity,
   Acceleration,
   Altitude,
   Amount,
+  Angle,
   Area,
+  ConservativeTemperature,
   Density,
   Depth,
   Diffusivity,
@@ -208,6 +216,7 @@ export type {
   MoleFraction,
   PlainNumber,
   Power,
+  PracticalSalinity,
   PressureDifference,
   PressureVolume,
   Quantity,
@@ -226,6 +235,8 @@ export type {
   VolumeFraction,
   Weight,
 } from './quantity.ts'
+export { type Direction, type Fineness, type Rounded, type RoundingRule, round, roundNumber } from './round.ts'
+export { type RoundingUse, type RoundingUseId, roundingUses } from './rounding-uses.table.ts'
 export {
   celsius,
   fahrenheit,

@@ -33,6 +33,8 @@ export type PressureDifference = Quantity<'pressure', 'difference'>
 export type EnergyPerVolume = PressureDifference
 /** Thermodynamic temperature, K. */
 export type Temperature = Quantity<'temperature', 'thermodynamic'>
+/** Conservative temperature of TEOS-10, K: potential enthalpy of sea water on a scale of temperature. Not the reading of a thermometer. */
+export type ConservativeTemperature = Quantity<'temperature', 'conservative'>
 /** Difference of two temperatures, K. */
 export type TemperatureDifference = Quantity<'temperature difference', 'difference'>
 /** The volume that gas or water can fill inside a cylinder, m³. */
@@ -61,6 +63,12 @@ export type VolumeFraction = Quantity<'fraction', 'volume'>
 export type MassFraction = Quantity<'fraction', 'mass'>
 /** Any other fraction or count without a dimension. */
 export type Fraction = Quantity<'fraction'>
+/** Practical salinity of the 1978 scale, a number: 35 in the open ocean. */
+export type PracticalSalinity = Quantity<'fraction', 'practical salinity'>
+/** Absolute salinity: mass of dissolved matter per mass of sea water, kg/kg. 35.165 g/kg where the practical salinity is 35. */
+export type AbsoluteSalinity = Quantity<'fraction', 'absolute salinity'>
+/** Plane angle, rad. */
+export type Angle = Quantity<'angle'>
 /** Mass, kg. */
 export type Mass = Quantity<'mass'>
 /** Mass per volume, kg/m³. */

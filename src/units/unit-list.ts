@@ -1,4 +1,5 @@
 import { kilomole, mole } from './amount.ts'
+import { degree, radian } from './angle.ts'
 import { squareCentimetre, squareFoot, squareInch, squareMetre, squareMillimetre } from './area.ts'
 import {
   gramPerCubicCentimetre,
@@ -20,7 +21,7 @@ import { millivolt, volt } from './electric.ts'
 import { footPoundForce, joule, kilocalorie, kilogramForceMetre, kilojoule, kilowattHour } from './energy.ts'
 import { cubicFootPerMinute, cubicMetrePerHour, cubicMetrePerSecond, litrePerMinute, litrePerSecond } from './flow.ts'
 import { kilogramForce, kilonewton, newton, poundForce } from './force.ts'
-import { one, partPerBillion, partPerMillion, percent } from './fraction.ts'
+import { gramPerKilogram, one, partPerBillion, partPerMillion, percent } from './fraction.ts'
 import { hertz, perMinute } from './frequency.ts'
 import {
   centimetre,
@@ -206,6 +207,9 @@ export const allUnits: readonly Unit[] = [
   percent,
   partPerMillion,
   partPerBillion,
+  gramPerKilogram,
+  radian,
+  degree,
   metrePerSecond,
   metrePerMinute,
   footPerMinute,

@@ -1,0 +1,143 @@
+import { LitrebarError } from '../errors/index.ts'
+import {
+  type AbsolutePressure,
+  type Acceleration,
+  type Accepted,
+  bar,
+  type Density,
+  type Depth,
+  hectopascal,
+  kilogramPerCubicMetre,
+  metre,
+  metrePerSecondSquared,
+  requireWithin,
+} from '../units/index.ts'
+import { standardGravity } from './gravity.ts'
+
+/** Water of one density under a surface. */
+export interface WaterColumn {
+  /** Absolute pressure at the surface: measured, or from `surfacePressureAtAltitude`. Never assumed. */
+  readonly surfacePressure: AbsolutePressure
+  /** Density of the water: measured, or from `seawaterDensity` or `freshWaterDensity`. */
+  readonly density: Density
+  /** Gravity at the place, standard gravity unless given: `normalGravity` tells it. */
+  readonly gravity?: Acceleration
+}
+
+// The ranges are ours: they catch a wrong unit, a gauge pressure and a missing surface, not a failing law.
+const depthRange: Accepted = {
+  atLeast: 0,
+  atMost: 11_000,
+  unit: metre,
+  hint: 'Depth counts downwards from the surface.',
+}
+const surfacePressureRange: Accepted = {
+  atLeast: 200,
+  atMost: 1200,
+  unit: hectopascal,
+  hint: 'State the absolute pressure at the surface, measured or from surfacePressureAtAltitude().',
+}
+const densityRange: Accepted = {
+  atLeast: 900,
+  atMost: 1300,
+  unit: kilogramPerCubicMetre,
+  hint: 'State the density of the water: fresh is near 1000, sea near 1025 kg/m³.',
+}
+const gravityRange: Accepted = {
+  atLeast: 9.7,
+  atMost: 9.9,
+  unit: metrePerSecondSquared,
+  hint: 'Leave gravity out for the standard value.',
+}
+const pressureRange: Accepted = { atLeast: 0, atMost: 1200, unit: bar, hint: 'Give the absolute pressure.' }
+
+/**
+ * Absolute pressure at a depth of water of one stated density.
+ * Water is taken as incompressible: 0.07 % low at 300 m of sea. `pressureInWaterColumn` counts compression too.
+ *
+ * @param at - depth, m, 0 to 11 000; surface pressure, absolute, Pa, 200 to 1200 hPa; density, 900 to 1300 kg/m³;
+ *   gravity, 9.7 to 9.9 m/s², standard gravity unless given
+ * @returns absolute pressure, Pa
+ * @throws LitrebarError `range`, naming the field, if one is missing, not finite or out of range
+ * @source openstax-college-physics, section 11.4
+ * @example
+ * const density = measure(1025, kilogramPerCubicMetre)
+ * const surfacePressure = absolute(1013.25, hectopascal)
+ * inUnit(pressureAtDepth({ depth: depthOf(30, metre), surfacePressure, density }), bar).toFixed(4) // => '4.0288'
+ */
+export function pressureAtDepth(at: WaterColumn & { readonly depth: Depth }): AbsolutePressure {
+  requireWithin('depth', at.depth, depthRange)
+  return (at.surfacePressure + weightPerVolume(at) * at.depth) as AbsolutePressure
+}
+
+/**
+ * Depth of water of one stated density at which an absolute pressure rules.
+ *
+ * @param at - pressure, absolute, Pa, at least the surface pressure, up to 1200 bar; surface pressure, absolute, Pa, 200 to 1200 hPa;
+ *   density, 900 to 1300 kg/m³; gravity, 9.7 to 9.9 m/s², standard gravity unless given
+ * @returns depth, m
+ * @throws LitrebarError `range`, naming the field, if one is missing or out of range, or the pressure is below that at the surface
+ * @source openstax-college-physics, section 11.4
+ * @example
+ * const lake = { surfacePressure: absolute(845, hectopascal), density: measure(1000, kilogramPerCubicMetre) }
+ * depthAtPressure({ pressure: absolute(3, bar), ...lake }).toFixed(2) // => '21.97'
+ */
+export function depthAtPressure(at: WaterColumn & { readonly pressure: AbsolutePressure }): Depth {
+  const perMetre = weightPerVolume(at)
+  requireWithin('pressure', at.pressure, pressureRange)
+  requireBelowSurface(at.pressure, at.surfacePressure)
+  return ((at.pressure - at.surfacePressure) / perMetre) as Depth
+}
+
+/** Refuses a pressure that no depth has. Shared with the compressible column. */
+export function requireBelowSurface(pressure: AbsolutePressure, surfacePressure: AbsolutePressure): void {
+  if (pressure >= surfacePressure) return
+  throw new LitrebarError({
+    code: 'range',
+    argument: 'pressure',
+    value: `${String(pressure / hectopascal.factor)} hPa`,
+    expected: `at least the surface pressure, ${String(surfacePressure / hectopascal.factor)} hPa`,
+    hint: 'Add the surface pressure to a gauge reading.',
+  })
+}
+
+/** Refuses a surface pressure that is missing, gauge or in a wrong unit. Shared with the compressible column. */
+export function requireSurfacePressure(surfacePressure: AbsolutePressure): void {
+  requireWithin('surfacePressure', surfacePressure, surfacePressureRange)
+}
+
+function weightPerVolume({ surfacePressure, density, gravity = standardGravity }: WaterColumn): number {
+  requireSurfacePressure(surfacePressure)
+  requireWithin('density', density, densityRange)
+  requireWithin('gravity', gravity, gravityRange)
+  return density * gravity
+}
+
+/**
+ * Absolute pressure at a column of depths, for bulk work. Bad rows get a code instead of an error.
+ *
+ * @param out - `pressurePascal` receives the pressures; `code` 0 for a good row, 1 for a depth that is not a number from 0 to 11 000 m
+ * @param columns - `depthMetre`, downwards
+ * @param options - the water, checked once
+ * @param from - first row, 0 unless given
+ * @param to - row after the last, all rows unless given
+ * @throws LitrebarError `range` for a field of the water that is out of range
+ * @source openstax-college-physics, section 11.4
+ */
+export function pressureAtDepthInto(
+  out: { readonly pressurePascal: Float64Array; readonly code: Uint8Array },
+  columns: { readonly depthMetre: Float64Array },
+  options: WaterColumn,
+  from = 0,
+  to: number = columns.depthMetre.length,
+): void {
+  const perMetre = weightPerVolume(options)
+  const { surfacePressure } = options
+  const { depthMetre } = columns
+  const { pressurePascal, code } = out
+  for (let row = from; row < to; row++) {
+    const depth = depthMetre[row] as number
+    pressurePascal[row] = surfacePressure + perMetre * depth
+    code[row] = depth >= 0 && depth <= 11_000 ? 0 : 1
+  }
+}
