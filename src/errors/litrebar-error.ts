@@ -67,7 +67,7 @@ export class LitrebarError extends Error implements ErrorFacts {
    * `JSON.stringify` drops the message of an Error and `structuredClone` drops its fields; this keeps both.
    */
   toJSON(): ErrorFacts & { readonly message: string } {
-    return { ...this, message: this.message }
+    return Object.assign({}, this, { message: this.message })
   }
 }
 

@@ -26,7 +26,7 @@ export const kilowattHour: Unit<'energy'> = {
   quantity: 'energy',
   factor: 3_600_000,
   definition: '3.6e6',
-  spellings: ['kWh', 'kilowatt-hour'],
+  spellings: ['kilowatt-hour'],
 }
 
 /** Thermochemical kilocalorie. */

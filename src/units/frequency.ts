@@ -8,7 +8,7 @@ export const hertz: Unit<'frequency'> = {
   quantity: 'frequency',
   factor: 1,
   definition: '1',
-  spellings: ['hertz', '1/s'],
+  spellings: ['hertz'],
 }
 
 /** Per minute: breaths, strokes or turns in one minute. */
@@ -17,5 +17,5 @@ export const perMinute: Unit<'frequency'> = {
   quantity: 'frequency',
   factor: 0.016666666666666666,
   definition: '1/60',
-  spellings: ['1/min', 'per minute', 'breaths/min', 'rpm'],
+  spellings: ['per minute', 'breaths/min', 'rpm'],
 }

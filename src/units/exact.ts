@@ -1,0 +1,70 @@
+import { Decimal as DecimalDefault } from 'decimal.js'
+import { LitrebarError } from '../errors/index.ts'
+import type { Dimension } from './dimension.ts'
+import type { Unit } from './unit.ts'
+
+// A constructor of our own, so that an application's precision setting and ours leave each other alone.
+const precision = 60
+
+/** An exact decimal number of decimal.js. */
+export type Exact = DecimalDefault
+
+/**
+ * Converts without rounding to a double: for tables that state a definition, and for tests of the factors.
+ *
+ * @param n - the number as decimal text, such as `"3000"`
+ * @param from - its unit, with a definition
+ * @param to - the unit wanted, with a definition
+ * @returns the number in `to`, to 60 digits
+ * @throws LitrebarError `input` if a unit carries no definition; `input` if the text is no finite number
+ * @example
+ * toExact('3000', psi, bar).toFixed(12) // => '206.842718795050'
+ */
+export function toExact<D extends Dimension>(n: string, from: Unit<D>, to: Unit<NoInfer<D>>): Exact {
+  const Decimal = DecimalDefault.clone({ precision, defaults: true })
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(n.trim())) {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'n',
+      value: JSON.stringify(n),
+      expected: 'a decimal number as text',
+      hint: 'Write digits with a point as decimal sign, without unit.',
+    })
+  }
+  const { factor: fromFactor, offset: fromOffset } = exactDefinition(from)
+  const { factor: toFactor, offset: toOffset } = exactDefinition(to)
+  return new Decimal(n.trim()).times(fromFactor).plus(fromOffset).minus(toOffset).div(toFactor)
+}
+
+/**
+ * Factor and offset of a unit, worked out from its definition.
+ *
+ * @param unit - a unit that carries a definition
+ * @returns SI value of one unit and of its zero, to 60 digits
+ * @throws LitrebarError `input` if the unit carries no definition
+ */
+export function exactDefinition(unit: Unit): { readonly factor: Exact; readonly offset: Exact } {
+  if (unit.definition === undefined) {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'unit',
+      value: unit.symbol,
+      expected: 'a unit with a definition',
+      hint: 'Add the exact factor as `definition` to the unit.',
+    })
+  }
+  return { factor: worked(unit.definition), offset: worked(unit.offsetDefinition ?? '0') }
+}
+
+/** Products, quotients and whole powers, from left to right. */
+function worked(definition: string): Exact {
+  const Decimal = DecimalDefault.clone({ precision, defaults: true })
+  let result = new Decimal(1)
+  for (const [, operator = '*', number = '', power = '1'] of definition.matchAll(
+    /([*/]?)([\d.]+(?:e[+-]?\d+)?)(?:\^(\d+))?/g,
+  )) {
+    const term = new Decimal(number).pow(Number(power))
+    result = operator === '/' ? result.div(term) : result.times(term)
+  }
+  return result
+}

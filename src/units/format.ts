@@ -1,0 +1,59 @@
+import type { Dimension } from './dimension.ts'
+import type { Quantity } from './quantity.ts'
+import { type RoundingRule, round } from './round.ts'
+import type { Unit } from './unit.ts'
+
+/** How numbers are written. Values never depend on it. */
+export interface NumberStyle {
+  /** Decimal sign. `point` unless told otherwise. */
+  readonly decimal?: 'point' | 'comma'
+  /** Thin space between groups of three digits from five digits on. `thin space` unless told otherwise. */
+  readonly grouping?: 'thin space' | 'none'
+}
+
+const thinSpace = '\u202f' // narrow no-break space: a number and its unit never part at the end of a line
+
+/**
+ * A quantity as text: rounded once by the stated rule, thin space before the unit, true minus.
+ *
+ * @param q - any quantity
+ * @param options - unit, rounding rule as for `round`, and the style of the number
+ * @returns text such as `2 630 L`
+ * @throws LitrebarError `range` as `round`
+ * @example
+ * format(absolute(3000, psi), { unit: bar, decimals: 1, decimal: 'comma' }) // => '206,8\u202fbar'
+ */
+export function format<D extends Dimension>(
+  q: Quantity<D, string>,
+  options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule & NumberStyle,
+): string {
+  return withUnit(styled(round(q, options).text, options), options.unit)
+}
+
+/**
+ * The text of a number, as `round` gives it, in the style of a reader.
+ *
+ * @param text - digits with a point as decimal sign, no grouping
+ * @param style - decimal sign and grouping
+ * @returns the same number with true minus, decimal sign and groups
+ * @example
+ * styled('-12345.60', { decimal: 'comma' }) // => '−12\u202f345,60'
+ */
+export function styled(text: string, style: NumberStyle = {}): string {
+  const { decimal = 'point', grouping = 'thin space' } = style
+  const [whole = '', decimals] = text.replace('-', '').split('.')
+  const grouped = grouping === 'none' || whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, thinSpace)
+  const sign = text.startsWith('-') ? '−' : ''
+  return sign + grouped + (decimals === undefined ? '' : (decimal === 'comma' ? ',' : '.') + decimals)
+}
+
+/**
+ * A number text with its unit after a narrow no-break space.
+ *
+ * @param text - the number as text
+ * @param unit - the unit; the number one adds nothing
+ * @returns number and unit
+ */
+export function withUnit(text: string, unit: Unit): string {
+  return unit.symbol === '' ? text : text + thinSpace + unit.symbol
+}

@@ -1,0 +1,294 @@
+import { LitrebarError } from '../errors/index.ts'
+import {
+  absolute,
+  altitudeOf,
+  depthOf,
+  difference,
+  displacedVolumeOf,
+  fractionOf,
+  gasVolumeOf,
+  gauge,
+  internalVolumeOf,
+  type MeasuredDimension,
+  massFractionOf,
+  measure,
+  temperatureOf,
+  volumeFractionOf,
+} from './construct.ts'
+import type { Dimension } from './dimension.ts'
+import type {
+  AbsolutePressure,
+  Altitude,
+  Depth,
+  DisplacedVolume,
+  GasVolume,
+  GaugePressure,
+  InternalVolume,
+  MassFraction,
+  MoleFraction,
+  PressureDifference,
+  Quantity,
+  Temperature,
+  TemperatureDifference,
+  VolumeFraction,
+} from './quantity.ts'
+import type { Unit } from './unit.ts'
+import { allUnits } from './unit-list.ts'
+
+/** What a text can be read as, and the type that comes of it. Dimensions without a constructor of their own are read by their name. */
+export interface ParsedKinds extends MeasuredKinds {
+  'gauge pressure': GaugePressure
+  'absolute pressure': AbsolutePressure
+  'pressure difference': PressureDifference
+  temperature: Temperature
+  'temperature difference': TemperatureDifference
+  'internal volume': InternalVolume
+  'gas volume': GasVolume
+  'displaced volume': DisplacedVolume
+  depth: Depth
+  altitude: Altitude
+  'mole fraction': MoleFraction
+  'volume fraction': VolumeFraction
+  'mass fraction': MassFraction
+}
+
+type MeasuredKinds = { [D in MeasuredDimension]: Quantity<D> }
+
+/** The name of something that a text can be read as. */
+export type ParsedKind = keyof ParsedKinds
+
+/** How the writer of the text writes numbers. */
+export interface ParseOptions {
+  /** Without it, `3,000` is refused: it may be three or three thousand. */
+  readonly decimal?: 'point' | 'comma'
+}
+
+interface Reading {
+  readonly dimension: Dimension
+  /** For pressures: the datum that the kind asks for, and what a text may say of it. */
+  readonly datum?: 'gauge' | 'absolute' | 'difference'
+  readonly make: (n: number, unit: Unit) => number
+}
+
+/** Kinds that are not simply `measure` of their dimension. */
+const readings: Readonly<Record<Exclude<ParsedKind, MeasuredDimension>, Reading>> = {
+  'gauge pressure': { dimension: 'pressure', datum: 'gauge', make: (n, unit) => gauge(n, unit as Unit<'pressure'>) },
+  'absolute pressure': {
+    dimension: 'pressure',
+    datum: 'absolute',
+    make: (n, unit) => absolute(n, unit as Unit<'pressure'>),
+  },
+  'pressure difference': {
+    dimension: 'pressure',
+    datum: 'difference',
+    make: (n, unit) => difference(n, unit as Unit<'pressure'>),
+  },
+  temperature: { dimension: 'temperature', make: (n, unit) => temperatureOf(n, unit as Unit<'temperature'>) },
+  'temperature difference': { dimension: 'temperature', make: (n, unit) => difference(n, unit as Unit<'temperature'>) },
+  'internal volume': { dimension: 'volume', make: (n, unit) => internalVolumeOf(n, unit as Unit<'volume'>) },
+  'gas volume': { dimension: 'volume', make: (n, unit) => gasVolumeOf(n, unit as Unit<'volume'>) },
+  'displaced volume': { dimension: 'volume', make: (n, unit) => displacedVolumeOf(n, unit as Unit<'volume'>) },
+  depth: { dimension: 'length', make: (n, unit) => depthOf(n, unit as Unit<'length'>) },
+  altitude: { dimension: 'length', make: (n, unit) => altitudeOf(n, unit as Unit<'length'>) },
+  'mole fraction': { dimension: 'fraction', make: (n, unit) => fractionOf(n, unit as Unit<'fraction'>) },
+  'volume fraction': { dimension: 'fraction', make: (n, unit) => volumeFractionOf(n, unit as Unit<'fraction'>) },
+  'mass fraction': { dimension: 'fraction', make: (n, unit) => massFractionOf(n, unit as Unit<'fraction'>) },
+}
+
+/**
+ * Reads a quantity as people write it: `232 bar`, `3000 psig`, `206,8 kPa(a)`, `80 cu ft`, `1 013.25 hPa`.
+ * Refuses what has two meanings and shows the place; never guesses between gauge and absolute, which the caller states as the kind.
+ *
+ * @param text - a number and a unit
+ * @param kind - what the text stands for
+ * @param options - decimal sign of the writer, where it is known
+ * @returns the branded quantity, SI
+ * @throws LitrebarError `unit` with `position` for a number or unit that cannot be read, or has two meanings; `range` for a value its kind does not accept
+ * @example
+ * parseQuantity('232 bar', 'gauge pressure') // => 23200000
+ */
+export function parseQuantity<Kind extends ParsedKind>(
+  text: string,
+  kind: Kind,
+  options: ParseOptions = {},
+): ParsedKinds[Kind] {
+  const reading: Reading =
+    kind in readings ? readings[kind as keyof typeof readings] : measured(kind as MeasuredDimension)
+  const { number, end } = readNumber(text, options.decimal)
+  const unit = readUnit(text, end, reading)
+  return reading.make(number, unit) as ParsedKinds[Kind]
+}
+
+function measured(dimension: MeasuredDimension): Reading {
+  return { dimension, make: (n, unit) => measure(n, unit as Unit<MeasuredDimension>) }
+}
+
+const numberAtStart = /^\s*([+\-−]?)((?:\d[\d\s'’.,]*)?\d|[.,]\d+)(?:\s*(?:[eE]|[×x]\s*10\s*\^?)\s*([+\-−]?\d+))?/
+
+function readNumber(
+  text: string,
+  decimal: 'point' | 'comma' | undefined,
+): { readonly number: number; readonly end: number } {
+  const found = numberAtStart.exec(text)
+  if (found === null) {
+    throw refusal(text, 0, text.length, 'a number followed by a unit', 'Begin with digits, such as "232 bar".')
+  }
+  const [whole, sign = '', digits = '', exponent = '0'] = found
+  const start = whole.indexOf(digits)
+  const plain = withPoint(text, digits, start, decimal)
+  const number = Number(`${sign === '' || sign === '+' ? '' : '-'}${plain}e${exponent.replace('−', '-')}`)
+  return { number, end: whole.length }
+}
+
+/** The digits with a point as decimal sign and no grouping. */
+function withPoint(text: string, digits: string, start: number, decimal: 'point' | 'comma' | undefined): string {
+  const ungrouped = digits.replace(/[\s'’]/g, '')
+  if (/[\s'’]/.test(digits) && !/^\d{1,3}([\s'’]\d{3})+([.,]\d+)?$/.test(digits)) {
+    throw refusal(text, start, start + digits.length, 'one number', 'Spaces may only part groups of three digits.')
+  }
+  const sign = decimal ?? decimalSignOf(text, ungrouped, start, start + digits.length)
+  const [mark, group] = sign === 'comma' ? [',', '.'] : ['.', ',']
+  const [whole = '', ...decimals] = ungrouped.split(mark)
+  const grouped = whole.includes(group)
+  if (decimals.length > 1 || decimals[0]?.includes(group) || (grouped && !/^\d{1,3}([.,]\d{3})+$/.test(whole))) {
+    throw refusal(
+      text,
+      start,
+      start + digits.length,
+      'one number',
+      `Write groups of three digits and one decimal ${sign}.`,
+    )
+  }
+  return `${whole.replaceAll(group, '') || '0'}.${decimals[0] ?? '0'}`
+}
+
+/** Which sign is the decimal sign, where the number itself shows it. */
+function decimalSignOf(text: string, digits: string, start: number, end: number): 'point' | 'comma' {
+  const commas = digits.split(',').length - 1
+  const points = digits.split('.').length - 1
+  if (commas === 0) return points > 1 ? 'comma' : 'point'
+  if (points > 0) return digits.lastIndexOf(',') > digits.lastIndexOf('.') ? 'comma' : 'point'
+  if (commas > 1) return 'point'
+  if (/^[1-9]\d{0,2},\d{3}$/.test(digits)) {
+    throw refusal(
+      text,
+      start,
+      end,
+      'a number with one meaning',
+      `Write ${digits.replace(',', '')} or ${digits.replace(',', '.')}, or state the decimal sign.`,
+    )
+  }
+  return 'comma'
+}
+
+/** Units that the trade writes with two meanings, and what to write instead. */
+const ambiguous: readonly { readonly spelling: string; readonly dimension: Dimension; readonly instead: string }[] = [
+  { spelling: 'b', dimension: 'pressure', instead: 'bar, or psi' },
+  { spelling: 'ata', dimension: 'pressure', instead: 'atm for standard atmospheres, or kgf/cm² for technical ones' },
+  { spelling: 'ATA', dimension: 'pressure', instead: 'atm for standard atmospheres, or kgf/cm² for technical ones' },
+  { spelling: 'atü', dimension: 'pressure', instead: 'kgf/cm², as a gauge pressure' },
+  { spelling: 'msw', dimension: 'pressure', instead: 'msw (10 kPa)' },
+  {
+    spelling: 'fsw',
+    dimension: 'pressure',
+    instead: 'fsw (64 lb/ft³), fsw (1/33 atm), fsw (1/33.08 atm) or fsw (1/33.066 atm)',
+  },
+  { spelling: 'cf', dimension: 'volume', instead: 'ft³' },
+  { spelling: 'gal', dimension: 'volume', instead: 'gal (US) or gal (imp)' },
+  { spelling: 'gallon', dimension: 'volume', instead: 'gal (US) or gal (imp)' },
+  { spelling: 'gallons', dimension: 'volume', instead: 'gal (US) or gal (imp)' },
+  { spelling: 'mH', dimension: 'pressure', instead: 'mH2O' },
+  { spelling: 'mil', dimension: 'length', instead: 'mm, or in' },
+]
+
+// "232 bar gauge", "psig", "kPa(a)": longest first, so that "absolute" is not read as "a"
+const datumMarks = [
+  ['gauge', 'gauge'],
+  ['absolute', 'absolute'],
+  ['abs', 'absolute'],
+  ['(g)', 'gauge'],
+  ['(a)', 'absolute'],
+  ['g', 'gauge'],
+  ['a', 'absolute'],
+] as const
+
+function readUnit(text: string, from: number, { dimension, datum }: Reading): Unit {
+  const written = text.slice(from)
+  const start = from + written.length - written.trimStart().length
+  const end = start + written.trim().length
+  const spelling = normal(written)
+  const refused = ambiguous.find((row) => row.dimension === dimension && row.spelling === spelling)
+  if (refused !== undefined) {
+    throw refusal(text, start, end, 'a unit with one meaning', `Write ${refused.instead}.`)
+  }
+  const whole = unitSpelled(spelling, dimension)
+  if (whole !== undefined) return whole
+  if (dimension === 'pressure') {
+    for (const [mark, says] of datumMarks) {
+      const unit = spelling.endsWith(mark) ? unitSpelled(spelling.slice(0, -mark.length).trim(), dimension) : undefined
+      if (unit === undefined) continue
+      if (says === datum) return unit
+      throw refusal(
+        text,
+        start,
+        end,
+        `a pressure that is ${datum === 'difference' ? 'a difference' : (datum ?? 'a pressure')}`,
+        `The text says ${says}: ask for that kind and convert with the ambient pressure.`,
+      )
+    }
+  }
+  const elsewhere = allUnits.find((unit) => spells(unit, spelling))
+  throw refusal(
+    text,
+    start,
+    end,
+    `a unit of ${dimension}`,
+    elsewhere === undefined
+      ? `Write one of ${allUnits
+          .filter((unit) => unit.quantity === dimension && unit.symbol !== '')
+          .map((unit) => unit.symbol)
+          .join(', ')}.`
+      : `${elsewhere.symbol} is a unit of ${elsewhere.quantity}.`,
+  )
+}
+
+function unitSpelled(spelling: string, dimension: Dimension): Unit | undefined {
+  const units = allUnits.filter((unit) => unit.quantity === dimension)
+  const exact = units.find((unit) => spells(unit, spelling))
+  if (exact !== undefined) return exact
+  // Case is forgiven, except in a first m or M, which tells milli from mega.
+  const candidates = units.filter((unit) => spells(unit, spelling, true))
+  return candidates.length === 1 ? candidates[0] : undefined
+}
+
+function spells(unit: Unit, spelling: string, anyCase = false): boolean {
+  const fold = (text: string): string =>
+    anyCase ? text.charAt(0).replace(/[^mM]/, (c) => c.toLowerCase()) + text.slice(1).toLowerCase() : text
+  const wanted = fold(spelling)
+  return [unit.symbol, ...(unit.spellings ?? [])].some((known) => fold(normal(known)) === wanted)
+}
+
+/** One form for the ways in which the same unit reaches us: superscripts, spaces, middle dots, micro signs. */
+function normal(text: string): string {
+  return text
+    .trim()
+    .replace(/\s+/g, ' ')
+    .replaceAll('²', '2')
+    .replaceAll('³', '3')
+    .replaceAll('₂', '2')
+    .replaceAll('μ', 'µ')
+    .replace(/\s*[·⋅*]\s*/g, '·')
+}
+
+function refusal(text: string, start: number, end: number, expected: string, hint: string): LitrebarError {
+  const line = text.slice(0, start).split('\n').length - 1
+  const lineStart = text.lastIndexOf('\n', start - 1) + 1
+  return new LitrebarError({
+    code: 'unit',
+    argument: 'text',
+    value: `${JSON.stringify(text)} (at ${JSON.stringify(text.slice(start, end))})`,
+    expected,
+    hint,
+    position: { line, start: start - lineStart, end: end - lineStart },
+  })
+}

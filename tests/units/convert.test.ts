@@ -1,0 +1,163 @@
+import { assert, constantFrom, double, property } from 'fast-check'
+import { expect, test } from 'vitest'
+import {
+  type AbsolutePressure,
+  absolute,
+  allUnits,
+  atmosphere,
+  bar,
+  celsius,
+  convertInto,
+  depthOf,
+  difference,
+  differenceInUnit,
+  differenceOf,
+  fahrenheit,
+  fractionOf,
+  freeGasOf,
+  gauge,
+  internalVolumeOf,
+  inUnit,
+  joulePerLitre,
+  kelvin,
+  kilogram,
+  kilopascal,
+  litre,
+  type MeasuredDimension,
+  measure,
+  metre,
+  percent,
+  psi,
+  shiftedBy,
+  temperatureOf,
+  toAbsolute,
+  toGauge,
+  totalOf,
+  type Unit,
+} from '../../src/units/index.ts'
+
+const measurable = allUnits.filter(
+  (unit) => !['pressure', 'temperature'].includes(unit.quantity),
+) as Unit<MeasuredDimension>[]
+
+test('a value comes back from any unit to within two ulp', () => {
+  assert(
+    property(constantFrom(...measurable), double({ min: 1e-6, max: 1e6, noNaN: true }), (unit, n) => {
+      expect(Math.abs(inUnit(measure(n, unit), unit) / n - 1)).toBeLessThanOrEqual(4.5e-16)
+    }),
+  )
+})
+
+test('gauge and absolute differ by the ambient pressure, both ways', () => {
+  const ambient = absolute(1, atmosphere)
+  const filled = gauge(232, bar)
+  expect(inUnit(toAbsolute(filled, ambient), bar)).toBeCloseTo(233.01325, 12)
+  expect(toGauge(toAbsolute(filled, ambient), ambient)).toBeCloseTo(filled, 6)
+})
+
+test('the zero of a temperature scale enters a temperature and not a difference', () => {
+  expect(temperatureOf(32, fahrenheit)).toBeCloseTo(273.15, 12)
+  expect(inUnit(temperatureOf(70, fahrenheit), celsius)).toBeCloseTo(21.1111111111, 9)
+  expect(difference(18, fahrenheit)).toBeCloseTo(10, 12)
+  expect(differenceInUnit(difference(10, celsius), fahrenheit)).toBeCloseTo(18, 12)
+  expect(differenceInUnit(differenceOf(temperatureOf(20, celsius), temperatureOf(15, celsius)), celsius)).toBeCloseTo(
+    5,
+    9,
+  )
+})
+
+test('energy per volume is a pressure: 1 J/L is 1 kPa', () => {
+  expect(inUnit(difference(1, joulePerLitre), kilopascal)).toBe(1)
+})
+
+test.each([
+  [
+    () => absolute(-0.1, bar),
+    'absolute pressure is -0.1 bar, expected at least 0 bar. Nothing is below vacuum: a reading below zero is a gauge pressure.',
+  ],
+  [() => absolute(Number.NaN, bar), 'absolute pressure is NaN bar, expected at least 0 bar.'],
+  [() => gauge(Number.POSITIVE_INFINITY, psi), 'gauge pressure is Infinity psi, expected a finite number psi.'],
+  [() => temperatureOf(-300, celsius), 'temperature is -300 °C, expected above -273.15 °C.'],
+  [() => temperatureOf(0, kelvin), 'temperature is 0 K, expected above 0 K.'],
+  [() => depthOf(-3, metre), 'depth is -3 m, expected at least 0 m. Depth counts downwards from the surface.'],
+  [
+    () => fractionOf(32),
+    'mole fraction is 32, expected at least 0 and at most 1. Give 32 per cent as 0.32, or name the unit `percent`.',
+  ],
+  [() => fractionOf(101, percent), 'mole fraction is 101 %, expected at least 0 and at most 100 %.'],
+  [() => measure(Number.NaN, kilogram), 'mass is NaN kg, expected a finite number kg.'],
+  [() => internalVolumeOf(-12, litre), 'internal volume is -12 L, expected at least 0 L.'],
+  [
+    () => toAbsolute(gauge(-2, bar), absolute(1, bar)),
+    'pressure + ambientPressure is -100000 Pa, expected at least 0 Pa.',
+  ],
+])('%# refuses with argument, value, range and remedy', (make, message) => {
+  expect(make).toThrow(message)
+  expect(make).toThrow(expect.objectContaining({ code: 'range' }))
+})
+
+// Checked by `tsc`: each mistake has a compiling twin beside it.
+test('mistakes of datum, kind and unit do not compile', () => {
+  const filled = gauge(200, bar)
+  const inside = absolute(201, bar)
+  const takesAbsolute = (p: AbsolutePressure): number => p
+
+  takesAbsolute(inside)
+  // @ts-expect-error gauge for absolute
+  takesAbsolute(filled)
+  // @ts-expect-error the bare sum of two absolutes is a plain number
+  takesAbsolute(inside + inside)
+  takesAbsolute(shiftedBy(inside, difference(1, bar)))
+  // @ts-expect-error a plain number is no pressure
+  takesAbsolute(200)
+
+  differenceOf(inside, inside)
+  // @ts-expect-error difference of an absolute and a gauge pressure
+  differenceOf(inside, filled)
+
+  absolute(200, bar)
+  // @ts-expect-error a quantity cannot be given a second unit
+  absolute(filled, bar)
+  // @ts-expect-error a volume unit for a pressure
+  absolute(1, litre)
+
+  inUnit(inside, bar)
+  // @ts-expect-error a pressure read in litres
+  inUnit(inside, litre)
+  // @ts-expect-error a difference of temperatures has no zero
+  inUnit(difference(5, celsius), celsius)
+  differenceInUnit(difference(5, celsius), celsius)
+
+  // @ts-expect-error a pressure without its datum
+  measure(1, bar)
+  measure(1, litre)
+
+  const atZero = { name: '0 °C, 1 atm' } as const
+  const atFifteen = { name: '15 °C, 1 atm' } as const
+  totalOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atZero))
+  // @ts-expect-error free gas of two reference conditions
+  totalOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atFifteen))
+  // @ts-expect-error absolute pressures do not add
+  totalOf(inside, inside)
+
+  const takesInternal = (v: ReturnType<typeof internalVolumeOf>): number => v
+  takesInternal(internalVolumeOf(12, litre))
+  // @ts-expect-error free gas for internal volume
+  takesInternal(freeGasOf(12, litre, atZero))
+  // @ts-expect-error a temperature difference for a temperature
+  differenceOf(temperatureOf(20, celsius), difference(5, celsius))
+  differenceOf(temperatureOf(20, celsius), temperatureOf(15, celsius))
+  expect(inside).toBe(20_100_000)
+})
+
+test('a column converts like its scalars and marks the rows that are not finite', () => {
+  const column = Float64Array.of(3000, Number.NaN, 2250, Number.POSITIVE_INFINITY)
+  const out = { value: new Float64Array(4), code: new Uint8Array(4) }
+  convertInto(out, column, { from: psi, to: bar })
+  expect([...out.code]).toEqual([0, 1, 0, 1])
+  expect((out.value[0] ?? 0) / inUnit(absolute(3000, psi), bar)).toBeCloseTo(1, 15)
+  expect((out.value[2] ?? 0) / inUnit(absolute(2250, psi), bar)).toBeCloseTo(1, 15)
+  convertInto(out, Float64Array.of(68, 32), { from: fahrenheit, to: celsius })
+  expect(out.value[0]).toBeCloseTo(20, 12)
+  expect(out.value[1]).toBeCloseTo(0, 12)
+})
