@@ -1,5 +1,5 @@
 import { defineConfig } from 'tsup'
-import { entries } from './scripts/entries.mjs'
+import { entries } from './scripts/entries.ts'
 
 export default defineConfig({
   entry: entries(),
