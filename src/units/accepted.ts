@@ -12,6 +12,8 @@ export interface Accepted {
   readonly atMost?: number
   readonly unit: Unit
   readonly hint: string
+  /** Whose range it is: ours, `range` (the default), or that of a correlation, `outside-validity`. */
+  readonly code?: 'range' | 'outside-validity'
 }
 
 /**
@@ -20,7 +22,7 @@ export interface Accepted {
  * @param argument - the parameter with its path, as the caller wrote it
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @throws LitrebarError `range`, also for NaN and the infinities
+ * @throws LitrebarError `range`, or `outside-validity` where the row says so; always `range` for NaN and the infinities
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
   const { unit } = accepted
@@ -41,24 +43,25 @@ export function isWithin(value: number, { above, atLeast, below, atMost, unit }:
     !(stated <= (above ?? -Infinity)) &&
     !(stated >= (below ?? Infinity)) &&
     // the conversion to the stated unit may move a limit by an ulp; a limit that is included stays included
-    !(stated < (atLeast ?? -Infinity) - slack(atLeast)) &&
-    !(stated > (atMost ?? Infinity) + slack(atMost))
+    !(stated < (atLeast ?? -Infinity) - slack(atLeast, unit)) &&
+    !(stated > (atMost ?? Infinity) + slack(atMost, unit))
   )
 }
 
-function slack(limit: number | undefined): number {
-  return Math.abs(limit ?? 0) * 4e-16
+/** A few ulp of the largest number in the conversion, which for 40 °C is 313 K. */
+function slack(limit: number | undefined, { offset = 0, factor }: Unit): number {
+  return (Math.abs(limit ?? 0) + Math.abs(offset) / factor) * 4e-16
 }
 
 function outOfRange(argument: string, stated: number, accepted: Accepted): LitrebarError {
-  const { hint, unit, ...limits } = accepted
+  const { hint, unit, code = 'range', ...limits } = accepted
   const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at most' } as const
   const expected = (Object.keys(words) as (keyof typeof words)[])
     .filter((word) => limits[word] !== undefined)
     .map((word) => `${words[word]} ${String(limits[word])}`)
     .join(' and ')
   return new LitrebarError({
-    code: 'range',
+    code: stated - stated === 0 ? code : 'range',
     argument,
     value: withUnit(Number(stated.toPrecision(12)), unit), // 11 psi, not 10.999999999999998
     expected: withUnit(expected || 'a finite number', unit),
