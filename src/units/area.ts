@@ -8,7 +8,7 @@ export const squareMetre: Unit<'area'> = {
   quantity: 'area',
   factor: 1,
   definition: '1',
-  spellings: ['m2', 'square metre', 'square metres'],
+  spellings: ['square metre', 'square metres'],
 }
 
 /** Square centimetre. */
@@ -17,7 +17,6 @@ export const squareCentimetre: Unit<'area'> = {
   quantity: 'area',
   factor: 0.0001,
   definition: '1e-4',
-  spellings: ['cm2'],
 }
 
 /** Square millimetre. */
@@ -26,7 +25,6 @@ export const squareMillimetre: Unit<'area'> = {
   quantity: 'area',
   factor: 1e-6,
   definition: '1e-6',
-  spellings: ['mm2'],
 }
 
 /** Square inch. */
@@ -35,7 +33,7 @@ export const squareInch: Unit<'area'> = {
   quantity: 'area',
   factor: 0.00064516,
   definition: '0.0254^2',
-  spellings: ['in2', 'sq in'],
+  spellings: ['sq in'],
 }
 
 /** Square foot. */
@@ -44,5 +42,5 @@ export const squareFoot: Unit<'area'> = {
   quantity: 'area',
   factor: 0.09290304,
   definition: '0.3048^2',
-  spellings: ['ft2', 'sq ft'],
+  spellings: ['sq ft'],
 }

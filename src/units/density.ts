@@ -8,7 +8,6 @@ export const kilogramPerCubicMetre: Unit<'density'> = {
   quantity: 'density',
   factor: 1,
   definition: '1',
-  spellings: ['kg/m3'],
 }
 
 /** Gram per litre, the trade unit of gas density. */
@@ -26,7 +25,6 @@ export const gramPerCubicMetre: Unit<'density'> = {
   quantity: 'density',
   factor: 0.001,
   definition: '1e-3',
-  spellings: ['g/m3'],
 }
 
 /** Milligram per cubic metre, the unit of moisture and oil limits. */
@@ -35,7 +33,6 @@ export const milligramPerCubicMetre: Unit<'density'> = {
   quantity: 'density',
   factor: 1e-6,
   definition: '1e-6',
-  spellings: ['mg/m3'],
 }
 
 /** Gram per cubic centimetre. */
@@ -44,7 +41,7 @@ export const gramPerCubicCentimetre: Unit<'density'> = {
   quantity: 'density',
   factor: 1000,
   definition: '1000',
-  spellings: ['g/cm3', 'kg/L', 'kg/l'],
+  spellings: ['kg/L', 'kg/l'],
 }
 
 /** Pound per cubic foot. */
@@ -53,5 +50,5 @@ export const poundPerCubicFoot: Unit<'density'> = {
   quantity: 'density',
   factor: 16.018463373960138,
   definition: '0.45359237/0.3048^3',
-  spellings: ['lb/ft3', 'lb/cu ft'],
+  spellings: ['lb/cu ft'],
 }

@@ -19,7 +19,6 @@ export const footOfSeaWaterSixtyFourPound: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 3064.336574741494,
   definition: '64*0.45359237*9.80665/0.3048^2',
-  spellings: ['fsw (64 lb/ft3)'],
 }
 
 /** Foot of sea water as 1/33 of a standard atmosphere: the arithmetic convention of diving rules. */

@@ -8,7 +8,6 @@ export const cubicMetrePerSecond: Unit<'volume flow'> = {
   quantity: 'volume flow',
   factor: 1,
   definition: '1',
-  spellings: ['m3/s'],
 }
 
 /** Litre per second. */
@@ -35,7 +34,6 @@ export const cubicMetrePerHour: Unit<'volume flow'> = {
   quantity: 'volume flow',
   factor: 0.0002777777777777778,
   definition: '1/3600',
-  spellings: ['m3/h'],
 }
 
 /** Cubic foot per minute. */
@@ -44,5 +42,5 @@ export const cubicFootPerMinute: Unit<'volume flow'> = {
   quantity: 'volume flow',
   factor: 0.0004719474432,
   definition: '0.3048^3/60',
-  spellings: ['ft3/min', 'cfm', 'cu ft/min'],
+  spellings: ['cfm', 'cu ft/min'],
 }

@@ -44,7 +44,7 @@ export const micrometre: Unit<'length'> = {
   quantity: 'length',
   factor: 1e-6,
   definition: '1e-6',
-  spellings: ['um', 'μm', 'micrometre', 'micrometres'],
+  spellings: ['um', 'micrometre', 'micrometres'],
 }
 
 /** International foot. */

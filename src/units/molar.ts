@@ -8,7 +8,6 @@ export const molePerCubicMetre: Unit<'molar density'> = {
   quantity: 'molar density',
   factor: 1,
   definition: '1',
-  spellings: ['mol/m3'],
 }
 
 /** Mole per litre. */

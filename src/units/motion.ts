@@ -41,5 +41,4 @@ export const metrePerSecondSquared: Unit<'acceleration'> = {
   quantity: 'acceleration',
   factor: 1,
   definition: '1',
-  spellings: ['m/s2'],
 }

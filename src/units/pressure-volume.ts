@@ -8,7 +8,7 @@ export const pascalCubicMetre: Unit<'pressure volume'> = {
   quantity: 'pressure volume',
   factor: 1,
   definition: '1',
-  spellings: ['Pa m3', 'Pa m³'],
+  spellings: ['Pa m3'],
 }
 
 /** Bar litre: the gas of one litre at one bar. */

@@ -98,7 +98,7 @@ export const kilogramForcePerSquareCentimetre: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 98066.5,
   definition: '9.80665*1e4',
-  spellings: ['kgf/cm2', 'kg/cm2', 'kp/cm2', 'kp/cm²', 'kg/cm²'],
+  spellings: ['kg/cm2', 'kp/cm2'],
 }
 
 /** Torr: 1/760 of a standard atmosphere. */
@@ -134,7 +134,7 @@ export const millimetreOfWater: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 9.80665,
   definition: '9.80665',
-  spellings: ['mm H2O', 'mmH₂O', 'mmWC', 'mm WC', 'mmWS'],
+  spellings: ['mm H2O', 'mmWC', 'mm WC', 'mmWS'],
 }
 
 /** Conventional centimetre of water, the older unit of breathing pressures. */
@@ -143,7 +143,7 @@ export const centimetreOfWater: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 98.0665,
   definition: '98.0665',
-  spellings: ['cm H2O', 'cmH₂O', 'cmWC', 'cm WC'],
+  spellings: ['cm H2O', 'cmWC', 'cm WC'],
 }
 
 /** Conventional metre of water: density 1000 kg/m³, standard gravity. */
@@ -152,7 +152,7 @@ export const metreOfWater: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 9806.65,
   definition: '9806.65',
-  spellings: ['m H2O', 'mH₂O', 'mWC', 'm WC', 'mWS'],
+  spellings: ['m H2O', 'mWC', 'm WC', 'mWS'],
 }
 
 /** Conventional inch of water, the bench unit of cracking effort in US workshops. */
@@ -161,7 +161,7 @@ export const inchOfWater: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 249.08891,
   definition: '9.80665*25.4',
-  spellings: ['in H2O', 'inH₂O', 'inWC', 'in WC', '"H2O'],
+  spellings: ['in H2O', 'inWC', 'in WC', '"H2O'],
 }
 
 /** Conventional foot of water. */
@@ -170,7 +170,7 @@ export const footOfWater: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 2989.06692,
   definition: '9.80665*304.8',
-  spellings: ['ft H2O', 'ftH₂O', 'ftWC'],
+  spellings: ['ft H2O', 'ftWC'],
 }
 
 /** Pound-force per square inch. */
@@ -179,7 +179,7 @@ export const psi: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 6894.757293168362,
   definition: '0.45359237*9.80665/0.0254^2',
-  spellings: ['lbf/in2', 'lbf/in²', 'lb/in2', 'lb/in²', 'pound per square inch', 'pounds per square inch'],
+  spellings: ['lbf/in2', 'lb/in2'],
 }
 
 /** Thousand pound-force per square inch, the US unit of wall stress. */
@@ -197,7 +197,7 @@ export const poundForcePerSquareFoot: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 47.880258980335846,
   definition: '0.45359237*9.80665/0.3048^2',
-  spellings: ['lbf/ft2', 'psf'],
+  spellings: ['psf'],
 }
 
 /** Joule per litre: work of breathing per volume breathed. The same quantity as a kilopascal. */
@@ -215,5 +215,5 @@ export const kilogramForceMetrePerLitre: Unit<'pressure'> = {
   quantity: 'pressure',
   factor: 9806.65,
   definition: '9.80665*1000',
-  spellings: ['kgf m/L', 'kgf*m/L', 'kg·m/L', 'kg m/L', 'kgm/L', 'kpm/L'],
+  spellings: ['kgf m/L', 'kg·m/L', 'kg m/L', 'kgm/L', 'kpm/L'],
 }

@@ -68,5 +68,4 @@ export const squareMetrePerSecond: Unit<'diffusivity'> = {
   quantity: 'diffusivity',
   factor: 1,
   definition: '1',
-  spellings: ['m2/s'],
 }

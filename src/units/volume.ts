@@ -8,7 +8,7 @@ export const cubicMetre: Unit<'volume'> = {
   quantity: 'volume',
   factor: 1,
   definition: '1',
-  spellings: ['m3', 'cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'],
+  spellings: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'],
 }
 
 /** Litre. */
@@ -17,7 +17,7 @@ export const litre: Unit<'volume'> = {
   quantity: 'volume',
   factor: 0.001,
   definition: '1e-3',
-  spellings: ['l', 'litre', 'litres', 'liter', 'liters', 'dm3', 'dm³'],
+  spellings: ['l', 'litre', 'litres', 'liter', 'liters', 'dm3'],
 }
 
 /** Millilitre; equals one cubic centimetre. */
@@ -26,7 +26,7 @@ export const millilitre: Unit<'volume'> = {
   quantity: 'volume',
   factor: 1e-6,
   definition: '1e-6',
-  spellings: ['ml', 'millilitre', 'millilitres', 'cm3', 'cm³', 'cc'],
+  spellings: ['ml', 'millilitre', 'millilitres', 'cm3', 'cc'],
 }
 
 /** Cubic foot. */
@@ -35,7 +35,7 @@ export const cubicFoot: Unit<'volume'> = {
   quantity: 'volume',
   factor: 0.028316846592,
   definition: '0.3048^3',
-  spellings: ['ft3', 'cu ft', 'cu. ft.', 'cuft', 'cubic foot', 'cubic feet'],
+  spellings: ['cu ft', 'cu. ft.', 'cuft', 'cubic foot', 'cubic feet'],
 }
 
 /** Cubic inch, the unit of US water capacity. */
@@ -44,7 +44,7 @@ export const cubicInch: Unit<'volume'> = {
   quantity: 'volume',
   factor: 1.6387064e-5,
   definition: '0.0254^3',
-  spellings: ['in3', 'cu in', 'cu. in.', 'cubic inch', 'cubic inches'],
+  spellings: ['cu in', 'cu. in.', 'cubic inch', 'cubic inches'],
 }
 
 /** US gallon: 231 cubic inches. */
