@@ -23,6 +23,10 @@ export default defineConfig(
   {
     files: ['src/**/*.ts'],
     plugins: { layers: layerRule },
-    rules: { 'layers/arrows': ['error', layers], 'layers/index-only-reexports': 'error' },
+    rules: {
+      'layers/arrows': ['error', layers],
+      'layers/index-only-reexports': 'error',
+      '@typescript-eslint/explicit-module-boundary-types': 'error',
+    },
   },
 )
