@@ -59,7 +59,7 @@ export function exampleBlocks(file: string, text: string): Block[] {
       const line = first + start + 1
       if (code.some((each) => fence.test(each))) blocks.push(...markdownBlocks(file, code.join('\n'), line))
       else if (code.every((each) => each.trim() === '')) throw new Error(`${file}:${line - 1} has an empty @example`)
-      else blocks.push({ file, line, code: code.join('\n'), mark: '' })
+      else blocks.push({ file, line, code: code.join('\n').trimEnd(), mark: '' })
       start = undefined
     }
     let isFenced = false
