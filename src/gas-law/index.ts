@@ -1,0 +1,6 @@
+export { type BoyleStates, boyle } from './boyle.ts'
+export { type CharlesStates, charles } from './charles.ts'
+export { type CombinedGasStates, combinedGasLaw } from './combined-gas-law.ts'
+export { type GayLussacStates, gayLussac } from './gay-lussac.ts'
+export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
+export type { OneOmitted } from './law.ts'
