@@ -35,6 +35,10 @@ export const dimensions = {
   'thermal conductance': [2, 1, -3, -1, 0],
   viscosity: [-1, 1, -1, 0, 0],
   diffusivity: [2, 0, -1, 0, 0],
+  elastance: [-4, 1, -2, 0, 0],
+  'flow resistance': [-4, 1, -1, 0, 0],
+  'quadratic flow resistance': [-7, 1, 0, 0, 0],
+  inertance: [-4, 1, 0, 0, 0],
   voltage: null, // the only electrical quantity; it never meets another in a formula
 } as const
 

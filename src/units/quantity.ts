@@ -123,3 +123,11 @@ export type Viscosity = Quantity<'viscosity'>
 export type Diffusivity = Quantity<'diffusivity'>
 /** Voltage, V. */
 export type Voltage = Quantity<'voltage'>
+/** Elastance: pressure per volume, Pa/m³. */
+export type Elastance = Quantity<'elastance'>
+/** Resistance to flow: pressure per volume flow, Pa·s/m³. */
+export type FlowResistance = Quantity<'flow resistance'>
+/** Resistance that grows with the square of flow, Pa·s²/m⁶. */
+export type QuadraticFlowResistance = Quantity<'quadratic flow resistance'>
+/** Inertance: pressure per change of volume flow, Pa·s²/m³. */
+export type Inertance = Quantity<'inertance'>

@@ -2,6 +2,17 @@ import { kilomole, mole } from './amount.ts'
 import { degree, radian } from './angle.ts'
 import { squareCentimetre, squareFoot, squareInch, squareMetre, squareMillimetre } from './area.ts'
 import {
+  centimetreOfWaterPerLitre,
+  kilopascalPerLitre,
+  kilopascalSecondPerLitre,
+  kilopascalSecondSquaredPerLitre,
+  kilopascalSecondSquaredPerLitreSquared,
+  pascalPerCubicMetre,
+  pascalSecondPerCubicMetre,
+  pascalSecondSquaredPerCubicMetre,
+  pascalSecondSquaredPerMetreToTheSixth,
+} from './breathing-mechanics.ts'
+import {
   gramPerCubicCentimetre,
   gramPerCubicMetre,
   gramPerLitre,
@@ -223,6 +234,15 @@ export const allUnits: readonly Unit[] = [
   micropascalSecond,
   centipoise,
   squareMetrePerSecond,
+  pascalPerCubicMetre,
+  kilopascalPerLitre,
+  centimetreOfWaterPerLitre,
+  pascalSecondPerCubicMetre,
+  kilopascalSecondPerLitre,
+  pascalSecondSquaredPerCubicMetre,
+  kilopascalSecondSquaredPerLitre,
+  pascalSecondSquaredPerMetreToTheSixth,
+  kilopascalSecondSquaredPerLitreSquared,
   volt,
   millivolt,
 ]
