@@ -22,17 +22,17 @@ export interface Accepted {
  * @param argument - the parameter with its path, as the caller wrote it
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @throws LitrebarError `range`, also for NaN and the infinities
+ * @throws LitrebarError `range`, or `outside-validity` where the row says so; `range` always for NaN and the infinities
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
   if (isWithin(value, accepted)) return
-  const { hint, unit, ...limits } = accepted
+  const { hint, unit, code = 'range', ...limits } = accepted
   const stated = (value - (unit.offset ?? 0)) / unit.factor
   const expected = Object.entries(limits)
     .map(([limit, n]) => `${words[limit as keyof typeof limits]} ${String(n)}`)
     .join(' and ')
   throw new LitrebarError({
-    code: 'range',
+    code: stated - stated === 0 ? code : 'range',
     argument,
     value: `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim(), // 11 psi, not 10.999999999999998
     expected: `${expected || 'a finite number'} ${unit.symbol}`.trim(),
