@@ -1,4 +1,5 @@
 export * from './environment/index.ts'
 export * from './errors/index.ts'
+export * from './gas-law/index.ts'
 export * from './references/index.ts'
 export * from './units/index.ts'
