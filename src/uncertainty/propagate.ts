@@ -1,0 +1,248 @@
+import { LitrebarError } from '../errors/index.ts'
+import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
+import { type Distribution, requireDistribution, type Shape, type Spread, type Stated } from './distribution.ts'
+
+/** Inputs by name, each a distribution. */
+export type Inputs = Readonly<Record<string, Distribution>>
+
+/** The values that a function gets, one for each input. */
+export type Values<Given extends Readonly<Record<string, Distribution>>> = {
+  readonly [Name in keyof Given]: Given[Name]['value']
+}
+
+export interface PropagateOptions<Name extends string = string> {
+  /** Inputs that vary together; all others are independent. */
+  readonly correlations?: readonly Correlation<Name>[]
+}
+
+/** One row of the budget: what an input adds. */
+export interface Contribution {
+  readonly input: string
+  readonly value: number
+  readonly standardUncertainty: number
+  readonly shape: Shape
+  readonly degreesOfFreedom: number
+  /** Change of the result per change of the input. */
+  readonly sensitivity: number
+  /** Sensitivity times standard uncertainty, with its sign, in the unit of the result. */
+  readonly contribution: number
+  /** Share of the variance of the result; shares add up to 1. Correlation can make one negative. */
+  readonly share: number
+}
+
+/** What the law of propagation gives. */
+export interface Propagated<R extends number = number> {
+  readonly value: Stated<R>
+  /** Combined standard uncertainty, first order. */
+  readonly standardUncertainty: Spread<Stated<R>>
+  /** Effective degrees of freedom; not truncated. */
+  readonly degreesOfFreedom: number
+  /** The budget, in the order of the inputs. */
+  readonly contributions: readonly Contribution[]
+  /** Combined standard uncertainty with the curvature of each input and of each pair counted, inputs taken as normal. */
+  readonly secondOrderUncertainty: Spread<Stated<R>>
+  /** Largest departure from the straight line within two standard uncertainties, in combined standard uncertainties. */
+  readonly departure: number
+  /** Whether that departure is at most 0.2. If not, the first-order result misleads: use `sample`. */
+  readonly linear: boolean
+}
+
+// 0.2 standard uncertainties at the end of a 95 % interval of about 2: one tenth of its half width.
+const largestDeparture = 0.2
+
+/**
+ * Uncertainty of the result of any function, by the law of propagation to first order.
+ * Slopes are central differences with each input's own uncertainty as the step, so that they never fall into the noise of rounding.
+ * Kinks, steps and curvature make a first-order result wrong; the departure from a straight line is measured, and `linear` says
+ * whether it matters. A function that refuses a value within two standard uncertainties counts as not linear.
+ *
+ * @param fn - any function of the named inputs; it is called 4 times for each input and twice for each pair
+ * @param inputs - a distribution for each; what is known exactly belongs into the function
+ * @param options - correlations between inputs
+ * @returns value, combined standard uncertainty, degrees of freedom, budget, and how straight the function is
+ * @throws LitrebarError `input` or `range` for inputs and correlations; what `fn` throws at one standard uncertainty
+ * @source gum-2008, 5.1.2, 5.2.2 and G.4.1
+ * @example
+ * const inputs = { full: normal(200, 2), left: normal(50, 2) }
+ * propagate(({ full, left }) => full - left, inputs).standardUncertainty.toFixed(3) // => '2.828'
+ */
+export function propagate<Given extends Inputs, R extends number>(
+  fn: (values: Values<Given>) => R,
+  inputs: Given,
+  options: PropagateOptions<Extract<keyof Given, string>> = {},
+): Propagated<R> {
+  const names = Object.keys(inputs)
+  const given = names.map((name) => inputs[name] as Distribution)
+  for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
+  const matrix = correlationMatrix(names, options.correlations ?? [])
+  triangularRoot(matrix) // refuses what contradicts itself
+  const at = evaluator(fn as (values: Readonly<Record<string, number>>) => number, names, given)
+  const value = finiteResult(at([]))
+  const probes = given.map((one, i) => probed(one, (steps) => at([[i, steps]])))
+  const contributions = probes.map(({ up, down }) => (up - down) / 2)
+  const variance = quadraticForm(matrix, contributions)
+  const standardUncertainty = Math.sqrt(Math.max(variance, 0))
+  const bend = bends(value, probes, (i, j, steps) =>
+    at([
+      [i, steps],
+      [j, steps],
+    ]),
+  )
+  const departure = bend.largest === 0 ? 0 : bend.largest / standardUncertainty
+  return {
+    value,
+    standardUncertainty,
+    degreesOfFreedom: effectiveDegreesOfFreedom(
+      standardUncertainty,
+      contributions.map((contribution, i) => ({
+        standardUncertainty: contribution,
+        degreesOfFreedom: (given[i] as Distribution).degreesOfFreedom,
+      })),
+    ),
+    contributions: given.map((one, i) => row(names[i] as string, one, contributions, i, matrix, variance)),
+    secondOrderUncertainty: Math.sqrt(Math.max(variance, 0) + bend.variance),
+    departure,
+    linear: departure <= largestDeparture,
+  } as unknown as Propagated<R>
+}
+
+type Step = readonly [input: number, standardUncertainties: number]
+
+function evaluator(
+  fn: (values: Readonly<Record<string, number>>) => number,
+  names: readonly string[],
+  given: readonly Distribution[],
+): (steps: readonly Step[]) => number {
+  return (steps) => {
+    const values: Record<string, number> = {}
+    names.forEach((name, i) => {
+      values[name] = (given[i] as Distribution).value
+    })
+    for (const [i, count] of steps) {
+      const { value, standardUncertainty } = given[i] as Distribution
+      values[names[i] as string] = value + count * standardUncertainty
+    }
+    return fn(values)
+  }
+}
+
+/** Results one and two standard uncertainties to both sides of an input; the far ones NaN where the function refuses. */
+interface Probe {
+  readonly up: number
+  readonly down: number
+  readonly farUp: number
+  readonly farDown: number
+}
+
+function probed({ standardUncertainty }: Distribution, at: (steps: number) => number): Probe {
+  if (standardUncertainty === 0) return { up: 0, down: 0, farUp: 0, farDown: 0 }
+  return { up: finiteResult(at(1)), down: finiteResult(at(-1)), farUp: attempted(at, 2), farDown: attempted(at, -2) }
+}
+
+function attempted(at: (steps: number) => number, steps: number): number {
+  try {
+    return at(steps)
+  } catch {
+    // A refusal is a finding here, not a failure: the function ends within reach of the input.
+    return Number.NaN
+  }
+}
+
+function finiteResult(result: number): number {
+  if (result - result === 0) return result
+  throw new LitrebarError({
+    code: 'range',
+    argument: 'fn(inputs)',
+    value: String(result),
+    expected: 'a finite number within one standard uncertainty of each input',
+    hint: 'Narrow the uncertainty, or keep the function away from where it has no value.',
+  })
+}
+
+/** Second-order variance, and the largest departure from the straight line at two standard uncertainties. */
+function bends(
+  value: number,
+  probes: readonly Probe[],
+  atPair: (i: number, j: number, steps: number) => number,
+): { readonly variance: number; readonly largest: number } {
+  let variance = 0
+  let largest = 0
+  const note = (departure: number): void => {
+    // a difference of a few units in the last place is rounding, not a bend
+    const noise = 16 * Number.EPSILON * Math.abs(value)
+    largest = Math.max(largest, departure - departure === 0 ? (departure > noise ? departure : 0) : Infinity)
+  }
+  probes.forEach((first, i) => {
+    if (first.up === 0 && first.down === 0 && first.farUp === 0) return
+    const slope = (first.up - first.down) / 2
+    const curvature = (first.up + first.down) / 2 - value
+    variance += 2 * curvature * curvature
+    note(Math.abs(curvature))
+    note(Math.abs(first.farUp - value - 2 * slope))
+    note(Math.abs(first.farDown - value + 2 * slope))
+    probes.slice(i + 1).forEach((second, k) => {
+      if (second.up === 0 && second.down === 0 && second.farUp === 0) return
+      const j = i + 1 + k
+      const both = attempted((steps) => atPair(i, j, steps), 1)
+      const neither = attempted((steps) => atPair(i, j, steps), -1)
+      const twist = (both + neither - first.up - first.down - second.up - second.down) / 2 + value
+      if (twist - twist === 0) variance += twist * twist
+      // both inputs two standard uncertainties out is four times as far along a twist, and as rare as one at 2.7
+      note(2 * Math.abs(twist))
+    })
+  })
+  return { variance, largest }
+}
+
+function quadraticForm(matrix: readonly (readonly number[])[], c: readonly number[]): number {
+  return c.reduce((sum, ci, i) => sum + ci * weighted(matrix[i] as readonly number[], c), 0)
+}
+
+function weighted(row: readonly number[], c: readonly number[]): number {
+  return row.reduce((sum, r, j) => sum + r * (c[j] as number), 0)
+}
+
+function row(
+  input: string,
+  { value, standardUncertainty, shape, degreesOfFreedom }: Distribution,
+  contributions: readonly number[],
+  i: number,
+  matrix: readonly (readonly number[])[],
+  variance: number,
+): Contribution {
+  const contribution = contributions[i] as number
+  return {
+    input,
+    value,
+    standardUncertainty,
+    shape,
+    degreesOfFreedom,
+    sensitivity: standardUncertainty === 0 ? 0 : contribution / standardUncertainty,
+    contribution,
+    share: variance > 0 ? (contribution * weighted(matrix[i] as readonly number[], contributions)) / variance : 0,
+  }
+}
+
+/**
+ * Effective degrees of freedom of a combined standard uncertainty, after Welch and Satterthwaite.
+ * For independent inputs; the guide gives no formula for correlated ones.
+ *
+ * @param combined - combined standard uncertainty
+ * @param parts - the standard uncertainty that each input adds, in the unit of the result, and its degrees of freedom
+ * @returns degrees of freedom, not truncated; `Infinity` if every part has infinitely many
+ * @source gum-2008, G.4.1
+ * @example
+ * const parts = [{ standardUncertainty: 0.57, degreesOfFreedom: 9 }, { standardUncertainty: 0.25, degreesOfFreedom: Infinity }]
+ * effectiveDegreesOfFreedom(Math.hypot(0.57, 0.25), parts).toFixed(1) // => '12.8'
+ */
+export function effectiveDegreesOfFreedom(
+  combined: number,
+  parts: readonly { readonly standardUncertainty: number; readonly degreesOfFreedom: number }[],
+): number {
+  // ratios first: a fourth power of pascals overflows nothing but those of cubic metres vanish
+  const sum = parts.reduce((total, part) => {
+    const ratio = combined > 0 ? part.standardUncertainty / combined : 0
+    return total + (ratio * ratio * ratio * ratio) / part.degreesOfFreedom
+  }, 0)
+  return 1 / sum
+}
