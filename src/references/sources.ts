@@ -82,6 +82,13 @@ export const sources = {
     publisher: 'journal',
     kind: 'paper',
   },
+  'astm-e29': {
+    title: 'ASTM E29, using significant digits in test data to determine conformance with specifications',
+    edition: 'scope page and a field manual that follows it',
+    scheme: 'method',
+    publisher: 'ASTM',
+    kind: 'standard',
+  },
   'bardy-mollendorf-2008': {
     title: 'Bardy and Mollendorf, thermal properties of foam suits under pressure, HT2008-56227',
     edition: '2008',

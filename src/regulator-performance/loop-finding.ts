@@ -1,0 +1,25 @@
+/** What an analysis noticed in a loop or a log. A finding does not change the figures: it says what they are worth. */
+export interface LoopFinding {
+  readonly code: LoopFindingCode
+  readonly text: string
+}
+
+/** The codes of findings. */
+export type LoopFindingCode =
+  | 'reversed'
+  | 'crossing'
+  | 'open'
+  | 'constant-pressure'
+  | 'unlikely-pressure'
+  | 'unlikely-volume'
+  | 'few-samples'
+  | 'missing-values'
+  | 'time-gap'
+  | 'breaths-left-out'
+  | 'drift-removed'
+  | 'volume-drift-removed'
+  | 'drift-not-removed'
+  | 'delay-corrected'
+  | 'delay-not-stated'
+  | 'unlike-breaths'
+  | 'unlikely-rate'
