@@ -1,11 +1,30 @@
 export {
+  type CompressibleColumn,
+  type ConventionDifference,
+  conventionDifferences,
+  depthInWaterColumn,
+  pressureInWaterColumn,
+} from './compressible-column.ts'
+export {
   type DepthConvention,
   densityOfConvention,
   depthConventions,
   pressureAtShownDepth,
   shownDepth,
 } from './depth-convention.ts'
+export { freezingPointOfWater } from './freezing-point.ts'
 export { normalGravity, type Place, standardGravity } from './gravity.ts'
+export { type HumidAir, humidAirDensity } from './humid-air.ts'
+export {
+  absoluteSalinityOf,
+  conservativeTemperatureOf,
+  practicalSalinityOf,
+  toAbsoluteSalinity,
+  toPracticalSalinity,
+} from './salinity.ts'
+export { freshWaterDensity, type SeawaterState, seawaterDensity, seawaterDensityInto } from './seawater-density.ts'
+export { seawaterDensityTeos10, type Teos10State } from './seawater-teos-10.ts'
+export { speedOfSoundInWater } from './sound-in-water.ts'
 export {
   geopotentialHeightOf,
   pressureAltitude,
@@ -14,4 +33,5 @@ export {
   stationPressure,
   surfacePressureAtAltitude,
 } from './standard-atmosphere.ts'
+export { depthInStandardOcean } from './standard-ocean.ts'
 export { depthAtPressure, pressureAtDepth, pressureAtDepthInto, type WaterColumn } from './water-column.ts'

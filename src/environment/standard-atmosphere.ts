@@ -130,7 +130,7 @@ export function pressureAltitude(pressure: AbsolutePressure): Altitude {
  * @source us-standard-atmosphere-1976, equation 33a, with the datum of the altimeter
  * @example
  * const at = { altimeterSetting: absolute(1030, hectopascal), altitude: altitudeOf(1500, metre) }
- * inUnit(stationPressure(at), hectopascal).toFixed(1) // => '860.2'
+ * inUnit(stationPressure(at), hectopascal).toFixed(1) // => '860.1'
  */
 export function stationPressure(at: {
   readonly altimeterSetting: AbsolutePressure
