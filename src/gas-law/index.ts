@@ -1,6 +1,67 @@
 export { type BoyleStates, boyle } from './boyle.ts'
 export { type CharlesStates, charles } from './charles.ts'
 export { type CombinedGasStates, combinedGasLaw } from './combined-gas-law.ts'
+export {
+  mixtureOfPartialPressures,
+  type PartialPressures,
+  partialPressure,
+  partialPressures,
+  totalPressure,
+} from './dalton.ts'
+export {
+  amountOfFreeGas,
+  type FreeGasByModel,
+  freeGas,
+  freeGasAt,
+  freeGasByModel,
+  freeGasOfAmount,
+} from './free-gas.ts'
+export { type Gas, gases } from './gas.ts'
+export {
+  amountOfGas,
+  type ContentsByAbsolutePressure,
+  type ContentsByGaugePressure,
+  type ElasticExpansion,
+  type GasContents,
+  type GasModelOption,
+  massOfGas,
+} from './gas-contents.ts'
+export { type GasModel, molarDensityBy } from './gas-model.ts'
+export { type GasState, gasState, type PressureTemperature } from './gas-state.ts'
 export { type GayLussacStates, gayLussac } from './gay-lussac.ts'
+export { gasConstant } from './gerg2008.parameters.ts'
+export { type GrahamQuantities, graham } from './graham.ts'
+export { type HenryStates, henry } from './henry.ts'
+export { type IdealGasDensity, idealGasDensity } from './ideal-gas-density.ts'
 export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
 export type { OneOmitted } from './law.ts'
+export {
+  dryAir,
+  enrichedAir,
+  heliox,
+  type Mixture,
+  type MixtureOptions,
+  type MoleFractions,
+  mixture,
+  molarMass,
+  nitrox,
+  pureGas,
+  trimix,
+} from './mixture.ts'
+export { molarDensity } from './molar-density.ts'
+export { pressureAt } from './pressure-at.ts'
+export { pressureChange, pressureVolume } from './pressure-volume.ts'
+export {
+  btps,
+  btpsConventional,
+  isoStandard,
+  iupacStandard,
+  normalCondition,
+  referenceConditions,
+  roomCondition,
+  stpd,
+  usStandard,
+} from './reference-condition.table.ts'
+export type { ReferenceCondition } from './reference-condition.ts'
+export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
+export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
