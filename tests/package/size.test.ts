@@ -91,7 +91,7 @@ const budgets: Readonly<Record<string, number>> = {
   units: 12 * kB,
   references: 10 * kB,
   uncertainty: 5 * kB,
-  environment: 5 * kB,
+  environment: 8 * kB,
   'gas-law': 20 * kB,
   cylinder: 20 * kB,
   'regulator-performance': 15 * kB,
