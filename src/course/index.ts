@@ -1,0 +1,19 @@
+export type { Card, CardSymbol } from './card.ts'
+export { allCards } from './cards/all-cards.ts'
+export { pressureAtDepthCard } from './cards/environment.ts'
+export { boyleCard, charlesCard, combinedGasLawCard, gayLussacCard, idealGasLawCard } from './cards/gas-law.ts'
+export {
+  type Algebra,
+  type Calls,
+  dimensionOf,
+  type Exponents,
+  type Expression,
+  evaluate,
+  fold,
+  type Operator,
+} from './expression.ts'
+export { latexLines, latexNotation } from './latex.ts'
+export { escaped, mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
+export { equationOf, type Line, linesOf, type Notation } from './notation.ts'
+export { plainLines, plainNotation } from './plain.ts'
+export { type Shown, type Step, type WorkedSolution, type WorkingOptions, workedSolution } from './worked-solution.ts'

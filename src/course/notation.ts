@@ -1,0 +1,169 @@
+import type { NumberStyle } from '../units/index.ts'
+import { styled } from '../units/index.ts'
+import type { CardSymbol } from './card.ts'
+import { type Expression, fold, type Operator } from './expression.ts'
+import type { Shown, Step, WorkedSolution } from './worked-solution.ts'
+
+/** How one kind of writing spells the parts of a formula. */
+export interface Notation {
+  readonly number: (text: string) => string
+  readonly quantity: (text: string, unit: string) => string
+  readonly symbol: (symbol: CardSymbol) => string
+  readonly infix: Readonly<Record<'+' | '-' | '*' | '=', string>>
+  readonly fraction: (over: string, under: string) => string
+  /** Whether a fraction stands on two levels, so that its parts need no brackets. */
+  readonly fractionHasLevels: boolean
+  readonly power: (base: string, exponent: string) => string
+  readonly root: (inner: string) => string
+  readonly call: (name: string, parts: readonly string[]) => string
+  readonly brackets: (inner: string) => string
+  readonly group: (inner: string) => string
+}
+
+interface Piece {
+  readonly text: string
+  /** How strongly it holds together: 1 sum, 2 product, 3 quantity with its unit, 4 power, 9 atom. */
+  readonly binding: number
+}
+
+/** What stands for a symbol in a line: its letter in the formula, its number in the substitution. */
+type Leaf = (name: string) => Piece
+
+/**
+ * An expression in a notation.
+ *
+ * @param expression - the formula
+ * @param notation - plain text, LaTeX or MathML
+ * @param leaf - what stands for each symbol
+ * @param style - decimal sign of bare numbers
+ * @returns the text
+ */
+function written(expression: Expression, notation: Notation, leaf: Leaf, style: NumberStyle): Piece {
+  const held = (piece: Piece | undefined, atLeast: number): string =>
+    piece === undefined ? '' : piece.binding < atLeast ? notation.brackets(piece.text) : piece.text
+  return fold<Piece>(expression, {
+    number: (n) => ({ text: notation.number(styled(String(n), style)), binding: n < 0 ? 0 : 9 }),
+    symbol: leaf,
+    apply: (operator, parts) => {
+      const [first, second] = parts
+      const infix = (sign: '+' | '-' | '*', left: number, right: number): string =>
+        notation.group(parts.map((part, index) => held(part, index === 0 ? left : right)).join(notation.infix[sign]))
+      switch (operator) {
+        case '+':
+          return { text: infix('+', 1, 1), binding: 1 }
+        case '-':
+          return { text: infix('-', 1, 2), binding: 1 }
+        case '*':
+          return { text: infix('*', 2, 2), binding: 2 }
+        case '/':
+          return notation.fractionHasLevels
+            ? { text: notation.fraction(first?.text ?? '', second?.text ?? ''), binding: 3 }
+            : { text: notation.fraction(held(first, 2), held(second, 3)), binding: 2 }
+        case '^':
+          return { text: notation.power(held(first, 5), second?.text ?? ''), binding: 4 }
+        case 'sqrt':
+          return { text: notation.root(first?.text ?? ''), binding: 9 }
+        default:
+          return {
+            text: notation.call(
+              nameOf(operator),
+              parts.map((part) => part.text),
+            ),
+            binding: 9,
+          }
+      }
+    },
+  })
+}
+
+function nameOf(operator: Operator): string {
+  return operator.replace('call:', '')
+}
+
+/** One written line: its kind, its text, and a note in words where there is one. */
+export interface Line {
+  readonly kind: Step['kind']
+  readonly text: string
+  readonly note?: string
+}
+
+/**
+ * The lines of a worked solution in a notation.
+ *
+ * @param solution - the worked solution
+ * @param notation - plain text, LaTeX or MathML
+ * @param style - decimal sign and grouping
+ * @returns one line for each step
+ */
+export function linesOf(solution: WorkedSolution, notation: Notation, style: NumberStyle): Line[] {
+  const symbolOf = (name: string): string => {
+    const symbol = solution.symbols[name]
+    return symbol === undefined ? name : notation.symbol(symbol)
+  }
+  const quantity = (q: Shown): Piece => ({
+    text: notation.quantity(styled(q.text, style), q.unit),
+    binding: q.text.startsWith('-') ? 0 : q.unit === '' ? 9 : 3,
+  })
+  const letters: Leaf = (name) => ({ text: symbolOf(name), binding: 9 })
+  const named: Notation = { ...notation, call: (name, parts) => notation.call(symbolOf(name), parts) }
+  const equation = (...sides: readonly string[]): string => notation.group(sides.join(notation.infix['=']))
+  const text = (step: Step): string => {
+    switch (step.kind) {
+      case 'given':
+        return equation(symbolOf(step.symbol), quantity(step.quantity).text)
+      case 'convert':
+        return equation(symbolOf(step.symbol), quantity(step.from).text, quantity(step.to).text)
+      case 'formula':
+        return equation(symbolOf(step.find), written(step.expression, named, letters, style).text)
+      case 'called':
+        return equation(written(step.expression, named, letters, style).text, quantity(step.quantity).text)
+      case 'substitute': {
+        const numbers: Leaf = (name) => {
+          const value = step.values[name]
+          return value === undefined ? letters(name) : quantity(value)
+        }
+        return equation(symbolOf(step.find), written(step.expression, notation, numbers, style).text)
+      }
+      case 'reduce': {
+        const terms = step.terms.map((term, index) =>
+          index > 0 && term.text.startsWith('-') ? notation.brackets(quantity(term).text) : quantity(term).text,
+        )
+        return equation(symbolOf(step.find), notation.group(terms.join(notation.infix[step.operator])))
+      }
+      case 'result':
+        return step.unrounded.unit === step.quantity.unit
+          ? equation(symbolOf(step.find), quantity(step.quantity).text)
+          : equation(symbolOf(step.find), quantity(step.unrounded).text, quantity(step.quantity).text)
+    }
+  }
+  return solution.steps.map((step) => ({
+    kind: step.kind,
+    text: text(step),
+    ...(step.kind === 'given' || step.kind === 'called' ? { note: step.meaning } : {}),
+    ...(step.kind === 'result' ? { note: step.rule } : {}),
+  }))
+}
+
+/**
+ * The formula of a card, or any expression over its symbols, in a notation.
+ *
+ * @param find - symbol on the left
+ * @param expression - right side
+ * @param symbols - how the symbols look
+ * @param notation - plain text, LaTeX or MathML
+ * @returns the equation
+ */
+export function equationOf(
+  find: string,
+  expression: Expression,
+  symbols: Readonly<Record<string, CardSymbol>>,
+  notation: Notation,
+): string {
+  const symbolOf = (name: string): string => (symbols[name] === undefined ? name : notation.symbol(symbols[name]))
+  const named: Notation = { ...notation, call: (name, parts) => notation.call(symbolOf(name), parts) }
+  return notation.group(
+    [symbolOf(find), written(expression, named, (name) => ({ text: symbolOf(name), binding: 9 }), {}).text].join(
+      notation.infix['='],
+    ),
+  )
+}

@@ -1,0 +1,29 @@
+import type { NumberStyle } from '../units/index.ts'
+import { type Line, linesOf, type Notation } from './notation.ts'
+import type { WorkedSolution } from './worked-solution.ts'
+
+/** Plain text: true minus, middle dot, narrow no-break space before units. */
+export const plainNotation: Notation = {
+  number: (text) => text,
+  quantity: (text, unit) => (unit === '' ? text : `${text}\u202f${unit}`),
+  symbol: ({ letter, subscript }) => (subscript === undefined ? letter : `${letter}_${subscript}`),
+  infix: { '+': ' + ', '-': ' − ', '*': ' · ', '=': ' = ' },
+  fraction: (over, under) => `${over} / ${under}`,
+  fractionHasLevels: false,
+  power: (base, exponent) => `${base}^${exponent.includes(' ') ? `(${exponent})` : exponent}`,
+  root: (inner) => `√(${inner})`,
+  call: (name, parts) => `${name}(${parts.join(', ')})`,
+  brackets: (inner) => `(${inner})`,
+  group: (inner) => inner,
+}
+
+/**
+ * A worked solution as lines of plain text, for a console or a text alternative.
+ *
+ * @param solution - the worked solution
+ * @param style - decimal sign and grouping
+ * @returns one line for each step
+ */
+export function plainLines(solution: WorkedSolution, style: NumberStyle = {}): Line[] {
+  return linesOf(solution, plainNotation, style)
+}
