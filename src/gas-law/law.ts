@@ -45,21 +45,22 @@ export function solveForOmitted<Quantities>(
   constant = 1,
 ): Quantities {
   const all: Record<string, number> = { ...knowns }
-  const names = Object.keys(law) as (string & keyof Quantities)[]
-  const omitted = names.filter((name) => all[name] === undefined)
-  const [unknown] = omitted
-  if (unknown === undefined || omitted.length > 1) {
+  const omitted: (string & keyof Quantities)[] = []
+  let rest = constant
+  for (const name in law) {
+    const value = all[name]
+    if (value === undefined) omitted.push(name)
+    else rest /= checked(name, value, law[name]) ** law[name].exponent
+  }
+  const [unknown, another] = omitted
+  if (unknown === undefined || another !== undefined) {
     throw new LitrebarError({
       code: 'input',
       argument: 'knowns',
       value: `without ${omitted.join(', ') || 'a gap'}`,
-      expected: `all but one of ${names.join(', ')}`,
+      expected: `all but one of ${Object.keys(law).join(', ')}`,
       hint: 'Leave out the one to be found.',
     })
-  }
-  let rest = constant
-  for (const name of names) {
-    if (name !== unknown) rest /= checked(name, all[name] as number, law[name]) ** law[name].exponent
   }
   all[unknown] = checked(unknown, rest ** (1 / law[unknown].exponent), law[unknown])
   return all as Quantities
@@ -67,13 +68,12 @@ export function solveForOmitted<Quantities>(
 
 // Says what `requireWithin` says, without the cases that no law has: the ideal laws together weigh less than 1 kB.
 function checked(argument: string, value: number, { atMost, unit }: Factor): number {
-  const stated = Number((value / unit.factor).toPrecision(12))
-  if (stated > 0 && stated <= atMost) return value // NaN fails both comparisons
+  if (value > 0 && value <= atMost * unit.factor) return value // NaN fails both comparisons
   throw new LitrebarError({
     code: 'range',
     argument,
-    value: `${stated} ${unit.symbol}`,
-    expected: `above 0 and at most ${atMost} ${unit.symbol}`,
+    value: `${Number((value / unit.factor).toPrecision(12))} ${unit.symbol}`.trim(),
+    expected: `above 0 and at most ${atMost} ${unit.symbol}`.trim(),
     hint,
     accepted: { above: 0, atMost, unit: unit.symbol },
   })
