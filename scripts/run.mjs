@@ -27,7 +27,7 @@ await build({
   target: 'node20',
   sourcemap: 'inline',
   logLevel: 'error',
-})
+}).catch(() => process.exit(1)) // it has said why
 process.on('exit', () => rmSync(outfile, { force: true }))
 process.argv = [process.argv[0], source, ...rest]
 await import(pathToFileURL(outfile).href)
