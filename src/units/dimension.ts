@@ -24,6 +24,7 @@ export const dimensions = {
   'molar heat capacity': [2, 1, -2, -1, -1],
   energy: [2, 1, -2, 0, 0],
   'pressure volume': [2, 1, -2, 0, 0],
+  'pressure volume flow': [2, 1, -3, 0, 0],
   power: [2, 1, -3, 0, 0],
   force: [1, 1, -2, 0, 0],
   torque: [2, 1, -2, 0, 0],

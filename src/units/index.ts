@@ -188,7 +188,9 @@ export {
 } from './pressure.ts'
 export {
   barLitre,
+  barLitrePerMinute,
   pascalCubicMetre,
+  pascalCubicMetrePerSecond,
   psiCubicFoot,
 } from './pressure-volume.ts'
 export type {
@@ -233,6 +235,7 @@ export type {
   PracticalSalinity,
   PressureDifference,
   PressureVolume,
+  PressureVolumeFlow,
   QuadraticFlowResistance,
   Quantity,
   SpecificHeatCapacity,

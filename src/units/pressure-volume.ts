@@ -28,3 +28,21 @@ export const psiCubicFoot: Unit<'pressure volume'> = {
   definition: '0.45359237*9.80665/0.0254^2*0.3048^3',
   spellings: ['psi ft3', 'psi cu ft'],
 }
+
+/** Pascal cubic metre per second, the SI unit. */
+export const pascalCubicMetrePerSecond: Unit<'pressure volume flow'> = {
+  symbol: 'Pa·m³/s',
+  quantity: 'pressure volume flow',
+  factor: 1,
+  definition: '1',
+  spellings: ['Pa m3/s', 'Pa m³/s'],
+}
+
+/** Bar litre per minute: what the gas in a cylinder falls by. Not a volume flow: it grows with depth. */
+export const barLitrePerMinute: Unit<'pressure volume flow'> = {
+  symbol: 'bar·L/min',
+  quantity: 'pressure volume flow',
+  factor: 1.6666666666666667,
+  definition: '100/60',
+  spellings: ['bar L/min', 'bar l/min', 'bar·l/min', 'bar litres per minute'],
+}

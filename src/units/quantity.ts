@@ -107,6 +107,8 @@ export type MolarHeatCapacity = Quantity<'molar heat capacity'>
 export type Energy = Quantity<'energy'>
 /** Pressure times volume, Pa·m³: the trade's bar·litre. */
 export type PressureVolume = Quantity<'pressure volume'>
+/** Pressure times volume for each time, Pa·m³/s: what a diver takes from a cylinder. It grows with depth; a volume flow does not. */
+export type PressureVolumeFlow = Quantity<'pressure volume flow'>
 /** Power, W. */
 export type Power = Quantity<'power'>
 /** Heat capacity, J/K. */

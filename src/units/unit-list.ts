@@ -84,7 +84,13 @@ import {
   technicalAtmosphere,
   torr,
 } from './pressure.ts'
-import { barLitre, pascalCubicMetre, psiCubicFoot } from './pressure-volume.ts'
+import {
+  barLitre,
+  barLitrePerMinute,
+  pascalCubicMetre,
+  pascalCubicMetrePerSecond,
+  psiCubicFoot,
+} from './pressure-volume.ts'
 import { celsius, fahrenheit, kelvin, rankine } from './temperature.ts'
 import {
   centipoise,
@@ -203,6 +209,8 @@ export const allUnits: readonly Unit[] = [
   pascalCubicMetre,
   barLitre,
   psiCubicFoot,
+  pascalCubicMetrePerSecond,
+  barLitrePerMinute,
   watt,
   kilowatt,
   horsepower,
