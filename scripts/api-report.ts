@@ -1,6 +1,6 @@
 // Compares the public interface of every entry point with its report under api/, so that a change of it is seen in review.
 // Usage: npm run api (compare), npm run api -- --write (after a change that is meant)
-import { mkdirSync, rmSync } from 'node:fs'
+import { existsSync, mkdirSync, rmSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { Extractor, ExtractorConfig, ExtractorLogLevel } from '@microsoft/api-extractor'
 import { entries } from './entries.ts'
@@ -16,6 +16,12 @@ const reportOf = (name: string): string => `${name.replaceAll('/', '-')}.api.md`
 const known = new Set(names.map((name) => `api/${reportOf(name)}`))
 const stale = filesIn('api', '.api.md').filter((path) => !known.has(path))
 if (isWriting) for (const path of stale) rmSync(path)
+
+const unbuilt = names.filter((name) => !existsSync(`dist/${name}.d.ts`))
+if (unbuilt.length > 0) {
+  console.error(`API: ${unbuilt.join(', ')} not built. Run npm run build first.`)
+  process.exit(1)
+}
 
 mkdirSync('api', { recursive: true })
 const changed = names.filter((name) => {

@@ -66,7 +66,8 @@ interface Share {
 
 const shares: Readonly<Record<string, Share>> = {
   'one conversion': {
-    code: `export { inUnit, psi } from 'litrebar'`,
+    // A whole script; among the pressures, psi has the longest definition.
+    code: `import { inUnit, psi } from 'litrebar'; show(inUnit(pressure, psi))`,
     contains: ['6894.757293168', 'offset'],
     limit: 200,
   },
