@@ -91,7 +91,7 @@ const budgets: Readonly<Record<string, number>> = {
   errors: 0.5 * kB,
   units: 12 * kB,
   references: 10 * kB,
-  uncertainty: 5 * kB,
+  uncertainty: 7 * kB,
   environment: 8 * kB,
   'gas-law': 20 * kB,
   cylinder: 20 * kB,
