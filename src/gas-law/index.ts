@@ -35,6 +35,7 @@ export { type HenryStates, henry } from './henry.ts'
 export { type IdealGasDensity, idealGasDensity } from './ideal-gas-density.ts'
 export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
 export type { OneOmitted } from './law.ts'
+export { atpd, type MeasuredState } from './measured-condition.ts'
 export {
   dryAir,
   enrichedAir,
@@ -49,6 +50,13 @@ export {
   trimix,
 } from './mixture.ts'
 export { molarDensity } from './molar-density.ts'
+export {
+  maximumOperatingDepth,
+  minimumOperatingDepth,
+  type OxygenDepthLimit,
+  type RichestMixture,
+  richestMixture,
+} from './oxygen-limit.ts'
 export { pressureAt } from './pressure-at.ts'
 export { pressureChange, pressureVolume } from './pressure-volume.ts'
 export {
@@ -63,5 +71,6 @@ export {
   usStandard,
 } from './reference-condition.table.ts'
 export type { ReferenceCondition } from './reference-condition.ts'
+export { surfaceEquivalent } from './surface-equivalent.ts'
 export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
 export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
