@@ -2,6 +2,20 @@ export type { Card, CardSymbol } from './card.ts'
 export { allCards } from './cards/all-cards.ts'
 export { pressureAtDepthCard } from './cards/environment.ts'
 export { boyleCard, charlesCard, combinedGasLawCard, gayLussacCard, idealGasLawCard } from './cards/gas-law.ts'
+export type { Block, Chapter, Section } from './chapter.ts'
+export { chapterHtml } from './chapter-html.ts'
+export { chapterMarkdown, chartTable } from './chapter-markdown.ts'
+export {
+  type Axis,
+  type Chart,
+  chartSvg,
+  chartVegaLite,
+  type LimitLine,
+  type Series,
+  ticks,
+  type VegaLiteChart,
+} from './chart.ts'
+export { bibtex, citation, sortedSources } from './citation.ts'
 export {
   type Algebra,
   type Calls,
@@ -16,4 +30,14 @@ export { latexLines, latexNotation } from './latex.ts'
 export { escaped, mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, type Line, linesOf, type Notation } from './notation.ts'
 export { plainLines, plainNotation } from './plain.ts'
+export {
+  type ComputedColumn,
+  type DualColumn,
+  type DualUnitTable,
+  dualUnitTable,
+  type Table,
+  type TableColumn,
+  tableCsv,
+  tableMarkdown,
+} from './table.ts'
 export { type Shown, type Step, type WorkedSolution, type WorkingOptions, workedSolution } from './worked-solution.ts'

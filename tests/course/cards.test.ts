@@ -15,13 +15,13 @@ const forms = cards.flatMap(([, card]) =>
 function symbolsOf(expression: Expression): string[] {
   if (typeof expression === 'string') return [expression]
   if (typeof expression === 'number') return []
-  return [...new Set((expression.slice(expression[0] === 'call' ? 2 : 1) as Expression[]).flatMap(symbolsOf))]
+  return [...new Set((expression.slice(expression[0] === 'call' ? 2 : 1)).flatMap(symbolsOf))]
 }
 
 function callsOf(expression: Expression): string[] {
   if (typeof expression === 'string' || typeof expression === 'number') return []
   if (expression[0] === 'call') return [expression[1]]
-  return (expression.slice(1) as Expression[]).flatMap(callsOf)
+  return (expression.slice(1)).flatMap(callsOf)
 }
 
 test('every card is found by its id, and ids are unique', () => {

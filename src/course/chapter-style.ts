@@ -1,0 +1,60 @@
+/** The one style sheet of a chapter: a textbook page with a margin, on screen and on paper. */
+export const chapterStyle = `
+:root { --ink: #111; --soft: #555; --rule: #bbb; --paper: #fff; }
+* { box-sizing: border-box; }
+html { font: 17.5px/1.5 Charter, 'Bitstream Charter', 'Iowan Old Style', 'Source Serif 4', Georgia, serif; color: var(--ink); background: var(--paper); }
+body { margin: 0 auto; padding: 2.5rem 1.5rem 4rem; max-width: 60rem; }
+main { width: 38rem; max-width: 100%; }
+h1 { font-size: 2rem; line-height: 1.2; margin: 0 0 1rem; text-wrap: balance; }
+h2 { font-size: 1.35rem; line-height: 1.25; margin: 3.2rem 0 .6rem; clear: right; text-wrap: balance; }
+h3 { font-size: 1rem; margin: 1.6rem 0 .4rem; }
+p { margin: .7rem 0; }
+.lead { font-size: 1.1rem; color: var(--soft); }
+.answer { font-size: 1.15rem; font-weight: 600; }
+aside { float: right; clear: right; width: 16.5rem; margin: .2rem -19rem 1rem 0; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
+aside p { margin: 0 0 .6rem; }
+aside.caution { border-top: 2px solid var(--ink); padding-top: .35rem; color: var(--ink); }
+aside .word { font-weight: 700; }
+figure { margin: 1.4rem 0; }
+figure svg { display: block; width: 100%; height: auto; }
+figcaption, caption { font: 600 .95rem/1.35 system-ui, sans-serif; text-align: left; margin-bottom: .5rem; caption-side: top; }
+details { font: .85rem/1.4 system-ui, sans-serif; margin: .5rem 0 0; }
+summary { cursor: pointer; }
+.scroll { overflow-x: auto; margin: 1.2rem 0; }
+table { border-collapse: collapse; font: .88rem/1.35 system-ui, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
+th, td { padding: .16rem 1.1rem .16rem 0; text-align: left; vertical-align: top; }
+th { font-weight: 600; border-bottom: 1px solid var(--ink); vertical-align: bottom; }
+th .unit { display: block; font-weight: 400; color: var(--soft); }
+.number { text-align: right; white-space: nowrap; }
+tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
+.notes { font: .8rem/1.4 system-ui, sans-serif; color: var(--soft); margin: .4rem 0 0; }
+.solution { border-left: 1px solid var(--rule); padding-left: 1.1rem; margin: 1.4rem 0; }
+.solution h3 { margin-top: 0; }
+.solution ol { list-style: none; margin: 0; padding: 0; }
+.solution li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: .2rem 1rem; align-items: baseline; margin: .45rem 0; }
+.solution math { overflow-x: auto; overflow-y: hidden; max-width: 100%; padding: .1rem 0; margin: 0; justify-self: start; }
+.solution .note { font: .8rem/1.35 system-ui, sans-serif; color: var(--soft); max-width: 16rem; text-align: right; }
+.solution .result math { font-weight: 700; }
+a { color: inherit; }
+footer { margin-top: 3.5rem; border-top: 1px solid var(--rule); padding-top: .8rem; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
+footer li { margin: .2rem 0; }
+@media (max-width: 800px) {
+  main { width: auto; }
+  aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
+  aside.caution { border-left: 0; padding-left: 0; }
+  .solution li { grid-template-columns: minmax(0, 1fr); }
+  .solution .note { text-align: left; }
+}
+@media print {
+  @page { margin: 18mm 16mm; }
+  html { font-size: 10.5pt; }
+  body { padding: 0; max-width: none; }
+  main { width: 68%; }
+  aside { width: 13rem; margin-right: -14.5rem; }
+  tr, li, figure, aside, .solution { break-inside: avoid; }
+  h2, h3 { break-after: avoid; }
+  thead { display: table-header-group; }
+  details { display: none; }
+  a[href^='http']::after { content: ' (' attr(href) ')'; }
+}
+`

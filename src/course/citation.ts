@@ -1,0 +1,58 @@
+import { type SourceId, sourceOf, sources } from '../references/index.ts'
+
+/**
+ * A source as one line of text.
+ *
+ * @param id - id of the registry
+ * @param place - section, table or page within the source
+ * @returns title, edition, place and publisher; for memory and common practice their plain statement
+ * @example
+ * citation('gum-2008', 'annex H.1') // => 'JCGM 100, Guide to the expression of uncertainty in measurement, 2008, annex H.1. BIPM.'
+ */
+export function citation(id: SourceId, place?: string): string {
+  const { title, edition, publisher, kind } = sourceOf(id)
+  if (kind === 'memory' || kind === 'common-practice') return `${title}.`
+  return `${[title, edition, place].filter((part) => part !== undefined).join(', ')}. ${publisher}.`
+}
+
+/** The kinds of the registry as entry types of BibTeX. */
+const entryTypes = {
+  standard: 'techreport',
+  regulation: 'misc',
+  handbook: 'book',
+  paper: 'article',
+  textbook: 'book',
+  derivation: 'misc',
+  'common-practice': 'misc',
+  memory: 'misc',
+} as const
+
+/**
+ * A source as a BibTeX entry.
+ *
+ * @param id - id of the registry, which becomes the key
+ * @returns the entry
+ */
+export function bibtex(id: SourceId): string {
+  const { title, edition, publisher, kind } = sourceOf(id)
+  const year = /\d{4}/.exec(edition)?.[0]
+  const fields = {
+    title: `{${title}}`,
+    ...(year !== undefined && { year }),
+    note: edition,
+    ...(publisher !== 'none' && { [kind === 'paper' ? 'journal' : 'publisher']: publisher }),
+  }
+  const lines = Object.entries(fields).map(([field, value]) => `  ${field} = {${value.replace(/[%&#_]/g, '\\$&')}},`)
+  return [`@${entryTypes[kind]}{${id},`, ...lines, '}'].join('\n')
+}
+
+/**
+ * Ids of sources in the order of the registry, each once.
+ *
+ * @param ids - ids, in any order
+ * @returns sorted ids
+ */
+export function sortedSources(ids: readonly SourceId[]): SourceId[] {
+  const wanted = new Set<string>(ids)
+  return (Object.keys(sources) as SourceId[]).filter((id) => wanted.has(id))
+}

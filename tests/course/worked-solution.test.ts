@@ -1,0 +1,111 @@
+import { expect, test } from 'vitest'
+import {
+  boyleCard,
+  gayLussacCard,
+  latexLines,
+  mathmlLines,
+  plainLines,
+  pressureAtDepthCard,
+  workedSolution,
+} from '../../src/course/index.ts'
+import { standardGravity } from '../../src/environment/index.ts'
+import {
+  absolute,
+  atmosphere,
+  bar,
+  celsius,
+  depthOf,
+  foot,
+  kilogramPerCubicMetre,
+  litre,
+  measure,
+  temperatureOf,
+} from '../../src/units/index.ts'
+
+const hundredFeet = workedSolution(
+  pressureAtDepthCard,
+  { p0: absolute(1, atmosphere), rho: measure(1025, kilogramPerCubicMetre), g: standardGravity, d: depthOf(100, foot) },
+  { units: { p: bar, p0: bar, d: foot }, figures: 3 },
+)
+
+test('a formula of unlike units is substituted in coherent ones, and answered in the unit asked for', () => {
+  expect(plainLines(hundredFeet).map((line) => line.text.replaceAll('\u202f', ' '))).toEqual([
+    'p_0 = 1.01325 bar',
+    'p_0 = 1.01325 bar = 101 325 Pa',
+    'ρ = 1025 kg/m³',
+    'g = 9.80665 m/s²',
+    'd = 100 ft',
+    'd = 100 ft = 30.48 m',
+    'p = p_0 + ρ · g · d',
+    'p = 101 325 Pa + 1025 kg/m³ · 9.80665 m/s² · 30.48 m',
+    'p = 1.01325 bar + 3.0638 bar',
+    'p = 407 700 Pa = 4.08 bar',
+  ])
+})
+
+test('units that scale freely are kept as stated', () => {
+  const { steps, answer } = workedSolution(
+    boyleCard,
+    { p1: absolute(1, bar), V1: 0.006, p2: absolute(4, bar) },
+    { units: { p1: bar, p2: bar, V1: litre, V2: litre }, figures: 3 },
+  )
+  expect(steps.filter((step) => step.kind === 'convert')).toEqual([])
+  expect(answer).toMatchObject({ text: '1.50', unit: 'L' })
+})
+
+test('temperatures alone go to kelvin where the pressures may stay', () => {
+  const solution = workedSolution(
+    gayLussacCard,
+    { p1: absolute(200, bar), T1: temperatureOf(20, celsius), T2: temperatureOf(45, celsius) },
+    { units: { p1: bar, p2: bar, T1: celsius, T2: celsius }, figures: 4 },
+  )
+  const texts = plainLines(solution).map((line) => line.text.replaceAll('\u202f', ' '))
+  expect(texts).toContain('T_2 = 45 °C = 318.15 K')
+  expect(texts).toContain('p_2 = 200 bar · 318.15 K / 293.15 K')
+})
+
+test('the value is never touched by showing it', () => {
+  expect(hundredFeet.value).toBe(101_325 + 1025 * 9.80665 * 30.48)
+})
+
+test('another symbol is found by its own form', () => {
+  const { answer } = workedSolution(
+    pressureAtDepthCard,
+    { p: absolute(4, bar), p0: absolute(1, bar), rho: measure(1000, kilogramPerCubicMetre), g: standardGravity },
+    { find: 'd', units: { p: bar, p0: bar }, figures: 4, toward: 'down' },
+  )
+  expect(answer.text).toBe('30.59')
+})
+
+test('a symbol without a value, and one that cannot be found, are refused by name', () => {
+  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1 }, { figures: 3 })).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'inputs.p2' }),
+  )
+  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: Number.NaN, p2: 1e5 }, { figures: 3 })).toThrow(
+    expect.objectContaining({ argument: 'inputs.V1', value: 'NaN' }),
+  )
+  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 1e5 }, { find: 'x', figures: 3 })).toThrow(
+    expect.objectContaining({ argument: 'options.find' }),
+  )
+})
+
+test('is plain JSON', () => {
+  expect(JSON.parse(JSON.stringify(hundredFeet))).toEqual(hundredFeet)
+})
+
+test('LaTeX keeps braces balanced and writes the decimal comma so that it is not spaced', () => {
+  const lines = latexLines(hundredFeet, { decimal: 'comma' }).map((line) => line.text)
+  expect(lines).toContain(
+    'p = 101\\,325\\,\\mathrm{Pa} + 1025\\,\\mathrm{kg/m^{3}} \\cdot 9{,}80665\\,\\mathrm{m/s^{2}} \\cdot 30{,}48\\,\\mathrm{m}',
+  )
+  for (const line of lines) expect(line.split('{').length, line).toBe(line.split('}').length)
+})
+
+test('MathML carries the plain line as its alternative and closes every element', () => {
+  for (const { text } of mathmlLines(hundredFeet)) {
+    expect(text).toMatch(/^<math display="block" alttext="[^"<]+">/)
+    const open = [...text.matchAll(/<([a-z]+)[ >]/g)].map(([, name]) => name).sort()
+    const closed = [...text.matchAll(/<\/([a-z]+)>/g)].map(([, name]) => name).sort()
+    expect(open).toEqual(closed)
+  }
+})
