@@ -14,9 +14,40 @@ export {
   type Printed,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
+export {
+  type BreathingSeries,
+  type BreathingSetting,
+  breathingSeries,
+  peakInhalationFlow,
+  type SimulatedBreathing,
+  simulatedBreathing,
+  type Waveform,
+} from './breathing-waveform.ts'
+export {
+  driftError,
+  type LagError,
+  type LaggingChannel,
+  lagError,
+  type SamplingLoss,
+  samplingLoss,
+  type WorkUncertainty,
+  type WorkUncertaintyInput,
+  workUncertainty,
+} from './channel-error.ts'
 export { type Column, type LoggedColumn, siColumn } from './column.ts'
+export { elastanceAndInertance, type LinearLoad, type LoadedBreath, loadedBreath } from './elastance.ts'
 export { type HydrostaticHead, hydrostaticImbalance } from './hydrostatic-imbalance.ts'
 export type { LoopFinding, LoopFindingCode } from './loop-finding.ts'
+export { type MachineSetting, machineSettings } from './machine-setting.table.ts'
+export { type FittedResistance, type ResistanceMeasurement, resistanceFit } from './resistance-fit.ts'
+export {
+  type LoopShape,
+  loopShape,
+  powerLawWorkPerLitre,
+  type ResistanceParts,
+  type ResistiveWork,
+  resistiveWork,
+} from './resistance-model.ts'
 export {
   type BreathingLoop,
   type HalfBreath,
