@@ -1,0 +1,46 @@
+import { type Accepted, bar, celsius, litre } from '../units/index.ts'
+
+// The limits are ours: wide enough for any cylinder, narrow enough to catch a wrong unit.
+
+/** What is accepted as the volume inside a cylinder or a bank. */
+export const internalVolume: Accepted = {
+  above: 0,
+  atMost: 10_000,
+  unit: litre,
+  hint: 'Give the internal volume, as filled with water, not the free gas.',
+}
+/** What is accepted as absolute pressure in a cylinder. */
+export const pressure: Accepted = {
+  above: 0,
+  atMost: 500,
+  unit: bar,
+  hint: 'Give an absolute pressure: add the ambient pressure to a gauge reading.',
+}
+/** What is accepted as absolute pressure in a cylinder that may have been evacuated. */
+export const pressureOrVacuum: Accepted = {
+  atLeast: 0,
+  atMost: 500,
+  unit: bar,
+  hint: 'Give an absolute pressure: add the ambient pressure to a gauge reading.',
+}
+/** What is accepted as reading of a cylinder gauge or as a marked pressure. */
+export const gaugePressure: Accepted = {
+  above: 0,
+  atMost: 500,
+  unit: bar,
+  hint: 'Give the pressure above ambient, in the unit that the gauge or the marking is in.',
+}
+/** What is accepted as pressure around the cylinder. */
+export const ambientPressure: Accepted = {
+  above: 0.2,
+  atMost: 100,
+  unit: bar,
+  hint: 'Give the absolute pressure around the gauge: about 1.013 bar at sea level.',
+}
+/** What is accepted as temperature of the gas in a cylinder. */
+export const temperature: Accepted = {
+  atLeast: -60,
+  atMost: 150,
+  unit: celsius,
+  hint: 'Give the temperature of the gas.',
+}

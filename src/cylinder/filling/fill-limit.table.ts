@@ -1,0 +1,182 @@
+import type { SourceId } from '../../references/index.ts'
+
+/** The rule sets whose filling limits are held here. Which one governs a cylinder is read from its marking and its place of use, never guessed. */
+export type FillRule = 'us-specification' | 'us-specification-plus' | 'un-receptacle'
+
+/** What a filling limit is a multiple of. */
+export type LimitedMark = 'service pressure' | 'test pressure' | 'working pressure'
+
+/** One filling limit: the gauge pressure that the gas may have at a stated temperature. */
+export interface FillLimitRow {
+  readonly rule: FillRule
+  readonly id: string
+  readonly text: string
+  /** The temperature at which the limit holds, as printed. */
+  readonly at: { readonly value: number; readonly unit: 'fahrenheit' | 'celsius' }
+  /** The limit is `mark` times numerator over denominator. */
+  readonly numerator: number
+  readonly denominator: number
+  readonly mark: LimitedMark
+  readonly source: SourceId
+  readonly place: string
+  readonly edition: string
+  /** Whether the text itself was seen, a report of it, or neither. */
+  readonly evidence: 'primary' | 'secondary' | 'memory'
+}
+
+/**
+ * Filling limits of the regulations, for gases that stay gas: air, nitrox, trimix, heliox, oxygen, argon.
+ * Not for liquefied, dissolved or poisonous gases, which have rules of their own.
+ */
+export const fillLimitRows: readonly FillLimitRow[] = [
+  {
+    rule: 'us-specification',
+    id: 'us-settled',
+    text: 'settled pressure at 70 °F at most the service pressure',
+    at: { value: 70, unit: 'fahrenheit' },
+    numerator: 1,
+    denominator: 1,
+    mark: 'service pressure',
+    source: 'cfr-49-173-301a',
+    place: 'paragraph (c)',
+    edition: '2024-02-29',
+    evidence: 'primary',
+  },
+  {
+    rule: 'us-specification',
+    id: 'us-hot',
+    text: 'pressure at 131 °F at most five quarters of the service pressure',
+    at: { value: 131, unit: 'fahrenheit' },
+    numerator: 5,
+    denominator: 4,
+    mark: 'service pressure',
+    source: 'cfr-49-173-301a',
+    place: 'paragraph (d)',
+    edition: '2024-02-29',
+    evidence: 'primary',
+  },
+  {
+    rule: 'us-specification-plus',
+    id: 'us-plus-settled',
+    text: 'settled pressure at 70 °F at most eleven tenths of the service pressure, if every condition of the plus mark holds',
+    at: { value: 70, unit: 'fahrenheit' },
+    numerator: 11,
+    denominator: 10,
+    mark: 'service pressure',
+    source: 'cfr-49-173-302',
+    place: 'paragraph (c), now 173.302a(b)',
+    edition: 'before 2002 and 2003',
+    evidence: 'secondary',
+  },
+  {
+    rule: 'us-specification-plus',
+    id: 'us-plus-hot',
+    // Five quarters of the filling pressure, which may itself be eleven tenths of the service pressure.
+    text: 'pressure at 131 °F at most five quarters of the permitted filling pressure',
+    at: { value: 131, unit: 'fahrenheit' },
+    numerator: 11,
+    denominator: 8,
+    mark: 'service pressure',
+    source: 'cfr-49-173-301a',
+    place: 'paragraph (d)',
+    edition: '2024-02-29',
+    evidence: 'primary',
+  },
+  {
+    rule: 'un-receptacle',
+    id: 'un-working',
+    text: 'settled pressure at 15 °C at most the marked working pressure',
+    at: { value: 15, unit: 'celsius' },
+    numerator: 1,
+    denominator: 1,
+    mark: 'working pressure',
+    source: 'memory',
+    place: 'definition of working pressure, ADR 1.2.1 and ISO 10286',
+    edition: 'current',
+    evidence: 'memory',
+  },
+  {
+    rule: 'un-receptacle',
+    id: 'un-two-thirds',
+    text: 'working pressure, settled at 15 °C, at most two thirds of the test pressure',
+    at: { value: 15, unit: 'celsius' },
+    numerator: 2,
+    denominator: 3,
+    mark: 'test pressure',
+    source: 'cfr-49-173-302b',
+    place: 'compressed gas in UN receptacles',
+    edition: '2021',
+    evidence: 'primary',
+  },
+  {
+    rule: 'un-receptacle',
+    id: 'un-hot',
+    text: 'pressure at 65 °C at most the test pressure',
+    at: { value: 65, unit: 'celsius' },
+    numerator: 1,
+    denominator: 1,
+    mark: 'test pressure',
+    source: 'cfr-49-173-302b',
+    place: 'compressed gas in UN receptacles',
+    edition: '2021',
+    evidence: 'primary',
+  },
+]
+
+/** A service pressure that a rule assigns to a cylinder that bears none. */
+export interface DesignatedServicePressure {
+  readonly specification: string
+  /** psi, gauge */
+  readonly value: number
+  readonly source: SourceId
+  readonly edition: string
+}
+
+/** Service pressures designated for cylinders without a marked one, as printed in psig. */
+export const designatedServicePressures: readonly DesignatedServicePressure[] = [
+  { specification: '3', value: 1800, source: 'cfr-49-173-301a', edition: '2024-02-29' },
+  { specification: '3E', value: 1800, source: 'cfr-49-173-301a', edition: '2024-02-29' },
+  { specification: '8', value: 250, source: 'cfr-49-173-301a', edition: '2024-02-29' },
+]
+
+/** What a limit above does not speak about, or speaks about otherwise. */
+export interface FillLimitNote {
+  readonly rule: FillRule
+  readonly text: string
+  readonly source: SourceId
+  readonly edition: string
+}
+
+/** Exceptions to the filling limits, to be read beside them. */
+export const fillLimitNotes: readonly FillLimitNote[] = [
+  {
+    rule: 'us-specification',
+    text: 'The limit at 131 °F does not hold for acetylene, liquefied nitrous oxide and carbon dioxide; poisonous gases of hazard zones A and B must stay within the service pressure at 131 °F.',
+    source: 'cfr-49-173-301a',
+    edition: '2024-02-29',
+  },
+  {
+    rule: 'us-specification',
+    text: 'A cylinder of a type that predates its specification may stay in use if it is properly tested and otherwise conforms.',
+    source: 'cfr-49-173-301a',
+    edition: '2024-02-29',
+  },
+  {
+    rule: 'us-specification-plus',
+    text: 'The plus does not raise the service pressure; it permits the excess for gases of division 2.2 that are not liquefied, as long as all conditions hold.',
+    source: 'phmsa-17-0035',
+    edition: '2017-11-16',
+  },
+  {
+    rule: 'us-specification-plus',
+    text: 'The plus holds for the test that it follows: a later test date without plus ends the permission.',
+    source: 'memory',
+    edition: 'current',
+  },
+  {
+    rule: 'un-receptacle',
+    text: 'A limit prescribed for the gas replaces two thirds of the test pressure.',
+    source: 'cfr-49-173-302b',
+    edition: '2021',
+  },
+]

@@ -1,0 +1,23 @@
+import { type Gas, gases, type Mixture, mixture } from '../../gas-law/index.ts'
+
+/** An amount of a gas mixture, mol. */
+export interface GasPortion {
+  readonly mixture: Mixture
+  readonly amount: number
+}
+
+/** All portions together: amount, and the mixture they make. An amount of 0 in all has the mixture of the first. */
+export function together(portions: readonly GasPortion[]): GasPortion {
+  let amount = 0
+  for (const portion of portions) amount += portion.amount
+  const { mixture: first } = portions.find((portion) => portion.amount > 0) ?? (portions[0])
+  // one gas stays the same object, and keeps what was worked out for it
+  if (portions.every((portion) => portion.amount === 0 || portion.mixture === first)) return { mixture: first, amount }
+  const fractions: { [Name in Gas]?: number } = {}
+  for (const gas of gases) {
+    let sum = 0
+    for (const portion of portions) sum += portion.amount * portion.mixture[gas]
+    fractions[gas] = sum / amount
+  }
+  return { mixture: mixture(fractions, { normalise: true }), amount }
+}

@@ -1,0 +1,62 @@
+export { type BankCapacity, bankCapacity } from './capacity/bank-capacity.ts'
+export {
+  type CapacityRow,
+  type CapacityTableCondition,
+  capacityColumns,
+  capacityTable,
+  type ListedCylinder,
+  sizesOfTheTrade,
+} from './capacity/capacity-table.ts'
+export {
+  type CapacityComparison,
+  type CapacityCondition,
+  type CapacityOptions,
+  compareRatedCapacity,
+  internalVolumeForCapacity,
+  ratedCapacity,
+} from './capacity/rated-capacity.ts'
+export { assessFill, type FilledCylinder } from './filling/assess-fill.ts'
+export { type ContinuousMix, type ContinuousMixing, continuousMix } from './filling/continuous-mix.ts'
+export {
+  type ClosedCylinder,
+  type DevelopedPressureOptions,
+  developedPressure,
+  type VesselGrowth,
+} from './filling/developed-pressure.ts'
+export { type FilledStep, type FillStep, fillInSteps, type StepwiseFill } from './filling/fill-in-steps.ts'
+export {
+  type DesignatedServicePressure,
+  designatedServicePressures,
+  type FillLimitNote,
+  type FillLimitRow,
+  type FillRule,
+  fillLimitNotes,
+  fillLimitRows,
+  type LimitedMark,
+} from './filling/fill-limit.table.ts'
+export {
+  type FillLimit,
+  type FillLimitInput,
+  type FillLimitPart,
+  fillLimit,
+  type UnMarked,
+  type UsMarked,
+} from './filling/fill-limit.ts'
+export { aluminiumOxygenConditions, type OxygenThresholdId, oxygenThresholds } from './filling/oxygen-service.table.ts'
+export { oxygenService } from './filling/oxygen-service.ts'
+export {
+  type BlendOptions,
+  type BlendOrder,
+  type BlendPlan,
+  type BlendStep,
+  type BlendTarget,
+  planBlend,
+} from './filling/plan-blend.ts'
+export {
+  type PlusCondition,
+  type PlusWallStress,
+  plusConditions,
+  plusWallStresses,
+} from './filling/plus-permission.table.ts'
+export { type PlusFindings, type PlusPermission, plusPermission } from './filling/plus-permission.ts'
+export { type StopPressure, stopPressure, type WantedFill } from './filling/stop-pressure.ts'
