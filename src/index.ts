@@ -1,3 +1,4 @@
+export * from './cylinder/index.ts'
 export * from './environment/index.ts'
 export * from './errors/index.ts'
 export * from './gas-law/index.ts'

@@ -7,10 +7,10 @@ export interface GasPortion {
 }
 
 /** All portions together: amount, and the mixture they make. An amount of 0 in all has the mixture of the first. */
-export function together(portions: readonly GasPortion[]): GasPortion {
+export function together(portions: readonly [GasPortion, ...GasPortion[]]): GasPortion {
   let amount = 0
   for (const portion of portions) amount += portion.amount
-  const { mixture: first } = portions.find((portion) => portion.amount > 0) ?? (portions[0])
+  const { mixture: first } = portions.find((portion) => portion.amount > 0) ?? portions[0]
   // one gas stays the same object, and keeps what was worked out for it
   if (portions.every((portion) => portion.amount === 0 || portion.mixture === first)) return { mixture: first, amount }
   const fractions: { [Name in Gas]?: number } = {}
