@@ -58,8 +58,8 @@ export function logarithm(x: number): number {
   let m = x
   let k = 0
   // plain halving: arguments here are τ and densities, a few powers of two from 1
-  for (; m > 1.4142135623730951; k++) m *= 0.5
-  for (; m < 0.7071067811865476; k--) m *= 2
+  for (; m > 1.5; k++) m *= 0.5
+  for (; m < 0.75; k--) m *= 2
   const s = (m - 1) / (m + 1)
   const q = s * s
   const series =

@@ -17,7 +17,7 @@ import type { Equation } from './gerg2008.ts'
 import { addIdeal, type IdealPart, idealPartFor } from './ideal-part.ts'
 import type { Mixture } from './mixture.ts'
 import { expand } from './residual-part.ts'
-import { requireSinglePhase } from './single-phase.ts'
+import { requireGas } from './single-phase.ts'
 import { requireStateRange } from './state-range.ts'
 
 /** What fixes a state. */
@@ -79,14 +79,13 @@ export interface GasState extends PressureTemperature {
  * @source gerg-2008
  * @example
  * const state = gasState(dryAir, { pressure: absolute(300, bar), temperature: temperatureOf(20, celsius) })
- * state.compressibilityFactor.toFixed(4) // => '1.1096'
+ * state.compressibilityFactor.toFixed(4) // => '1.1047'
  */
 export function gasState(mixture: Mixture, at: PressureTemperature): GasState {
   const { pressure, temperature } = at
   requireStateRange(pressure, temperature)
   const equation = equationFor(mixture)
-  const delta = reducedDensityAt(equation, pressure, temperature)
-  requireSinglePhase(equation, pressure, temperature, delta)
+  const delta = requireGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature))
   return stateAt(equation, idealPartFor(mixture, equation), { delta, pressure, temperature })
 }
 

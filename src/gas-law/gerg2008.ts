@@ -45,6 +45,8 @@ export interface Equation {
   readonly high: Float64Array
   /** Scratch: δ^c and four sums of each group. */
   readonly sums: Float64Array
+  /** Above this nothing of the mixture can condense, K; NaN until single-phase.ts has found it. */
+  singlePhaseAbove: number
   /** The temperature of `coefficient`, K; 0 before the first. */
   temperature: number
   /** Σ x n τ^t of each slot. */
@@ -132,6 +134,7 @@ export function equationOf(mixture: Mixture): Equation {
     low: new Float64Array(16),
     high: new Float64Array(16 + oddExponents.length),
     sums: new Float64Array(5 * groups.length),
+    singlePhaseAbove: Number.NaN,
     temperature: 0,
     coefficient: new Float64Array(slotCount),
     derivative: new Float64Array(3),

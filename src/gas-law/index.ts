@@ -34,6 +34,12 @@ export { type GrahamQuantities, graham } from './graham.ts'
 export { type HenryStates, henry } from './henry.ts'
 export { type IdealGasDensity, idealGasDensity } from './ideal-gas-density.ts'
 export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
+export {
+  temperatureAtDensity,
+  temperatureAtEnthalpy,
+  temperatureAtEntropy,
+  temperatureAtInternalEnergy,
+} from './inverse-states.ts'
 export type { OneOmitted } from './law.ts'
 export { atpd, type MeasuredState } from './measured-condition.ts'
 export {

@@ -2,7 +2,7 @@ import type { AbsolutePressure, MolarDensity, Temperature } from '../units/quant
 import { reducedDensityAt } from './density-solve.ts'
 import { equationFor } from './gas-equation.ts'
 import type { Mixture } from './mixture.ts'
-import { requireSinglePhase } from './single-phase.ts'
+import { requireGas } from './single-phase.ts'
 import { requireStateRange } from './state-range.ts'
 
 /**
@@ -17,12 +17,11 @@ import { requireStateRange } from './state-range.ts'
  *   state is outside the range of the equation or is not a gas; `mixture` for fractions that are none
  * @source gerg-2008
  * @example
- * molarDensity(dryAir, absolute(200, bar), temperatureOf(20, celsius)).toFixed(1) // => '7986.8'
+ * molarDensity(dryAir, absolute(200, bar), temperatureOf(20, celsius)).toFixed(1) // => '7991.2'
  */
 export function molarDensity(mixture: Mixture, pressure: AbsolutePressure, temperature: Temperature): MolarDensity {
   requireStateRange(pressure, temperature)
   const equation = equationFor(mixture)
-  const delta = reducedDensityAt(equation, pressure, temperature)
-  requireSinglePhase(equation, pressure, temperature, delta)
+  const delta = requireGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature))
   return (delta * equation.reducingDensity) as MolarDensity
 }

@@ -6,7 +6,7 @@ import { equationFor } from './gas-equation.ts'
 import { gasConstant } from './gerg2008.parameters.ts'
 import { differentiate, type Equation, setTemperature } from './gerg2008.ts'
 import type { Mixture } from './mixture.ts'
-import { requireSinglePhase } from './single-phase.ts'
+import { requireGasDensity } from './single-phase.ts'
 import { requireStateRange, requireValid, stateTemperature } from './state-range.ts'
 
 /**
@@ -21,7 +21,7 @@ import { requireStateRange, requireValid, stateTemperature } from './state-range
  * @source gerg-2008
  * @example
  * const filled = molarDensity(dryAir, absolute(233, bar), temperatureOf(20, celsius))
- * inUnit(pressureAt(dryAir, { molarDensity: filled, temperature: temperatureOf(4, celsius) }), bar).toFixed(1) // => ''
+ * inUnit(pressureAt(dryAir, { molarDensity: filled, temperature: temperatureOf(4, celsius) }), bar).toFixed(1) // => '214.1'
  */
 export function pressureAt(
   mixture: Mixture,
@@ -43,7 +43,7 @@ export function pressureAt(
     })
   }
   requireStateRange(pressure, temperature)
-  requireSinglePhase(equation, pressure, temperature, delta)
+  requireGasDensity(equation, pressure, temperature, delta)
   return pressure as AbsolutePressure
 }
 

@@ -1,13 +1,244 @@
 import { LitrebarError } from '../errors/index.ts'
-import type { Equation } from './gerg2008.ts'
+import { isGasDensity, reducedDensityAt } from './density-solve.ts'
+import { exponential, logarithm } from './exponential.ts'
+import { logFugacityCoefficients } from './fugacity.ts'
+import type { Gas } from './gas.ts'
+import { gasConstant, gasParameters } from './gerg2008.parameters.ts'
+import { differentiate, type Equation, equationOf, setTemperature } from './gerg2008.ts'
+import { type Mixture, pureGas } from './mixture.ts'
+import { expand } from './residual-part.ts'
+import { airWater, dryIce, vapourPressureEstimates } from './single-phase.table.ts'
+import { waterVapourPressure } from './water-vapour-pressure.ts'
 
-export function requireSinglePhase(equation: Equation, pressure: number, temperature: number, delta: number): void {
-  if (delta > 0) return
+// An equation of state has an answer where there is no gas: liquid, or gas that would condense at a touch.
+// The first is told by the way the root was found (density-solve.ts). Whether a gas would condense is told here. Far
+// above all critical temperatures there is nothing to judge, and nothing is done. Below, in this order:
+//
+//   1. water is held against its vapour pressure and enhancement factor, not against the equation, which has it wrong;
+//   2. carbon dioxide below its triple point is held against dry ice;
+//   3. all else by the tangent plane: is there a liquid in which the gases would have lower chemical potentials?
+
+/** The highest pressure that is judged, Pa: the end of the range of the equation. */
+const highestPressure = 7e7
+
+/** Why a state is no gas. */
+const reasons = {
+  liquid: 'It is liquid, or dense beyond where a gas parts into two phases.',
+  water:
+    'Water condenses or freezes out: dry the gas, warm it, or work out the condensate with the humidity functions.',
+  dryIce: 'Carbon dioxide freezes out: leave a trace of it out of the mixture.',
+  condenses: 'Part of it condenses.',
+} as const
+
+/**
+ * Refuses a state that is no gas.
+ *
+ * @param equation - its temperature set
+ * @param pressure - Pa
+ * @param temperature - K
+ * @param delta - reduced density of the gas there; NaN if there is none
+ * @returns `delta`
+ * @throws LitrebarError `outside-validity`
+ */
+export function requireGas(equation: Equation, pressure: number, temperature: number, delta: number): number {
+  if (delta > 0 && temperature >= boundOf(equation)) return delta
+  const reason = delta > 0 ? whyNotGas(equation, pressure, temperature, delta) : 'liquid'
+  if (reason === undefined) return delta
   throw new LitrebarError({
     code: 'outside-validity',
     argument: 'state',
-    value: `${pressure / 1e5} bar at ${temperature} K`,
-    expected: 'a gas',
-    hint: `The mixture of ${equation.present.join(', ')} is not a gas there.`,
+    value: `${Number((pressure / 1e5).toPrecision(6))} bar and ${Number(temperature.toPrecision(6))} K`,
+    expected: `a gas of ${equation.present.join(', ')}`,
+    hint: reasons[reason],
   })
+}
+
+/**
+ * Refuses a state given by its density that is no gas.
+ *
+ * @param equation - its temperature set
+ * @param pressure - Pa
+ * @param temperature - K
+ * @param delta - reduced density
+ * @throws LitrebarError `outside-validity`
+ */
+export function requireGasDensity(equation: Equation, pressure: number, temperature: number, delta: number): void {
+  requireGas(equation, pressure, temperature, isGasDensity(equation, temperature, delta) ? delta : Number.NaN)
+}
+
+/** Above this temperature nothing of the mixture condenses, K; worked out at its first use. */
+function boundOf(equation: Equation): number {
+  if (Number.isNaN(equation.singlePhaseAbove)) {
+    const bounds = equation.present.map((gas, k) => condensationBound(gas, equation.fractions[k] as number))
+    equation.singlePhaseAbove = Math.max(...bounds)
+  }
+  return equation.singlePhaseAbove
+}
+
+/** The temperature above which a gas does not condense at any pressure judged, by twice its partial pressure. */
+function condensationBound(gas: Gas, fraction: number): number {
+  let high = condensableBelow(gas)
+  let low = 60
+  if (vapourPressure(gas, high) < 2 * fraction * highestPressure) return high
+  while (high - low > 0.1) {
+    const middle = 0.5 * (low + high)
+    if (vapourPressure(gas, middle) < 2 * fraction * highestPressure) low = middle
+    else high = middle
+  }
+  return high
+}
+
+/** The critical temperature; more for the gases of air, which raise each other's. */
+function condensableBelow(gas: Gas): number {
+  const { criticalTemperature } = gasParameters[gas]
+  return gas === 'carbonDioxide' || gas === 'water' ? criticalTemperature : 1.1 * criticalTemperature
+}
+
+/** Vapour pressure, Pa: of water and dry ice proper, of the rest an estimate that also stretches a little above critical. */
+function vapourPressure(gas: Gas, temperature: number): number {
+  if (gas === 'water') return waterVapourPressure(temperature)
+  if (gas === 'carbonDioxide' && temperature < dryIce.triplePointTemperature) return dryIcePressure(temperature)
+  const { criticalPressure, acentricFactor } = vapourPressureEstimates[gas]
+  const exponent = 5.373 * (1 + acentricFactor) * (1 - gasParameters[gas].criticalTemperature / temperature)
+  return criticalPressure * 1e5 * exponential(Math.max(exponent, -39))
+}
+
+function dryIcePressure(temperature: number): number {
+  const { triplePointTemperature, triplePointPressure, a } = dryIce
+  const theta = logarithm(1 - temperature / triplePointTemperature)
+  const sum = a[0] * exponential(theta) + a[1] * exponential(1.9 * theta) + a[2] * exponential(2.9 * theta)
+  return triplePointPressure * exponential(Math.max((triplePointTemperature / temperature) * sum, -39))
+}
+
+function whyNotGas(
+  equation: Equation,
+  pressure: number,
+  temperature: number,
+  delta: number,
+): Exclude<keyof typeof reasons, 'liquid'> | undefined {
+  const { present, fractions } = equation
+  let saturation = 0
+  for (let k = 0; k < present.length; k++) {
+    const gas = present[k] as Gas
+    const fraction = fractions[k] as number
+    if (temperature >= condensableBelow(gas)) continue
+    if (gas === 'water') {
+      if (condensesWater(fraction, pressure, temperature)) return 'water'
+    } else saturation += (fraction * pressure) / vapourPressure(gas, temperature)
+  }
+  // Condensed gases lower each other's pressures by less than half at any composition.
+  if (saturation < 0.5) return undefined
+  return whyNotStable(equation, pressure, temperature, delta)
+}
+
+function condensesWater(fraction: number, pressure: number, temperature: number): boolean {
+  const saturated = waterVapourPressure(temperature)
+  const partial = fraction * pressure
+  if (partial <= saturated) return false
+  const { a, b, molarVolume } = airWater
+  const excess = pressure - saturated
+  const logEnhancement = (excess * (molarVolume - 2 * (a + b / temperature))) / (gasConstant * temperature)
+  // The factor is known within 1 % to 50 bar and 10 % at 300 bar; what lies inside that is let pass.
+  const margin = 1e-4 + (1 - fraction) * (0.005 + Math.min(excess / 3e8, 0.1))
+  return partial > saturated * (1 + margin) * exponential(Math.min(Math.max(logEnhancement, 0), 30))
+}
+
+/** Looks for a condensed phase that the gas would rather be. */
+function whyNotStable(
+  equation: Equation,
+  pressure: number,
+  temperature: number,
+  delta: number,
+): 'dryIce' | 'condenses' | undefined {
+  const { present, fractions } = equation
+  setTemperature(equation, temperature)
+  expand(equation, delta)
+  // ln(x φ) of each gas: where the tangent plane touches
+  const potentials = logFugacityCoefficients(equation).map((log, k) => log + logarithm(fractions[k] as number))
+  const carbonDioxide = present.indexOf('carbonDioxide')
+  if (carbonDioxide >= 0 && temperature < dryIce.triplePointTemperature) {
+    if ((potentials[carbonDioxide] as number) + logarithm(pressure) > dryIcePotential(pressure, temperature)) {
+      return 'dryIce'
+    }
+  }
+  const trials = present.filter((gas) => gas !== 'water' && temperature < condensableBelow(gas))
+  const amounts = present.map((gas, k) => (gas === 'water' ? 0 : (fractions[k] as number)))
+  const byVolatility = present.map((gas, k) =>
+    gas === 'water' ? 0 : ((fractions[k] as number) * pressure) / vapourPressure(gas, temperature),
+  )
+  const starts = [
+    byVolatility,
+    ...trials.map((gas) => amounts.map((x, k) => (present[k] === gas ? 0.95 : 0) + 0.05 * x)),
+  ]
+  const attracts = starts.some((start) => prefersLiquid(present, potentials, start, pressure, temperature))
+  return attracts ? 'condenses' : undefined
+}
+
+/** Logarithm of the fugacity of dry ice, Pa. */
+function dryIcePotential(pressure: number, temperature: number): number {
+  const sublimation = dryIcePressure(temperature)
+  const vapour = equationOf(pureGas('carbonDioxide'))
+  expand(vapour, reducedDensityAt(vapour, sublimation, temperature))
+  const poynting = ((pressure - sublimation) * dryIce.molarVolume) / (gasConstant * temperature)
+  return logarithm(sublimation) + (logFugacityCoefficients(vapour)[0] as number) + poynting
+}
+
+/**
+ * Tangent-plane test from one trial composition, by successive substitution: true as soon as a liquid is found in which
+ * Σ w (ln w φ - potential) is negative.
+ */
+function prefersLiquid(
+  present: readonly Gas[],
+  potentials: readonly number[],
+  start: readonly number[],
+  pressure: number,
+  temperature: number,
+): boolean {
+  let amounts = start
+  for (let step = 0; step < 60; step++) {
+    const total = amounts.reduce((sum, w) => sum + w, 0)
+    const trial = amounts.map((w) => w / total)
+    const liquid = equationOf(Object.fromEntries(present.map((gas, k) => [gas, trial[k]])) as unknown as Mixture)
+    const logs = liquidFugacities(liquid, pressure, temperature)
+    if (logs === undefined) return false
+    let distance = 0
+    const next = amounts.map(() => 0)
+    let change = 0
+    present.forEach((gas, k) => {
+      const w = trial[k] as number
+      if (!(w > 0)) return
+      const log = logs[liquid.present.indexOf(gas)] as number
+      const potential = potentials[k] as number
+      distance += w * (logarithm(w) + log - potential)
+      next[k] = exponential(Math.min(Math.max(potential - log, -39), 39))
+      change += Math.abs(next[k] - (amounts[k] as number))
+    })
+    if (distance < -1e-9) return true
+    if (change < 1e-8) return false
+    amounts = next
+  }
+  return false
+}
+
+/** ln φ of a liquid, or nothing if the mixture has no liquid root there. */
+function liquidFugacities(liquid: Equation, pressure: number, temperature: number): number[] | undefined {
+  setTemperature(liquid, temperature)
+  const target = pressure / (gasConstant * temperature * liquid.reducingDensity)
+  const { derivative } = liquid
+  // From above, Newton's method comes down the convex branch of the isotherm without passing its end.
+  let delta = 3.5
+  for (let step = 0; step < 50; step++) {
+    differentiate(liquid, delta)
+    const first = derivative[0] as number
+    const slope = 1 + first + (derivative[1] as number)
+    if (!(slope > 0)) return undefined
+    const change = (delta * (1 + first) - target) / slope
+    delta -= change
+    if (!(delta > 1)) return undefined // no denser than at the critical point: not a liquid
+    if (Math.abs(change) < 1e-9) {
+      expand(liquid, delta)
+      return logFugacityCoefficients(liquid)
+    }
+  }
+  return undefined
 }

@@ -1,4 +1,3 @@
-import { LitrebarError } from '../errors/index.ts'
 import { type Accepted, requireWithin } from '../units/accepted.ts'
 import { bar } from '../units/pressure.ts'
 import { kelvin } from '../units/temperature.ts'
@@ -12,6 +11,7 @@ export const statePressure: Accepted = {
   above: 0,
   atMost: 700,
   unit: bar,
+  code: 'outside-validity',
   hint: 'Give an absolute pressure: add the ambient pressure to a gauge reading.',
 }
 
@@ -25,6 +25,7 @@ export const stateTemperature: Accepted = {
   atLeast: 90,
   atMost: 700,
   unit: kelvin,
+  code: 'outside-validity',
   hint: 'Give a thermodynamic temperature within the range of the equation.',
 }
 
@@ -51,12 +52,6 @@ export function requireStateRange(pressure: number, temperature: number): void {
  * @throws LitrebarError `range` if it is not a number above 0, `outside-validity` if it is outside the row
  */
 export function requireValid(argument: string, value: number, validity: Accepted): void {
-  const { unit, hint } = validity
-  requireWithin(argument, value, { above: 0, unit: { ...unit }, hint })
-  try {
-    requireWithin(argument, value, validity)
-  } catch (thrown) {
-    if (thrown instanceof LitrebarError) throw new LitrebarError({ ...thrown.toJSON(), code: 'outside-validity' })
-    throw thrown
-  }
+  requireWithin(argument, value, { above: 0, unit: validity.unit, hint: validity.hint })
+  requireWithin(argument, value, validity)
 }
