@@ -1,8 +1,9 @@
 import type { Fraction } from '../units/quantity.ts'
+import { gaussianTerms, slotOf, slots } from './equation-structure.ts'
 import { exponential, logarithm } from './exponential.ts'
 import type { Gas } from './gas.ts'
 import { departureTerms, gasParameters } from './gerg2008.parameters.ts'
-import { type Equation, gaussianTerms, slotOf, slots } from './gerg2008.ts'
+import type { Equation } from './gerg2008.ts'
 
 /**
  * Fugacity coefficients of the gases present, in the state that `expand` was called for last.

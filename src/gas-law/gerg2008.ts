@@ -1,6 +1,7 @@
+import { type EquationStructure, groups, slots, structureOf } from './equation-structure.ts'
 import { decay, exponential, logarithm } from './exponential.ts'
 import { type Gas, gases, molarMasses } from './gas.ts'
-import { type DepartureTerm, departureTerms, gasParameters, pairParameters } from './gerg2008.parameters.ts'
+import { gasParameters } from './gerg2008.parameters.ts'
 import type { Mixture } from './mixture.ts'
 
 // The residual Helmholtz energy of GERG-2008 at a fixed composition,
@@ -59,78 +60,29 @@ export interface Equation {
   readonly basisByDensity: Float64Array
 }
 
-/** The exponents (d, c) that occur among the seven gases; `differentiate` is written out in this order. */
-export const slots: readonly (readonly [d: number, c: number])[] = [
-  [1, 0],
-  [2, 0],
-  [3, 0],
-  [4, 0],
-  [7, 0],
-  [1, 1],
-  [2, 1],
-  [3, 1],
-  [4, 1],
-  [5, 1],
-  [6, 1],
-  [1, 2],
-  [2, 2],
-  [3, 2],
-  [4, 2],
-  [1, 3],
-  [2, 3],
-  [3, 3],
-  [4, 3],
-  [5, 3],
-  [1, 5],
-  [5, 5],
-  [5, 6],
-  [6, 6],
-  [7, 6],
-]
-
-/** The exponents c of `slots` but 0. */
-export const groups: readonly number[] = [1, 2, 3, 5, 6]
-
-/** One merged term while the equation is put together. */
-interface Term {
-  readonly slot: number
-  readonly t: number
-  n: number
-}
-
 /**
- * The equation at a composition. Costs some ten microseconds: keep it with the mixture.
+ * The equation at a composition. Costs a few microseconds; a mixture keeps its own.
  *
  * @param mixture - the gas
  * @returns the equation, no temperature set
  * @source gerg-2008, equations of the residual Helmholtz energy and the reducing functions
  */
 export function equationOf(mixture: Mixture): Equation {
-  const present = gases.filter((gas) => mixture[gas] > 0)
+  const structure = structureOf(gases.filter((gas) => mixture[gas] > 0))
+  const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians } = structure
   const fractions = present.map((gas): number => mixture[gas])
-  const terms = mergedTerms(mixture, present)
-  const slotsPresent = new Set(terms.map((term) => term.slot))
-  const slotCount = slots.length + gaussianTerms().length
-  const oddExponents = [...new Set(terms.map((term) => term.t))].filter((t) => !Number.isInteger(8 * t))
+  const slotCount = slotStart.length - 1
   return {
     present,
     fractions,
-    ...reduced(mixture, present),
-    groupsPresent: Uint8Array.from(
-      [...groups.keys()].filter((k) => terms.some(({ slot }) => slots[slot]?.[1] === groups[k])),
-    ),
-    slotStart: Uint16Array.from(
-      { length: slotCount + 1 },
-      (_, slot) => terms.filter((term) => term.slot < slot).length,
-    ),
-    termCoefficient: Float64Array.from(terms, (term) => term.n),
-    termExponent: Float64Array.from(terms, (term) => term.t),
-    termPlace: Uint16Array.from(terms, ({ t }) => {
-      const odd = oddExponents.indexOf(t)
-      return odd < 0 ? 8 * t : (16 + odd) << 4
-    }),
+    ...reduced(fractions, structure),
+    groupsPresent,
+    slotStart,
+    termCoefficient: coefficientsOf(fractions, structure, mixture.nitrogen * mixture.carbonDioxide),
+    termExponent,
+    termPlace,
     oddExponents,
-    gaussians: Float64Array.from(slotsPresent.has(slots.length) ? gaussianParameters() : []),
+    gaussians,
     low: new Float64Array(16),
     high: new Float64Array(16 + oddExponents.length),
     sums: new Float64Array(5 * groups.length),
@@ -144,48 +96,28 @@ export function equationOf(mixture: Mixture): Equation {
   }
 }
 
-/** The departure terms with an exponential; their slots follow `slots`. */
-export function gaussianTerms(): readonly DepartureTerm[] {
-  return departureTerms.filter(([, , , eta, , beta]) => eta !== 0 || beta !== 0)
-}
-
-function gaussianParameters(): readonly number[] {
-  return gaussianTerms().flatMap(([, d, , eta, epsilon, beta]) => [d, eta, epsilon, beta])
-}
-
-/** All terms, weighted by composition, those of equal (d, c, t) added up, in the order of their slots. */
-function mergedTerms(mixture: Mixture, present: readonly Gas[]): readonly Term[] {
-  const merged = new Map<string, Term>()
-  const add = (n: number, t: number, slot: number): void => {
-    const found = merged.get(`${slot} ${t}`)
-    if (found === undefined) merged.set(`${slot} ${t}`, { n, t, slot })
-    else found.n += n
-  }
-  for (const gas of present) {
-    for (const [n, d, t, c] of gasParameters[gas].residual) add(mixture[gas] * n, t, slotOf(d, c))
-  }
-  const weight = mixture.nitrogen * mixture.carbonDioxide
-  if (weight > 0) {
-    const gaussians = gaussianTerms()
-    for (const term of departureTerms) {
-      const [n, d, t, , , beta, gamma] = term
-      const gaussian = gaussians.indexOf(term)
-      // exp(βγ) is the part of the exponential that does not change
-      add(weight * n * exponential(beta * gamma), t, gaussian < 0 ? slotOf(d, 0) : slots.length + gaussian)
+/** Σ x n of each term. */
+function coefficientsOf(
+  fractions: readonly number[],
+  { termExponent, shares, departure }: EquationStructure,
+  departureWeight: number,
+): Float64Array {
+  const sums = new Float64Array(termExponent.length)
+  const add = (weight: number, term: Uint16Array, coefficient: Float64Array): void => {
+    for (let k = 0; k < term.length; k++) {
+      const place = term[k] as number
+      sums[place] = (sums[place] as number) + weight * (coefficient[k] as number)
     }
   }
-  return [...merged.values()].sort((a, b) => a.slot - b.slot)
-}
-
-/** The place of exponents d and c in `slots`. */
-export function slotOf(d: number, c: number): number {
-  return slots.findIndex((slot) => slot[0] === d && slot[1] === c)
+  for (const [gas, { term, coefficient }] of shares.entries()) add(fractions[gas] as number, term, coefficient)
+  add(departureWeight, departure.term, departure.coefficient)
+  return sums
 }
 
 /** The reducing functions, molar mass, and how the former change with the amount of each gas. */
 function reduced(
-  mixture: Mixture,
-  present: readonly Gas[],
+  fractions: readonly number[],
+  { present, pairs }: EquationStructure,
 ): Pick<
   Equation,
   'molarMass' | 'reducingTemperature' | 'reducingDensity' | 'reducingTemperatureChange' | 'reducingDensityChange'
@@ -193,35 +125,31 @@ function reduced(
   let molarMass = 0
   let temperature = 0
   let volume = 0
-  const temperatureBy = present.map(() => 0)
-  const volumeBy = present.map(() => 0)
-  present.forEach((first, i) => {
-    const x = mixture[first]
-    const one = gasParameters[first]
-    molarMass += x * molarMasses[first]
-    temperature += x * x * one.criticalTemperature
-    volume += (x * x) / one.criticalDensity
-    addTo(temperatureBy, i, 2 * x * one.criticalTemperature)
-    addTo(volumeBy, i, (2 * x) / one.criticalDensity)
-    present.slice(i + 1).forEach((second, k) => {
-      const j = i + 1 + k
-      const other = gasParameters[second]
-      const y = mixture[second]
-      const [betaV, gammaV, betaT, gammaT] = pairOf(first, second)
-      const meanTemperature = Math.sqrt(one.criticalTemperature * other.criticalTemperature)
-      const meanVolume = (1 / Math.cbrt(one.criticalDensity) + 1 / Math.cbrt(other.criticalDensity)) ** 3 / 8
-      const t = pairTerm(x, y, betaT)
-      const v = pairTerm(x, y, betaV)
-      temperature += 2 * gammaT * betaT * meanTemperature * t.value
-      volume += 2 * gammaV * betaV * meanVolume * v.value
-      addTo(temperatureBy, i, 2 * gammaT * betaT * meanTemperature * t.byFirst)
-      addTo(temperatureBy, j, 2 * gammaT * betaT * meanTemperature * t.bySecond)
-      addTo(volumeBy, i, 2 * gammaV * betaV * meanVolume * v.byFirst)
-      addTo(volumeBy, j, 2 * gammaV * betaV * meanVolume * v.bySecond)
-    })
-  })
+  const temperatureBy: number[] = []
+  const volumeBy: number[] = []
+  for (let i = 0; i < fractions.length; i++) {
+    const x = fractions[i] as number
+    const { criticalTemperature, criticalDensity } = gasParameters[present[i] as Gas]
+    molarMass += x * molarMasses[present[i] as Gas]
+    temperature += x * x * criticalTemperature
+    volume += (x * x) / criticalDensity
+    temperatureBy.push(2 * x * criticalTemperature)
+    volumeBy.push((2 * x) / criticalDensity)
+  }
+  for (const { first, second, ...pair } of pairs) {
+    const x = fractions[first] as number
+    const y = fractions[second] as number
+    const t = pairTerm(x, y, pair.betaT)
+    const v = pairTerm(x, y, pair.betaV)
+    temperature += pair.temperature * t.value
+    volume += pair.volume * v.value
+    addTo(temperatureBy, first, pair.temperature * t.byFirst)
+    addTo(temperatureBy, second, pair.temperature * t.bySecond)
+    addTo(volumeBy, first, pair.volume * v.byFirst)
+    addTo(volumeBy, second, pair.volume * v.bySecond)
+  }
   const mean = (by: readonly number[]): number =>
-    present.reduce((sum, gas, i) => sum + mixture[gas] * (by[i] as number), 0)
+    by.reduce((sum, value, i) => sum + (fractions[i] as number) * value, 0)
   const meanTemperatureBy = mean(temperatureBy)
   const meanVolumeBy = mean(volumeBy)
   return {
@@ -235,14 +163,6 @@ function reduced(
 
 function addTo(sums: number[], i: number, n: number): void {
   sums[i] = (sums[i] as number) + n
-}
-
-function pairOf(first: Gas, second: Gas): readonly [betaV: number, gammaV: number, betaT: number, gammaT: number] {
-  for (const [a, b, betaV, gammaV, betaT, gammaT] of pairParameters) {
-    if (a === first && b === second) return [betaV, gammaV, betaT, gammaT]
-    if (a === second && b === first) return [1 / betaV, gammaV, 1 / betaT, gammaT]
-  }
-  return [1, 1, 1, 1]
 }
 
 /** x y (x + y) / (β² x + y) and its derivatives by x and by y. */

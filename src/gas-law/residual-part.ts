@@ -1,5 +1,6 @@
+import { slots } from './equation-structure.ts'
 import { decay } from './exponential.ts'
-import { differentiate, type Equation, slots } from './gerg2008.ts'
+import { differentiate, type Equation } from './gerg2008.ts'
 
 /**
  * α, θα, θ²α, ωα, ω²α and θωα at a reduced density, into `equation.expansion`; see gerg2008.ts for the operators.
