@@ -41,7 +41,7 @@ export {
   temperatureAtInternalEnergy,
 } from './inverse-states.ts'
 export type { OneOmitted } from './law.ts'
-export { atpd, type MeasuredState } from './measured-condition.ts'
+export { atpd, atps, btpsAt, type MeasuredState } from './measured-condition.ts'
 export {
   dryAir,
   enrichedAir,
