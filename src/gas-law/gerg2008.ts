@@ -72,37 +72,46 @@ export function equationOf(mixture: Mixture): Equation {
   const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians } = structure
   const fractions = present.map((gas): number => mixture[gas])
   const slotCount = slotStart.length - 1
+  const termCount = termExponent.length
+  // one piece of memory for all: separate pieces take longer to get than everything else here
+  const memory = new ArrayBuffer(8 * (41 + oddExponents.length + 5 * groups.length + 3 * slotCount + termCount))
+  let taken = 0
+  const take = (length: number): Float64Array => {
+    const piece = new Float64Array(memory, 8 * taken, length)
+    taken += length
+    return piece
+  }
   return {
     present,
     fractions,
     ...reduced(fractions, structure),
     groupsPresent,
     slotStart,
-    termCoefficient: coefficientsOf(fractions, structure, mixture.nitrogen * mixture.carbonDioxide),
+    termCoefficient: addTerms(take(termCount), fractions, structure, mixture.nitrogen * mixture.carbonDioxide),
     termExponent,
     termPlace,
     oddExponents,
     gaussians,
-    low: new Float64Array(16),
-    high: new Float64Array(16 + oddExponents.length),
-    sums: new Float64Array(5 * groups.length),
+    low: take(16),
+    high: take(16 + oddExponents.length),
+    sums: take(5 * groups.length),
     singlePhaseAbove: Number.NaN,
     temperature: 0,
-    coefficient: new Float64Array(slotCount),
-    derivative: new Float64Array(3),
-    expansion: new Float64Array(6),
-    basis: new Float64Array(slotCount),
-    basisByDensity: new Float64Array(slotCount),
+    coefficient: take(slotCount),
+    derivative: take(3),
+    expansion: take(6),
+    basis: take(slotCount),
+    basisByDensity: take(slotCount),
   }
 }
 
 /** Σ x n of each term. */
-function coefficientsOf(
+function addTerms(
+  sums: Float64Array,
   fractions: readonly number[],
-  { termExponent, shares, departure }: EquationStructure,
+  { shares, departure }: EquationStructure,
   departureWeight: number,
 ): Float64Array {
-  const sums = new Float64Array(termExponent.length)
   const add = (weight: number, term: Uint16Array, coefficient: Float64Array): void => {
     for (let k = 0; k < term.length; k++) {
       const place = term[k] as number
