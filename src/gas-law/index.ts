@@ -32,6 +32,38 @@ export { type GayLussacStates, gayLussac } from './gay-lussac.ts'
 export { gasConstant } from './gerg2008.parameters.ts'
 export { type GrahamQuantities, graham } from './graham.ts'
 export { type HenryStates, henry } from './henry.ts'
+export {
+  type ConcentrationReference,
+  humidityRatio,
+  moistureConcentration,
+  waterFractionOfConcentration,
+  waterFractionOfHumidityRatio,
+} from './humidity-concentration.ts'
+export { type Condensate, condensate } from './humidity-condensate.ts'
+export {
+  type DewPoint,
+  dewPoint,
+  dewPointAtPressure,
+  relativeHumidity,
+  saturatedWaterFraction,
+  waterFractionAtHumidity,
+} from './humidity-dew-point.ts'
+export {
+  type EnhancementUncertainty,
+  enhancementFactor,
+  enhancementFactorInHelium,
+  enhancementUncertainty,
+} from './humidity-enhancement.ts'
+export {
+  saturationPressure,
+  saturationPressureInto,
+  saturationPressureOverIce,
+  saturationPressureOverWater,
+  saturationTemperature,
+  type WaterPhase,
+} from './humidity-saturation.ts'
+export { type HumidAirVirials, humidAirVirials, waterFugacityInAir } from './humidity-virial.ts'
+export { saturatedVapourDensity, saturatedWaterDensity } from './humidity-water-density.ts'
 export { type IdealGasDensity, idealGasDensity } from './ideal-gas-density.ts'
 export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
 export {
@@ -77,6 +109,13 @@ export {
   usStandard,
 } from './reference-condition.table.ts'
 export type { ReferenceCondition } from './reference-condition.ts'
+export {
+  type DissolvedGas,
+  type HenryCoefficients,
+  type HenryConstant,
+  henryCoefficients,
+  henryConstant,
+} from './solubility-henry.ts'
 export { surfaceEquivalent } from './surface-equivalent.ts'
 export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
 export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
