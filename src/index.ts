@@ -1,3 +1,4 @@
+export * from './consumption/index.ts'
 export * from './cylinder/index.ts'
 export * from './environment/index.ts'
 export * from './errors/index.ts'

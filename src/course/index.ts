@@ -1,7 +1,37 @@
 export type { Card, CardSymbol } from './card.ts'
 export { allCards } from './cards/all-cards.ts'
+export {
+  enduranceCard,
+  gasBreathedCard,
+  respiratoryMinuteVolumeFromDropCard,
+  turnPressureCard,
+} from './cards/consumption.ts'
 export { pressureAtDepthCard } from './cards/environment.ts'
-export { boyleCard, charlesCard, combinedGasLawCard, gayLussacCard, idealGasLawCard } from './cards/gas-law.ts'
+export {
+  boyleCard,
+  charlesCard,
+  combinedGasLawCard,
+  freeGasCard,
+  gayLussacCard,
+  grahamCard,
+  henryCard,
+  idealGasDensityCard,
+  idealGasLawCard,
+  maximumOperatingDepthCard,
+  partialPressureCard,
+  richestMixtureCard,
+  surfaceEquivalentCard,
+} from './cards/gas-law.ts'
+export {
+  crackingWorkCard,
+  hydrostaticImbalanceCard,
+  laminarWorkCard,
+  peakInhalationFlowCard,
+  powerOfBreathingCard,
+  respiratoryMinuteVolumeCard,
+  turbulentWorkCard,
+} from './cards/regulator-performance.ts'
+export { gaugeToAbsoluteCard } from './cards/units.ts'
 export type { Block, Chapter, Section } from './chapter.ts'
 export { chapterHtml } from './chapter-html.ts'
 export { chapterMarkdown, chartTable } from './chapter-markdown.ts'

@@ -15,13 +15,13 @@ const forms = cards.flatMap(([, card]) =>
 function symbolsOf(expression: Expression): string[] {
   if (typeof expression === 'string') return [expression]
   if (typeof expression === 'number') return []
-  return [...new Set((expression.slice(expression[0] === 'call' ? 2 : 1)).flatMap(symbolsOf))]
+  return [...new Set(expression.slice(expression[0] === 'call' ? 2 : 1).flatMap(symbolsOf))]
 }
 
 function callsOf(expression: Expression): string[] {
   if (typeof expression === 'string' || typeof expression === 'number') return []
   if (expression[0] === 'call') return [expression[1]]
-  return (expression.slice(1)).flatMap(callsOf)
+  return expression.slice(1).flatMap(callsOf)
 }
 
 test('every card is found by its id, and ids are unique', () => {
@@ -119,31 +119,42 @@ function declarationOf(name: string): ts.FunctionDeclaration {
   return declaration
 }
 
-/** Parameters; of a parameter that is a record, its fields; of a union, the fields of all its members. */
-function parameterNames(declaration: ts.FunctionDeclaration): string[] {
-  return declaration.parameters.flatMap((parameter) => {
-    const type = checker.getTypeAtLocation(parameter)
-    const members = type.isUnion() ? type.types : [type]
-    const fields = members.flatMap((member) =>
-      member.flags & ts.TypeFlags.Object || member.isIntersection() ? checker.getPropertiesOfType(member) : [],
-    )
-    const branded = members.some(
-      (member) => member.isIntersection() && member.types.some((part) => part.flags & ts.TypeFlags.NumberLike),
-    )
-    return fields.length === 0 || branded ? [parameter.name.getText()] : [...new Set(fields.map((field) => field.name))]
+/** Fields of a record, or of the elements of a list, of all members of a union. A branded number has none. */
+function fieldsOf(type: ts.Type): readonly ts.Symbol[] {
+  if (type.isUnion()) return type.types.flatMap(fieldsOf)
+  if (checker.isArrayType(type)) return checker.getTypeArguments(type as ts.TypeReference).flatMap(fieldsOf)
+  if (type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.NumberLike)) return []
+  return type.flags & ts.TypeFlags.Object || type.isIntersection() ? checker.getPropertiesOfType(type) : []
+}
+
+/** Dotted paths of a parameter and all that it holds, three levels deep. */
+function pathsOf(type: ts.Type, prefix: string, levels: number): string[] {
+  if (levels === 0) return []
+  return fieldsOf(type).flatMap((field) => {
+    const path = prefix === '' ? field.name : `${prefix}.${field.name}`
+    return [path, ...pathsOf(checker.getTypeOfSymbol(field), path, levels - 1)]
   })
 }
 
+/** Parameters by name; of a parameter that is a record or a list of records, its fields. */
+function parametersOf(declaration: ts.FunctionDeclaration): { readonly top: string[]; readonly all: Set<string> } {
+  const each = declaration.parameters.map((parameter) => {
+    const type = checker.getTypeAtLocation(parameter)
+    const fields = pathsOf(type, '', 3)
+    return fields.length === 0 ? [parameter.name.getText()] : fields
+  })
+  return { top: each.flat().filter((path) => !path.includes('.')), all: new Set(each.flat()) }
+}
+
 test.each(cards)('%s: its symbols are the parameters of the core function, and the other way round', (_, card) => {
-  const functions = [...new Set([card.documents])]
-  const parameters = new Set(functions.flatMap((name) => parameterNames(declarationOf(name))))
+  const { top, all } = parametersOf(declarationOf(card.documents))
   const given = Object.entries(card.symbols)
     .filter(([name]) => card.constants?.[name] === undefined)
     .map(([name, symbol]) => ({ name, parameter: symbol.parameter ?? name }))
-  const notFound = given.filter(({ name, parameter }) => name !== card.result && !parameters.has(parameter))
-  expect(notFound).toEqual([])
-  const explained = new Set([...given.map(({ parameter }) => parameter), ...(card.besides ?? [])])
-  expect([...parameters].filter((name) => !explained.has(name))).toEqual([])
+  expect(given.filter(({ name, parameter }) => name !== card.result && !all.has(parameter))).toEqual([])
+  const explained = new Set([...given.map(({ parameter }) => parameter.split('.')[0]), ...(card.besides ?? [])])
+  expect([...new Set(top)].filter((name) => !explained.has(name))).toEqual([])
+  expect((card.besides ?? []).filter((name) => !top.includes(name))).toEqual([])
 })
 
 test.each(cards)('%s: every call has a function and a look, every form only known symbols', (_, card) => {
@@ -226,8 +237,8 @@ test('where the core function is one arithmetic expression, the card prints that
       card.id,
     ).toEqual(canonical(tree, (name) => name))
   }
-  expect(compared.length).toBeGreaterThanOrEqual(5)
-  expect(compared).toMatchInlineSnapshot()
+  // The others branch, loop, call another function, or are solved by a table of exponents.
+  expect(compared).toEqual(['partial-pressure', 'surface-equivalent', 'hydrostatic-imbalance', 'power-of-breathing'])
 })
 
 test('cards are literals: nothing is called or spread at the top level of a card file', () => {

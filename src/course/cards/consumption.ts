@@ -1,0 +1,269 @@
+import {
+  endurance,
+  measuredRate,
+  pressureVolumeBreathed,
+  steadyProfile,
+  turnPressures,
+} from '../../consumption/index.ts'
+import { dryAir } from '../../gas-law/index.ts'
+import {
+  type AbsolutePressure,
+  bar,
+  type Duration,
+  type InternalVolume,
+  type Temperature,
+  type VolumeFlow,
+} from '../../units/index.ts'
+import type { Card } from '../card.ts'
+
+// One temperature throughout: the ideal forms do not depend on it.
+const temperature = 293.15 as Temperature
+
+/** Gas breathed at one depth. */
+export const gasBreathedCard: Card = {
+  id: 'gas-breathed',
+  title: 'Gas breathed at one depth',
+  documents: 'pressureVolumeBreathed',
+  result: 'G',
+  symbols: {
+    G: {
+      letter: 'G',
+      meaning: 'pressure times volume breathed',
+      dimension: 'pressure volume',
+      parameter: 'pressureVolume',
+    },
+    VE: {
+      letter: 'V',
+      subscript: 'E',
+      meaning: 'respiratory minute volume',
+      dimension: 'volume flow',
+      parameter: 'respiratoryMinuteVolume',
+    },
+    pa: {
+      letter: 'p',
+      subscript: 'a',
+      meaning: 'absolute pressure around the diver',
+      dimension: 'pressure',
+      parameter: 'ambientPressure',
+    },
+    t: { letter: 't', meaning: 'time', dimension: 'duration', parameter: 'time' },
+  },
+  forms: { G: ['*', 'VE', 'pa', 't'] },
+  core: {
+    G: (knowns: { ambientPressure: AbsolutePressure; time: Duration; respiratoryMinuteVolume: VolumeFlow }) =>
+      pressureVolumeBreathed(steadyProfile(knowns.ambientPressure, knowns.time), knowns.respiratoryMinuteVolume),
+  },
+  conditions: ['one depth, one rate', 'counted as pressure times volume at the diver: no equation of state enters'],
+  source: 'litrebar-derivation',
+  cautions: ['reserve'],
+  range: { VE: [0.0001, 0.001], pa: [100_000, 600_000], t: [60, 3600] },
+}
+
+/** Breathing rate from a pressure drop. */
+export const respiratoryMinuteVolumeFromDropCard: Card = {
+  id: 'respiratory-minute-volume-from-drop',
+  title: 'Breathing rate from a pressure drop, ideal gas',
+  documents: 'measuredRate',
+  result: 'VE',
+  symbols: {
+    VE: {
+      letter: 'V',
+      subscript: 'E',
+      meaning: 'respiratory minute volume',
+      dimension: 'volume flow',
+      parameter: 'respiratoryMinuteVolume',
+    },
+    V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'cylinders.before.internalVolume' },
+    p1: {
+      letter: 'p',
+      subscript: '1',
+      meaning: 'absolute pressure in the cylinder before',
+      dimension: 'pressure',
+      parameter: 'cylinders.before.pressure',
+    },
+    p2: {
+      letter: 'p',
+      subscript: '2',
+      meaning: 'absolute pressure in the cylinder after',
+      dimension: 'pressure',
+      parameter: 'cylinders.after.pressure',
+    },
+    pa: {
+      letter: 'p',
+      subscript: 'a',
+      meaning: 'absolute pressure around the diver',
+      dimension: 'pressure',
+      parameter: 'profile.ambientPressure',
+    },
+    t: { letter: 't', meaning: 'time between the readings', dimension: 'duration', parameter: 'profile.time' },
+  },
+  forms: { VE: ['/', ['*', 'V', ['-', 'p1', 'p2']], ['*', 'pa', 't']] },
+  core: {
+    VE: (knowns: DropInputs) => {
+      const contents = { internalVolume: knowns['cylinders.before.internalVolume'], temperature, mixture: dryAir }
+      const before = { ...contents, pressure: knowns['cylinders.before.pressure'] }
+      const after = { ...contents, pressure: knowns['cylinders.after.pressure'] }
+      const profile = steadyProfile(knowns['profile.ambientPressure'], knowns['profile.time'])
+      const surfacePressure = 101_325 as AbsolutePressure // of no effect on the rate at ambient pressure
+      return measuredRate(
+        { cylinders: [{ before, after }], profile, breathedTemperature: temperature, surfacePressure },
+        { gas: 'ideal' },
+      )
+    },
+  },
+  besides: ['breathedTemperature', 'surfacePressure', 'gas'],
+  conditions: [
+    'ideal gas: between 300 and 200 bar of air it overstates by a third',
+    'the same temperature at both readings',
+    'pressures both absolute, or both gauge',
+  ],
+  source: 'litrebar-derivation',
+  cautions: ['reserve'],
+  range: {
+    V: [0.005, 0.03],
+    p1: [15_000_000, 20_000_000],
+    p2: [5_000_000, 14_000_000],
+    pa: [100_000, 600_000],
+    t: [300, 3600],
+  },
+}
+
+/** Endurance at one depth. */
+export const enduranceCard: Card = {
+  id: 'endurance',
+  title: 'How long the gas lasts at one depth, ideal gas',
+  documents: 'endurance',
+  result: 't',
+  symbols: {
+    t: {
+      letter: 't',
+      meaning: 'time until the kept pressure is reached',
+      dimension: 'duration',
+      parameter: 'endurance',
+    },
+    V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'cylinders.internalVolume' },
+    p: {
+      letter: 'p',
+      meaning: 'absolute pressure in the cylinder',
+      dimension: 'pressure',
+      parameter: 'cylinders.pressure',
+    },
+    pr: {
+      letter: 'p',
+      subscript: 'r',
+      meaning: 'absolute pressure that is kept',
+      dimension: 'pressure',
+      parameter: 'residualPressure',
+    },
+    VE: {
+      letter: 'V',
+      subscript: 'E',
+      meaning: 'respiratory minute volume',
+      dimension: 'volume flow',
+      parameter: 'respiratoryMinuteVolume',
+    },
+    pa: {
+      letter: 'p',
+      subscript: 'a',
+      meaning: 'absolute pressure around the diver',
+      dimension: 'pressure',
+      parameter: 'ambientPressure',
+    },
+  },
+  forms: { t: ['/', ['*', 'V', ['-', 'p', 'pr']], ['*', 'VE', 'pa']] },
+  core: {
+    t: ({ 'cylinders.internalVolume': internalVolume, 'cylinders.pressure': pressure, ...rest }: EnduranceInputs) =>
+      endurance(
+        {
+          ...rest,
+          cylinders: [{ internalVolume, pressure, temperature, mixture: dryAir }],
+          breathedTemperature: temperature,
+        },
+        { gas: 'ideal' },
+      ),
+  },
+  besides: ['breathedTemperature', 'gas'],
+  conditions: ['ideal gas', 'one depth, one rate, one temperature'],
+  source: 'litrebar-derivation',
+  cautions: ['reserve'],
+  range: {
+    V: [0.005, 0.03],
+    p: [10_000_000, 20_000_000],
+    pr: [1_000_000, 5_000_000],
+    VE: [0.0001, 0.001],
+    pa: [100_000, 600_000],
+  },
+}
+
+/** Turn pressure by a fraction. */
+export const turnPressureCard: Card = {
+  id: 'turn-pressure',
+  title: 'Turn pressure by a fraction of the usable gas, ideal gas',
+  documents: 'turnPressures',
+  result: 'pt',
+  symbols: {
+    pt: {
+      letter: 'p',
+      subscript: 't',
+      meaning: 'absolute pressure to turn at',
+      dimension: 'pressure',
+      parameter: 'turnPressure',
+    },
+    p: {
+      letter: 'p',
+      meaning: 'absolute pressure at the start',
+      dimension: 'pressure',
+      parameter: 'contents.pressure',
+    },
+    f: {
+      letter: 'f',
+      meaning: 'fraction of the usable gas for the way out',
+      dimension: 'fraction',
+      parameter: 'fraction',
+    },
+    pr: {
+      letter: 'p',
+      subscript: 'r',
+      meaning: 'absolute pressure that is kept',
+      dimension: 'pressure',
+      parameter: 'keptPressure',
+    },
+  },
+  forms: { pt: ['-', 'p', ['*', 'f', ['-', 'p', 'pr']]] },
+  core: {
+    pt: ({ 'contents.pressure': pressure, keptPressure, fraction }: TurnInputs) => {
+      const contents = { internalVolume: 0.012 as InternalVolume, pressure, temperature, mixture: dryAir }
+      const gaugeZero = 101_325 as AbsolutePressure
+      const { turns } = turnPressures([{ contents, keptPressure }], {
+        fraction,
+        gas: 'ideal',
+        gaugeZero,
+        show: { unit: bar, step: 1 },
+      })
+      return turns[0]?.pressure ?? Number.NaN
+    },
+  },
+  besides: ['gaugeError', 'gas', 'gaugeZero', 'show'],
+  conditions: ['ideal gas', 'one diver, or like cylinders and like rates'],
+  source: 'common-practice',
+  cautions: ['reserve'],
+  range: { p: [10_000_000, 20_000_000], f: [0.1, 0.5], pr: [0, 5_000_000] },
+}
+
+type DropInputs = {
+  'cylinders.before.internalVolume': InternalVolume
+  'cylinders.before.pressure': AbsolutePressure
+  'cylinders.after.pressure': AbsolutePressure
+  'profile.ambientPressure': AbsolutePressure
+  'profile.time': Duration
+}
+
+type EnduranceInputs = {
+  'cylinders.internalVolume': InternalVolume
+  'cylinders.pressure': AbsolutePressure
+  residualPressure: AbsolutePressure
+  respiratoryMinuteVolume: VolumeFlow
+  ambientPressure: AbsolutePressure
+}
+
+type TurnInputs = { 'contents.pressure': AbsolutePressure; keptPressure: AbsolutePressure; fraction: number }
