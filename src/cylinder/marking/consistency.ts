@@ -1,0 +1,238 @@
+import { monthNumber, monthText } from './calendar-month.ts'
+import type { FindingCode } from './finding.ts'
+import { found, type Place, type Reading } from './reading.ts'
+import { type CylinderSpecification, specificationOf } from './specification.table.ts'
+import type { StampFieldName } from './stamp.ts'
+
+// What the marks of one shoulder say about each other. Each check looks at the finished record and adds what it finds.
+
+export function checkConsistency(reading: Reading): void {
+  const { specification } = reading.marks
+  const row = specification === undefined ? undefined : specificationOf(specification)
+  checkFields(reading)
+  checkSuffixes(reading, row)
+  checkDualMarks(reading)
+  checkTestPressure(reading)
+  checkShell(reading, row)
+  checkDates(reading)
+  if (reading.marks.system === 'US') checkLateRetests(reading)
+  else checkKindOfRetest(reading)
+  checkAlloy(reading)
+  if (row?.isHighStrength === true) found(reading, 'high-strength-steel', placeOf(reading, 'specification'))
+}
+
+const wanted: Readonly<Record<string, readonly StampFieldName[]>> = {
+  US: ['specification', 'serial', 'firstTest'],
+  'METRIC-OLD': ['workingPressure', 'serial', 'firstTest'],
+  other: ['specification', 'workingPressure', 'testPressure', 'waterCapacity', 'emptyMass', 'serial', 'firstTest'],
+}
+
+function checkFields(reading: Reading): void {
+  const { marks, findings } = reading
+  for (const field of wanted[marks.system] ?? wanted['other'] ?? []) {
+    if (marks[field as keyof typeof marks] !== undefined) continue
+    // A field that is there but broken has its own finding.
+    const isBroken = findings.some(({ code }) => broken[field]?.includes(code) === true)
+    const isSaid = findings.some(({ code, detail }) => code === 'missing-field' && detail?.field === field)
+    if (!isBroken && !isSaid) found(reading, 'missing-field', endOfText(reading), { field })
+  }
+  if (marks.system === 'METRIC-OLD' && marks.material === undefined) {
+    found(reading, 'material-not-stated', endOfText(reading))
+  }
+}
+
+const broken: Readonly<Partial<Record<StampFieldName, readonly FindingCode[]>>> = {
+  specification: ['unknown-specification'],
+  firstTest: ['invalid-month', 'month-left-out'],
+  workingPressure: ['invalid-number'],
+  testPressure: ['invalid-number'],
+  waterCapacity: ['invalid-number'],
+  emptyMass: ['invalid-number'],
+}
+
+function endOfText(reading: Reading): Place {
+  const line = Math.max(0, reading.lines.length - 1)
+  const end = reading.lines[line]?.length ?? 0
+  return { line, start: end, end }
+}
+
+function placeOf(reading: Reading, name: StampFieldName): Place {
+  return reading.fields.find((field) => field.name === name) ?? endOfText(reading)
+}
+
+/** The ten per cent rule and the star belong to certain types; the eddy-current letters to aluminium. */
+function checkSuffixes(reading: Reading, row: CylinderSpecification | undefined): void {
+  if (row === undefined) return
+  for (const { suffix, place } of reading.suffixPlaces) {
+    if (suffix === '+' && !row.mayCarryPlus) found(reading, 'plus-not-allowed', place)
+    if (suffix === '★' && !row.mayCarryStar) found(reading, 'star-not-allowed', place)
+    if (suffix === 'VE' && row.material === 'steel') found(reading, 'eddy-current-on-steel', place)
+  }
+}
+
+// Our choice: marks of 3A and 3AA may lie up to 12 % apart, since a Canadian mark is often near the ten per cent value
+// (STD-103); those of other types agree within 1 bar, which is the rounding.
+const closeMarks = 1e5
+const plusTypesApart = 0.12
+
+function checkDualMarks(reading: Reading): void {
+  const { dual, servicePressure, specification } = reading.marks
+  if (dual === undefined || servicePressure === undefined) return
+  const apart = dual.servicePressure - servicePressure
+  if (Math.abs(apart) <= closeMarks) return
+  const isPlusType = specification === '3A' || specification === '3AA'
+  const isAccepted = isPlusType && apart > 0 && apart <= plusTypesApart * servicePressure
+  const detail = { value: dual.servicePressure / 1e5, limit: servicePressure / 1e5, unit: 'bar' }
+  found(reading, isAccepted ? 'dual-pressure-differs' : 'conflicting-dual-pressure', placeOf(reading, 'dual'), detail)
+}
+
+/** A working pressure is at most two thirds of the test pressure (173.302b; European practice likewise). */
+function checkTestPressure(reading: Reading): void {
+  const { workingPressure, testPressure } = reading.marks
+  if (workingPressure === undefined || testPressure === undefined) return
+  const limit = (workingPressure * 3) / 2
+  if (testPressure >= limit * (1 - 1e-12)) return
+  const detail = { value: testPressure / 1e5, limit: limit / 1e5, unit: 'bar' }
+  found(reading, 'test-pressure-too-low', placeOf(reading, 'testPressure'), detail)
+}
+
+// Density of the metal, kg/m³, and a tensile strength beyond that of any cylinder of it, Pa (ours, from materials of handbooks).
+const metals = {
+  steel: { density: 7850, beyondStrength: 1.3e9 },
+  aluminium: { density: 2700, beyondStrength: 5e8 },
+} as const
+
+/**
+ * Mass, capacity, wall and test pressure held against each other by geometry alone:
+ * no shell has less surface than a sphere, so mass ≥ density × wall × 4.836 V^(2/3); and a shell not slimmer than ten
+ * diameters long is at least (4V/10π)^(1/3) across, so that its hoop stress at test is at least p r/t.
+ */
+function checkShell(reading: Reading, row: CylinderSpecification | undefined): void {
+  const { waterCapacity, emptyMass, minimumWall, testPressure, workingPressure } = reading.marks
+  if (waterCapacity === undefined) return
+  const material = row?.material ?? reading.marks.material
+  const known = material === 'steel' || material === 'aluminium' ? metals[material] : undefined
+  // Without a stated metal each bound takes the metal that lets most pass.
+  const density = known?.density ?? metals.aluminium.density
+  const strength = known?.beyondStrength ?? metals.steel.beyondStrength
+  const pressure = testPressure ?? (workingPressure === undefined ? undefined : (workingPressure * 3) / 2)
+  if (emptyMass !== undefined) {
+    const leastOfWall = minimumWall === undefined ? 0 : density * minimumWall * sphereSurface(waterCapacity)
+    const leastOfPressure = ((2 * (pressure ?? 0) * waterCapacity) / metals.steel.beyondStrength) * density
+    const least = Math.max(leastOfWall, leastOfPressure)
+    const most = heaviestPerCapacity * waterCapacity + heaviestFittings
+    if (emptyMass < least || emptyMass > most) {
+      const limit = emptyMass < least ? least : most
+      found(reading, 'capacity-mass-mismatch', placeOf(reading, 'emptyMass'), {
+        field: 'waterCapacity',
+        value: emptyMass,
+        limit,
+        unit: 'kg',
+      })
+    }
+  }
+  if (minimumWall !== undefined && pressure !== undefined) {
+    const radius = Math.cbrt((4 * waterCapacity) / (10 * Math.PI)) / 2
+    const least = (pressure * radius) / strength
+    if (minimumWall < least) {
+      found(reading, 'wall-too-thin', placeOf(reading, 'minimumWall'), {
+        field: 'testPressure',
+        value: minimumWall * 1000,
+        limit: least * 1000,
+        unit: 'mm',
+      })
+    }
+  }
+}
+
+// Ours: 4 kg per litre and 2 kg more is beyond any cylinder of the trade, and catches pounds taken for kilograms on small ones.
+const heaviestPerCapacity = 4000
+const heaviestFittings = 2
+
+function sphereSurface(volume: number): number {
+  const edge = Math.cbrt(volume)
+  return 4.835975862049408 * edge * edge // (36π)^(1/3)
+}
+
+function checkDates(reading: Reading): void {
+  const { marks, asOf, retestPlaces } = reading
+  const first = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest)
+  let latest = first
+  const isMetric = marks.system === 'METRIC-OLD'
+  if (first !== undefined && asOf !== undefined && first > asOf && reading.firstTestPlace !== undefined) {
+    found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', reading.firstTestPlace)
+  }
+  for (const [index, retest] of marks.retests.entries()) {
+    const place = retestPlaces[index] as Place
+    const month = monthNumber('retest', retest.date)
+    if (asOf !== undefined && month > asOf)
+      found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', place)
+    if (first !== undefined && month < first) {
+      found(reading, 'retest-before-first-test', place, { date: retest.date, wasDue: monthText(first) })
+    } else if (latest !== undefined && month < latest) {
+      found(reading, 'retests-out-of-order', place, { date: retest.date })
+    }
+    if (latest === undefined || month > latest) latest = month
+  }
+  // Germany is named for punching the expiry date (STD-105); a German gas word is the only sign of it on the shoulder.
+  const isGerman = marks.gas !== undefined && germanGas.has(marks.gas)
+  const isSaid = reading.findings.some(({ code }) => code === 'date-may-be-expiry')
+  if (isMetric && isGerman && !isSaid && reading.firstTestPlace !== undefined) {
+    found(reading, 'date-may-be-expiry', reading.firstTestPlace)
+  }
+}
+
+const germanGas: ReadonlySet<string> = new Set([
+  'DRUCKLUFT',
+  'DRUCKLUFT-TG',
+  'PRESSLUFT',
+  'ATEMLUFT',
+  'LUFT',
+  'SAUERSTOFF',
+])
+
+/** US types: 60 months, 36 for 3HT, 120 after a star. A late test is no fault of the stamp: nobody could fill meanwhile. */
+function checkLateRetests(reading: Reading): void {
+  const { marks } = reading
+  const usual = marks.specification === '3HT' ? 36 : 60
+  let due = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest) + usual
+  for (const [index, retest] of marks.retests.entries()) {
+    const month = monthNumber('retest', retest.date)
+    if (due !== undefined && month > due) {
+      const place = reading.retestPlaces[index] as Place
+      found(reading, 'late-retest', place, { date: retest.date, wasDue: monthText(due) })
+    }
+    due = month + (retest.suffixes.includes('★') ? 120 : usual)
+  }
+}
+
+/** A periodic mark sooner than five years after the one before may stand for an internal inspection alone. */
+function checkKindOfRetest(reading: Reading): void {
+  const { marks } = reading
+  if (marks.system === 'METRIC-OLD') return
+  let before = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest)
+  for (const [index, retest] of marks.retests.entries()) {
+    const month = monthNumber('retest', retest.date)
+    if (before !== undefined && month > before && month - before < 60) {
+      found(reading, 'retest-kind-not-stamped', reading.retestPlaces[index] as Place)
+    }
+    before = month
+  }
+}
+
+/** The eddy-current letters on aluminium made before 1990 point to the alloy that cracks in the neck. */
+function checkAlloy(reading: Reading): void {
+  const { marks } = reading
+  if (!pointsTo6351(reading)) return
+  const index = marks.retests.findIndex(({ suffixes }) => suffixes.includes('VE'))
+  found(reading, 'possible-6351', reading.retestPlaces[index] as Place)
+}
+
+export function pointsTo6351({ marks }: Reading): boolean {
+  return (
+    marks.specification === '3AL' &&
+    marks.firstTest !== undefined &&
+    marks.firstTest < '1990' &&
+    marks.retests.some(({ suffixes }) => suffixes.includes('VE'))
+  )
+}

@@ -1,0 +1,33 @@
+export { type CalendarDate, type CalendarMonth, daysBetween, lastDayOf, monthsLater } from './calendar-month.ts'
+export {
+  type Finding,
+  type FindingCode,
+  type FindingDetail,
+  type FindingSeverity,
+  findingSeverity,
+} from './finding.ts'
+export { type ReadStampOptions, readStamp } from './read-stamp.ts'
+export {
+  type CylinderMaterial,
+  type CylinderSpecification,
+  type DesignStandard,
+  designStandards,
+  type SpecificationName,
+  specificationOf,
+  type UsSpecification,
+  usSpecifications,
+} from './specification.table.ts'
+export type {
+  DualMark,
+  MarkingFamily,
+  NeckThread,
+  Retest,
+  RetestSuffix,
+  Stamp,
+  StampField,
+  StampFieldName,
+  StampMarks,
+  UsPrefix,
+} from './stamp.ts'
+export { waterForCapacity, waterVolume } from './water-capacity.ts'
+export { writeStamp } from './write-stamp.ts'

@@ -1,0 +1,173 @@
+import { LitrebarError } from '../../errors/index.ts'
+import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-month.ts'
+import { checkConsistency, pointsTo6351 } from './consistency.ts'
+import { gasAt, isMetricUnit, readMetricMarks } from './metric-marks.ts'
+import { draftNames, emptyDraft, found, type Reading, within } from './reading.ts'
+import { specificationOf } from './specification.table.ts'
+import type { MarkingFamily, Stamp } from './stamp.ts'
+import { familyOfStandard, isStandardWord, isUnSymbol, readUnMarks } from './un-marks.ts'
+import { isRin } from './us-date.ts'
+import { isBareSpecification, prefixAt, readUsMarks } from './us-marks.ts'
+import { type Scan, scanWords, type Word } from './words.ts'
+
+export interface ReadStampOptions {
+  /**
+   * The day that two-figure years are counted back from. Without it 00 to 49 are read as 20.., 50 to 99 as 19..,
+   * a finding says so, and dates in the future go unnoticed.
+   */
+  readonly asOf?: CalendarMonth | CalendarDate
+}
+
+/**
+ * The marks of a cylinder shoulder: specification or standard, pressures, capacity, masses, names, dates, and everything
+ * that was found about them.
+ *
+ * Reads US and Canadian, UN, ISO/EN with and without the pi mark, and older European shoulders, on one line or several.
+ * Spacing, separators, small letters and look-alikes (O for 0, I for 1) are repaired, and each repair is a finding.
+ * What breaks a rule is a finding too, never an exception: a stamp full of errors is still read as far as it goes.
+ * A stamp does not say which interval of inspection holds: see `nextRequalification`.
+ *
+ * @param text - what is stamped, top to bottom
+ * @param options - the day to count two-figure years from
+ * @returns the marks, the place of each, and the findings in the order of the text
+ * @throws LitrebarError `stamp`, with line and offsets, for a text in which no mark of any family is found;
+ *   `input` for an `asOf` that is no date
+ * @source cfr-49-178-35, paragraph (f); un-model-regulations-17, 6.2.2.7; older European layouts: memory
+ * @example
+ * const stamp = readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08', { asOf: '2026-11' })
+ * stamp.specification // => '3AL'
+ * inUnit(stamp.servicePressure ?? gauge(0, psi), psi) // => 3000
+ * stamp.firstTest // => '2008-07'
+ */
+export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
+  const asOf = options.asOf === undefined ? undefined : monthNumber('options.asOf', options.asOf)
+  const plain = scanWords(text, false)
+  const family = familyOf(plain.words)
+  if (family === undefined) throw nothingReadable(plain)
+  const scan = family.system === 'US' && text.includes('/') ? scanWords(text, true) : plain
+  const reading = newReading(scan, family.system, asOf)
+  noteRepairs(reading)
+  if (family.other !== undefined) found(reading, 'two-families', within(family.other, 0, family.other.text.length))
+
+  if (family.system === 'US') readUsMarks(reading)
+  else if (family.system === 'METRIC-OLD') readMetricMarks(reading)
+  else {
+    readUnMarks(reading)
+    reading.marks.system = familyOfStandard(reading)
+  }
+  const { marks } = reading
+  const row = marks.specification === undefined ? undefined : specificationOf(marks.specification)
+  if (row !== undefined) marks.material = row.material
+  if (marks.system !== 'US' && marks.material === 'steel') marks.hydrogenCompatible ??= false
+  checkConsistency(reading)
+  if (reading.centuryPlace !== undefined) found(reading, 'century-assumed', reading.centuryPlace)
+
+  return finished(reading)
+}
+
+// Written out, because spreading an object costs more here than all the reading.
+function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined): Reading {
+  return {
+    lines: scan.lines,
+    words: scan.words,
+    separators: scan.separators,
+    at: 0,
+    marks: emptyDraft(system),
+    fields: [],
+    findings: [],
+    asOf,
+    firstTestPlace: undefined,
+    retestPlaces: [],
+    suffixPlaces: [],
+    centuryPlace: undefined,
+  }
+}
+
+/** The marks that are there, with their places and what was found, in the order of the text. */
+function finished(reading: Reading): Stamp {
+  const { marks, fields, findings } = reading
+  findings.sort((a, b) => a.line - b.line || a.start - b.start)
+  const stamp: Record<string, unknown> = { system: marks.system }
+  for (const name of draftNames) if (marks[name] !== undefined) stamp[name] = marks[name]
+  if (pointsTo6351(reading)) stamp['alloyHint'] = '6351-T6'
+  stamp['fields'] = fields
+  stamp['findings'] = findings
+  return stamp as unknown as Stamp
+}
+
+function noteRepairs(reading: Reading): void {
+  for (const word of reading.words) {
+    if (word.repair !== undefined) found(reading, word.repair, within(word, 0, word.text.length), { readAs: word.text })
+  }
+  for (const separator of reading.separators) found(reading, 'separator', separator)
+}
+
+/** The family by its surest mark; a mark of another family as well is reported, not resolved. */
+function familyOf(words: readonly Word[]): { readonly system: MarkingFamily; readonly other?: Word } | undefined {
+  let us: Word | undefined
+  let standard: Word | undefined
+  let pressure: Word | undefined
+  let metric: Word | undefined
+  let requalifier: Word | undefined
+  for (const [index, word] of words.entries()) {
+    const { text } = word
+    const following = words[index + 1]?.text ?? ''
+    if (us === undefined && isUsMark(text, following)) us = word
+    else if (standard === undefined && isStandardMark(text, following)) standard = word
+    else if (pressure === undefined && isLabelledPressure(text, following)) pressure = word
+    else if (metric === undefined && isMetricMark(text, following)) metric = word
+    else if (requalifier === undefined && isRin(text)) requalifier = word
+  }
+  if (us !== undefined) return standard === undefined ? { system: 'US' } : { system: 'US', other: standard }
+  if (standard !== undefined) return { system: 'ADR' }
+  // PW and PH belong to the newer shoulders; with the word for a gas beside them the shoulder is an older one.
+  if (pressure !== undefined && !words.some(({ text }) => gasAt(text))) return { system: 'ADR' }
+  if (metric !== undefined || pressure !== undefined) return { system: 'METRIC-OLD' }
+  return requalifier === undefined ? undefined : { system: 'US' }
+}
+
+function isUsMark(text: string, following: string): boolean {
+  const slash = text.indexOf('/')
+  const head = slash < 0 ? text : text.slice(0, slash)
+  const prefix = prefixAt(head)
+  if (prefix !== undefined) return head.length > prefix.length || startsWithFigure(following) || prefix === 'DOT'
+  return isBareSpecification(head)
+}
+
+function isStandardMark(text: string, following: string): boolean {
+  if (isStandardWord(text)) return text.length > 3 || startsWithFigure(following)
+  if (isUnSymbol(text)) return isStandardWord(following)
+  return false
+}
+
+function isLabelledPressure(text: string, following: string): boolean {
+  if (!text.startsWith('PW') && !text.startsWith('PH')) return false
+  return startsWithFigure(text.length === 2 ? following : text.slice(2))
+}
+
+function isMetricMark(text: string, following: string): boolean {
+  if (gasAt(text)) return true
+  if (!startsWithFigure(text)) return false
+  let end = 0
+  while (end < text.length && '0123456789.,'.includes(text.charAt(end))) end++
+  return end === text.length ? isMetricUnit(following) : isMetricUnit(text.slice(end))
+}
+
+function startsWithFigure(text: string): boolean {
+  const code = text.charCodeAt(0)
+  return code >= 48 && code <= 57
+}
+
+function nothingReadable({ lines, words }: Scan): LitrebarError {
+  const first = words[0]
+  const position =
+    first === undefined ? { line: 0, start: 0, end: 0 } : { line: first.line, start: first.start, end: first.end }
+  return new LitrebarError({
+    code: 'stamp',
+    argument: 'text',
+    value: first === undefined ? 'without any word' : JSON.stringify(lines[first.line]?.slice(0, 60)),
+    expected: 'a specification (DOT-3AL3000), a design standard (UN ISO 7866), or a pressure with its unit (200 BAR)',
+    hint: 'Type the shoulder line by line as it is stamped.',
+    position,
+  })
+}

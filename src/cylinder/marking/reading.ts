@@ -1,0 +1,168 @@
+import { monthText } from './calendar-month.ts'
+import { type Finding, type FindingCode, type FindingDetail, findingSeverity } from './finding.ts'
+import type { MarkingFamily, Retest, RetestSuffix, StampField, StampFieldName, StampMarks } from './stamp.ts'
+import type { Separator, Word } from './words.ts'
+
+/** The marks while they are being read: every name is there, in one order, so that all drafts are of one shape. */
+export type Draft = {
+  -readonly [Name in keyof Required<StampMarks>]: Name extends 'system' ? MarkingFamily : StampMarks[Name] | undefined
+} & { retests: Retest[] }
+
+export function emptyDraft(system: MarkingFamily): Draft {
+  return {
+    system,
+    prefix: undefined,
+    specification: undefined,
+    permit: undefined,
+    dual: undefined,
+    servicePressure: undefined,
+    workingPressure: undefined,
+    testPressure: undefined,
+    waterCapacity: undefined,
+    emptyMass: undefined,
+    minimumWall: undefined,
+    thread: undefined,
+    material: undefined,
+    serial: undefined,
+    maker: undefined,
+    makerNumber: undefined,
+    countryOfManufacture: undefined,
+    countryOfApproval: undefined,
+    inspector: undefined,
+    notifiedBody: undefined,
+    firstTest: undefined,
+    retests: [],
+    hydrogenCompatible: undefined,
+    gas: undefined,
+    nominal: undefined,
+    rejectionElasticExpansion: undefined,
+    closure: undefined,
+  }
+}
+
+/** The names of the marks in their order, without the family. */
+export const draftNames: readonly (keyof Draft)[] = [
+  'prefix',
+  'specification',
+  'permit',
+  'dual',
+  'servicePressure',
+  'workingPressure',
+  'testPressure',
+  'waterCapacity',
+  'emptyMass',
+  'minimumWall',
+  'thread',
+  'material',
+  'serial',
+  'maker',
+  'makerNumber',
+  'countryOfManufacture',
+  'countryOfApproval',
+  'inspector',
+  'notifiedBody',
+  'firstTest',
+  'retests',
+  'hydrogenCompatible',
+  'gas',
+  'nominal',
+  'rejectionElasticExpansion',
+  'closure',
+]
+
+/** Where something stands in the text. */
+export interface Place {
+  readonly line: number
+  readonly start: number
+  readonly end: number
+}
+
+/** What the readers of the families share: the words, how far they are read, and what has come of it. */
+export interface Reading {
+  readonly lines: readonly string[]
+  readonly words: readonly Word[]
+  readonly separators: readonly Separator[]
+  /** Index of the word to read next. */
+  at: number
+  readonly marks: Draft
+  readonly fields: StampField[]
+  readonly findings: Finding[]
+  /** Months since year 0 of the day that the reader counts from, if one was given. */
+  readonly asOf: number | undefined
+  /** Place of the first test, and of each retest in the order of `marks.retests`. */
+  firstTestPlace: Place | undefined
+  readonly retestPlaces: Place[]
+  readonly suffixPlaces: { readonly suffix: RetestSuffix; readonly place: Place }[]
+  /** The first two-digit year that had to be given a century without a day to count from. */
+  centuryPlace: Place | undefined
+}
+
+export function found(reading: Reading, code: FindingCode, place: Place, detail?: FindingDetail): void {
+  const { line, start, end } = place
+  const severity = findingSeverity[code]
+  const text = reading.lines[line]?.slice(start, end) ?? ''
+  reading.findings.push(
+    detail === undefined
+      ? { code, severity, line, start, end, text }
+      : { code, severity, line, start, end, text, detail },
+  )
+}
+
+export function fieldAt(reading: Reading, name: StampFieldName, place: Place): void {
+  const { line, start, end } = place
+  reading.fields.push({ name, text: reading.lines[line]?.slice(start, end) ?? '', line, start, end })
+}
+
+/** Part of a word, by offsets into it. */
+export function within(word: Word, from: number, to: number): Place {
+  return { line: word.line, start: word.start + from, end: word.start + to }
+}
+
+/** From one word to another; where they stand on different lines, the rest of the first line. */
+export function spanning(first: Word, last: Word): Place {
+  return { line: first.line, start: first.start, end: last.line === first.line ? last.end : first.end }
+}
+
+/** The full year of two stamped figures: the latest that is not after the day counted from. */
+export function fullYear(reading: Reading, twoFigures: number, place: Place): number {
+  if (reading.asOf === undefined) {
+    reading.centuryPlace ??= place
+    return twoFigures < pivot ? 2000 + twoFigures : 1900 + twoFigures
+  }
+  const recent = 2000 + twoFigures
+  return recent <= Math.floor(reading.asOf / 12) ? recent : 1900 + twoFigures
+}
+
+// Without a day to count from, 49 is 2049 and 50 is 1950; the finding says so.
+const pivot = 50
+
+/** Puts a date in its place: the first is the first test, unless the mark can only be a requalifier's. */
+export function addDate(
+  reading: Reading,
+  date: {
+    readonly year: number
+    readonly month: number
+    readonly body: string | undefined
+    readonly country?: string | undefined
+    readonly suffixes: readonly RetestSuffix[]
+    readonly place: Place
+    readonly isRetest: boolean
+  },
+): void {
+  const { marks } = reading
+  const { body, country, suffixes, place } = date
+  const month = monthText(date.year * 12 + date.month - 1)
+  if (!date.isRetest && reading.firstTestPlace === undefined && marks.retests.length === 0) {
+    marks.firstTest = month
+    if (body !== undefined) marks.inspector = body
+    reading.firstTestPlace = place
+    fieldAt(reading, 'firstTest', place)
+    return
+  }
+  const retest: { -readonly [Name in keyof Retest]: Retest[Name] } = { date: month, suffixes }
+  if (body !== undefined) retest.body = body
+  if (country !== undefined) retest.country = country
+  marks.retests.push(retest)
+  reading.retestPlaces.push(place)
+  fieldAt(reading, 'retest', place)
+}

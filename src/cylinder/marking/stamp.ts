@@ -1,0 +1,107 @@
+import type { GaugePressure, InternalVolume, Length, Mass, Volume } from '../../units/index.ts'
+import type { CalendarMonth } from './calendar-month.ts'
+import type { Finding } from './finding.ts'
+import type { CylinderMaterial, SpecificationName } from './specification.table.ts'
+
+/**
+ * The family that a stamp belongs to. `US`: DOT, ICC and Canadian marks. `UN`: with the UN packaging symbol.
+ * `EU-pi`: an ISO or EN standard with the pi mark. `ADR`: such a standard with neither. `METRIC-OLD`: older European.
+ */
+export type MarkingFamily = 'US' | 'UN' | 'EU-pi' | 'ADR' | 'METRIC-OLD'
+
+/** Whose specification a US-style mark names: the present and past letters of both countries. */
+export type UsPrefix = 'DOT' | 'ICC' | 'TC' | 'CTC' | 'CRC' | 'BTC'
+
+/** What may follow a requalification date. `★`: ten years; `+`: ten per cent; the letters name the kind of test. */
+export type RetestSuffix = '+' | '★' | 'E' | 'S' | 'VE' | 'UE' | 'R'
+
+/** One requalification mark. */
+export interface Retest {
+  readonly date: CalendarMonth
+  /** Who tested: RIN, notified body, or the mark of an inspection body. */
+  readonly body?: string
+  /** Country sign before the body, where it is stamped. */
+  readonly country?: string
+  readonly suffixes: readonly RetestSuffix[]
+}
+
+/** Specification and pressure of a second authority on the same shoulder. */
+export interface DualMark {
+  readonly prefix: UsPrefix
+  /** As stamped: a Canadian metric mark has an M after the type. */
+  readonly specification: string
+  readonly servicePressure: GaugePressure
+}
+
+/** A neck thread as it is stamped. */
+export interface NeckThread {
+  /** `M25x2`, `1.125-12 UNF`, `25E`. */
+  readonly designation: string
+  readonly form?: 'parallel' | 'taper'
+  /** The two-figure code, where that is what is stamped: `25P`. */
+  readonly code?: string
+}
+
+/** What a shoulder says, as data: what `writeStamp` takes and `readStamp` gives. What is not stamped is absent. */
+export interface StampMarks {
+  readonly system: MarkingFamily
+  readonly prefix?: UsPrefix
+  readonly specification?: SpecificationName
+  /** Number of a special permit or exemption with its letters: `SP12345`. */
+  readonly permit?: string
+  readonly dual?: DualMark
+  /** As marked under the US rule. */
+  readonly servicePressure?: GaugePressure
+  /** As marked under ISO, UN and European rules, at 15 °C. */
+  readonly workingPressure?: GaugePressure
+  /** As marked; `testPressure` derives one where none is. */
+  readonly testPressure?: GaugePressure
+  /** Water capacity, whether it was stamped as a volume or as a mass of water. */
+  readonly waterCapacity?: InternalVolume
+  readonly emptyMass?: Mass
+  /** Guaranteed minimum wall. */
+  readonly minimumWall?: Length
+  readonly thread?: NeckThread
+  readonly material?: CylinderMaterial
+  readonly serial?: string
+  readonly maker?: string
+  /** Registered number of the maker: `M9901`. */
+  readonly makerNumber?: string
+  readonly countryOfManufacture?: string
+  readonly countryOfApproval?: string
+  /** Who saw the first test. */
+  readonly inspector?: string
+  readonly notifiedBody?: string
+  readonly firstTest?: CalendarMonth
+  readonly retests: readonly Retest[]
+  /** Whether the steel is marked for gases that embrittle it; absent for other metals. */
+  readonly hydrogenCompatible?: boolean
+  /** The gas word of an older European stamp, as stamped. */
+  readonly gas?: string
+  /** Trade size as stamped, with its cubic feet: a figure of the trade, without a reference condition. */
+  readonly nominal?: { readonly identifier: string; readonly cubicFeet: number }
+  /** Elastic expansion above which a cylinder is judged, where the maker stamped one. */
+  readonly rejectionElasticExpansion?: Volume
+  /** How an end was closed. */
+  readonly closure?: 'SPUN' | 'PLUG'
+}
+
+/** A stamped field and where it stands: lines and offsets count from 0, `end` is exclusive. */
+export interface StampField {
+  readonly name: StampFieldName
+  readonly text: string
+  readonly line: number
+  readonly start: number
+  readonly end: number
+}
+
+/** The name of a field: those of the record, with the parts of a requalification mark as one. */
+export type StampFieldName = Exclude<keyof StampMarks, 'system' | 'material' | 'retests'> | 'retest' | 'unSymbol'
+
+/** A stamp as read: the marks, where each stands, and everything that was found about them. */
+export interface Stamp extends StampMarks {
+  /** The alloy that the marks point to, without proof. */
+  readonly alloyHint?: '6351-T6'
+  readonly fields: readonly StampField[]
+  readonly findings: readonly Finding[]
+}

@@ -1,0 +1,382 @@
+import { hasLookAlike, spells, wholeAt } from './figures.ts'
+import { readOperationalMark } from './operational-group.ts'
+import { addDate, fieldAt, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import { type DesignStandard, designStandards } from './specification.table.ts'
+import type { MarkingFamily } from './stamp.ts'
+import { threadAt } from './thread.ts'
+import { isRin, readUsDate } from './us-date.ts'
+import { isCondemned } from './us-marks.ts'
+import { hasFigure, hasLetter, isAllFigures, isMakerNumber } from './us-names.ts'
+import { isDigitCode, type Word } from './words.ts'
+
+// Three groups: manufacturing (thread, country, maker, serial, H), operational (PW, PH, mass, capacity, wall),
+// certification (UN, standard, country, body, YYYY/MM). Marks are told apart by their form, so that one line will do.
+
+type Group = 'manufacturing' | 'operational' | 'certification'
+
+/** Reads the marks of ISO, UN, EU and ADR receptacles. */
+export function readUnMarks(reading: Reading): void {
+  const groups: { readonly group: Group; readonly place: Place }[] = []
+  let pending: Word[] = []
+  const closeManufacturing = (): void => {
+    const first = pending[0]
+    const last = pending.at(-1)
+    if (first === undefined || last === undefined) return
+    readManufacturing(reading, pending)
+    groups.push({ group: 'manufacturing', place: spanning(first, last) })
+    pending = []
+  }
+  while (reading.at < reading.words.length) {
+    const word = reading.words[reading.at] as Word
+    const operational = readOperationalMark(reading)
+    if (operational !== undefined) {
+      closeManufacturing()
+      if (groups.at(-1)?.group !== 'operational') groups.push({ group: 'operational', place: operational })
+      continue
+    }
+    if (startsCertification(reading)) {
+      closeManufacturing()
+      groups.push({ group: 'certification', place: readCertification(reading) })
+      continue
+    }
+    if (isCondemned(word.text)) {
+      found(reading, 'condemned', within(word, 0, word.text.length))
+      reading.at++
+    } else if (readNotifiedBody(reading)) {
+      // kept
+    } else if (readRetest(reading, pending)) {
+      pending = []
+    } else {
+      if (threadAt(word.text, undefined) !== undefined && pending.length > 0) closeManufacturing()
+      pending.push(word)
+      reading.at++
+    }
+  }
+  closeManufacturing()
+  checkOrder(reading, groups)
+}
+
+/** The family: by the UN symbol, else by the pi mark, else an ADR receptacle with neither. */
+export function familyOfStandard(reading: Reading): MarkingFamily {
+  if (reading.fields.some(({ name }) => name === 'unSymbol')) return 'UN'
+  return reading.marks.notifiedBody === undefined ? 'ADR' : 'EU-pi'
+}
+
+function checkOrder(reading: Reading, groups: readonly { readonly group: Group; readonly place: Place }[]): void {
+  const last = groups.at(-1)
+  const certification = groups.find(({ group }) => group === 'certification')
+  if (certification !== undefined && last?.group !== 'certification') {
+    found(reading, 'group-order', certification.place, { field: 'certification' })
+    return
+  }
+  const operational = groups.findIndex(({ group }) => group === 'operational')
+  const manufacturing = groups.findIndex(({ group }) => group === 'manufacturing')
+  const late = groups[manufacturing]
+  if (late !== undefined && operational >= 0 && operational < manufacturing) {
+    found(reading, 'group-order', late.place, { field: 'manufacturing' })
+  }
+}
+
+/** Whether a word begins a design standard: `ISO`, `EN`, alone or with its number. */
+export function isStandardWord(text: string): boolean {
+  return standardLetters(text) !== undefined
+}
+
+function standardLetters(text: string): 'ISO' | 'EN' | undefined {
+  for (const letters of ['ISO', 'EN'] as const) {
+    if (spells(text, 0, letters) && (text.length === letters.length || isDigitCode(text.charCodeAt(letters.length)))) {
+      return letters
+    }
+  }
+  return undefined
+}
+
+/** The ways in which the packaging symbol is typed. */
+export function isUnSymbol(text: string): boolean {
+  return text === 'UN' || text === '(UN)' || text === 'U/N' || text === '(U/N)'
+}
+
+function startsCertification(reading: Reading): boolean {
+  if (reading.marks.specification !== undefined) return false
+  const word = reading.words[reading.at] as Word
+  const following = reading.words[reading.at + 1]
+  if (isStandardWord(word.text)) return true
+  if (isUnSymbol(word.text)) return following !== undefined && isStandardWord(following.text)
+  const third = reading.words[reading.at + 2]
+  return word.text === 'U' && following?.text === 'N' && third !== undefined && isStandardWord(third.text)
+}
+
+function readCertification(reading: Reading): Place {
+  const { words, marks } = reading
+  const first = words[reading.at] as Word
+  if (!isStandardWord(first.text)) {
+    const symbolWords = first.text === 'U' ? 2 : 1
+    fieldAt(reading, 'unSymbol', spanning(first, words[reading.at + symbolWords - 1] as Word))
+    reading.at += symbolWords
+  }
+  readStandard(reading)
+  // Country, body and date; no more than a few words, and only up to the date.
+  const between: Word[] = []
+  let last = words[reading.at - 1] as Word
+  for (let count = 0; count < 4; count++) {
+    const word = words[reading.at]
+    if (word === undefined || threadAt(word.text, undefined) !== undefined || word.text.startsWith('PW')) break
+    const date = certificationDate(reading, word)
+    if (date === undefined && wordIsDated(word.text)) break
+    last = word
+    reading.at++
+    if (date !== undefined) {
+      addDate(reading, { ...date, body: undefined, suffixes: [], isRetest: false })
+      break
+    }
+    between.push(word)
+  }
+  if (marks.firstTest === undefined && reading.firstTestPlace === undefined) {
+    const end = last.text.length
+    found(reading, 'missing-field', within(last, end, end), { field: 'firstTest' })
+  }
+  const [a, b, ...others] = between
+  if (a !== undefined && b === undefined && !isCountrySign(a.text)) keepName(reading, 'inspector', a)
+  else {
+    if (a !== undefined) keepName(reading, 'countryOfApproval', a)
+    if (b !== undefined) keepName(reading, 'inspector', b)
+  }
+  for (const word of others) found(reading, 'unread-text', within(word, 0, word.text.length))
+  return spanning(first, last)
+}
+
+function wordIsDated(text: string): boolean {
+  return dateAt(text) !== undefined
+}
+
+function readStandard(reading: Reading): void {
+  const word = reading.words[reading.at] as Word
+  const letters = standardLetters(word.text) as 'ISO' | 'EN'
+  if (!word.text.startsWith(letters)) found(reading, 'look-alike', within(word, 0, letters.length), { readAs: letters })
+  const isJoined = word.text.length > letters.length
+  const numberWord = isJoined ? word : reading.words[reading.at + 1]
+  reading.at += 1
+  if (numberWord === undefined || (!isJoined && !hasFigure(numberWord.text))) {
+    const end = word.text.length
+    found(reading, 'unknown-specification', within(word, end, end))
+    return
+  }
+  if (!isJoined) reading.at += 1
+  else found(reading, 'spacing', within(word, 0, word.text.length))
+  const from = isJoined ? letters.length : 0
+  const number = numberWord.text.slice(from)
+  // An edition may be stamped behind a colon: it is a word of its own, and left unread.
+  const cleaned = hasLookAlike(number, 0, number.length) ? number.replaceAll('O', '0').replaceAll('I', '1') : number
+  const name = `${letters} ${cleaned}`
+  const place = isJoined ? within(word, 0, word.text.length) : spanning(word, numberWord)
+  if (!isDesignStandard(name)) {
+    found(reading, 'unknown-specification', within(numberWord, from, numberWord.text.length))
+    return
+  }
+  if (cleaned !== number)
+    found(reading, 'look-alike', within(numberWord, from, numberWord.text.length), { readAs: cleaned })
+  reading.marks.specification = name
+  fieldAt(reading, 'specification', place)
+}
+
+function isDesignStandard(name: string): name is DesignStandard {
+  return Object.hasOwn(designStandards, name)
+}
+
+interface FoundDate {
+  readonly year: number
+  readonly month: number
+  readonly place: Place
+}
+
+/** YYYY/MM; also YYYY where the month may be left out, and MM/YYYY, which is an error of order. */
+function certificationDate(reading: Reading, word: Word): FoundDate | undefined {
+  const date = dateAt(word.text)
+  const whole = within(word, 0, word.text.length)
+  if (date === undefined) {
+    const year = word.text.length === 4 ? wholeAt(word.text, 0, 4) : undefined
+    if (year === undefined || year < 1900 || year > 2099 || !isAllFigures(word.text, 0)) return undefined
+    found(reading, 'month-left-out', whole)
+    return undefined
+  }
+  if (date.order === 'MM/YYYY') found(reading, 'invalid-date-order', whole)
+  return complete(reading, word, date)
+}
+
+function complete(reading: Reading, word: Word, date: StampedDate): FoundDate | undefined {
+  const whole = within(word, 0, word.text.length)
+  if (hasLookAlike(word.text, 0, word.text.length)) found(reading, 'look-alike', whole)
+  if (date.separator !== '/') found(reading, 'separator', within(word, date.separatorAt, date.separatorAt + 1))
+  if (date.month < 1 || date.month > 12) {
+    found(reading, 'invalid-month', within(word, date.monthAt, date.monthAt + 2))
+    return undefined
+  }
+  const year = date.isFourFigures ? date.year : fullYear(reading, date.year, whole)
+  return { year, month: date.month, place: whole }
+}
+
+interface StampedDate {
+  readonly order: 'YYYY/MM' | 'YY/MM' | 'MM/YYYY'
+  readonly year: number
+  readonly isFourFigures: boolean
+  readonly month: number
+  readonly monthAt: number
+  readonly separator: string
+  readonly separatorAt: number
+}
+
+function dateAt(text: string): StampedDate | undefined {
+  const isLong = text.length === 7
+  if (!isLong && text.length !== 5) return undefined
+  const isYearFirst = isLong ? isDateSign(text.charAt(4)) : isDateSign(text.charAt(2))
+  if (isLong && !isYearFirst && !isDateSign(text.charAt(2))) return undefined
+  if (!isLong && !isYearFirst) return undefined
+  const separatorAt = isLong && isYearFirst ? 4 : 2
+  const head = wholeAt(text, 0, separatorAt)
+  const tail = wholeAt(text, separatorAt + 1, text.length - separatorAt - 1)
+  if (head === undefined || tail === undefined) return undefined
+  const shape = { separator: text.charAt(separatorAt), separatorAt }
+  if (isLong && !isYearFirst)
+    return { order: 'MM/YYYY', year: tail, isFourFigures: true, month: head, monthAt: 0, ...shape }
+  const order = isLong ? 'YYYY/MM' : 'YY/MM'
+  return { order, year: head, isFourFigures: isLong, month: tail, monthAt: separatorAt + 1, ...shape }
+}
+
+function isDateSign(character: string): boolean {
+  return character === '/' || character === '-' || character === '.'
+}
+
+/** A periodic inspection: country sign if another state's, body, YY/MM; or the US form, which some retesters stamp. */
+function readRetest(reading: Reading, pending: readonly Word[]): boolean {
+  const word = reading.words[reading.at] as Word
+  if (isUsRetest(reading)) {
+    found(reading, 'us-retest-on-un', within(word, 0, word.text.length))
+    readUsDate(reading, true)
+    returnUnread(reading, pending)
+    return true
+  }
+  const date = dateAt(word.text)
+  if (date === undefined) return false
+  reading.at++
+  if (date.order === 'MM/YYYY') found(reading, 'invalid-date-order', within(word, 0, word.text.length))
+  const bodyWord = pending.at(-1)
+  const countryWord = pending.at(-2)
+  const hasCountry = countryWord !== undefined && isCountrySign(countryWord.text)
+  const startWord = hasCountry ? countryWord : (bodyWord ?? word)
+  const tested = complete(reading, word, date)
+  if (tested !== undefined) {
+    addDate(reading, {
+      ...tested,
+      place: spanning(startWord, word),
+      body: bodyWord && withoutPi(bodyWord.text),
+      country: hasCountry ? countryWord.text : undefined,
+      suffixes: [],
+      isRetest: true,
+    })
+  }
+  returnUnread(reading, pending.slice(0, hasCountry ? -2 : -1))
+  return true
+}
+
+function isUsRetest(reading: Reading): boolean {
+  const following = reading.words[reading.at + 1]
+  const word = reading.words[reading.at] as Word
+  return word.text.length <= 2 && isAllFigures(word.text, 0) && following !== undefined && isRin(following.text)
+}
+
+function returnUnread(reading: Reading, words: readonly Word[]): void {
+  for (const word of words) found(reading, 'unread-text', within(word, 0, word.text.length))
+}
+
+function withoutPi(text: string): string {
+  return text.startsWith('π') ? text.slice(1) : text
+}
+
+/** The pi mark with its four figures, where no date follows it: the body of the first inspection. */
+function readNotifiedBody(reading: Reading): boolean {
+  const { words, marks } = reading
+  const word = words[reading.at] as Word
+  if (!word.text.startsWith('π') || marks.notifiedBody !== undefined) return false
+  const isSpaced = word.text.length === 1
+  const numberWord = isSpaced ? words[reading.at + 1] : word
+  const from = isSpaced ? 0 : 1
+  if (numberWord?.text.length !== from + 4 || !isAllFigures(numberWord.text, from)) return false
+  const after = words[reading.at + (isSpaced ? 2 : 1)]
+  if (after !== undefined && wordIsDated(after.text)) return false
+  marks.notifiedBody = numberWord.text.slice(from)
+  fieldAt(reading, 'notifiedBody', spanning(word, numberWord))
+  reading.at += isSpaced ? 2 : 1
+  return true
+}
+
+/** Thread, country, maker, serial, H: from the words before the operational group, or those that begin with a thread. */
+function readManufacturing(reading: Reading, words: readonly Word[]): void {
+  const { marks } = reading
+  if (marks.maker !== undefined || marks.serial !== undefined) {
+    returnUnread(reading, words)
+    return
+  }
+  let at = 0
+  const first = words[0] as Word
+  const thread = threadAt(first.text, words[1]?.text)
+  if (thread !== undefined) {
+    marks.thread = thread.thread
+    fieldAt(reading, 'thread', spanning(first, words[thread.words - 1] as Word))
+    at = thread.words
+  }
+  const names: Word[] = []
+  const numbers: Word[] = []
+  for (const word of words.slice(at)) {
+    const slash = word.text.indexOf('/')
+    if (slash > 0 && marks.countryOfManufacture === undefined) {
+      // USA/M9903: country and registered number of the maker.
+      marks.countryOfManufacture = word.text.slice(0, slash)
+      fieldAt(reading, 'countryOfManufacture', within(word, 0, slash))
+      if (slash + 1 < word.text.length) {
+        marks.makerNumber = word.text.slice(slash + 1)
+        fieldAt(reading, 'makerNumber', within(word, slash + 1, word.text.length))
+      }
+    } else if (word.text === 'H' && (numbers.length > 0 || names.length > 1)) {
+      marks.hydrogenCompatible = true
+      fieldAt(reading, 'hydrogenCompatible', within(word, 0, 1))
+    } else if (hasFigure(word.text)) numbers.push(word)
+    else if (hasLetter(word.text)) names.push(word)
+    else found(reading, 'unread-text', within(word, 0, word.text.length))
+  }
+  const country = names[0]
+  if (
+    country !== undefined &&
+    names.length > 1 &&
+    isCountrySign(country.text) &&
+    marks.countryOfManufacture === undefined
+  ) {
+    keepName(reading, 'countryOfManufacture', country)
+    names.shift()
+  }
+  const maker = names[0]
+  if (maker !== undefined) {
+    const lastName = names.at(-1) as Word
+    marks.maker = names.map(({ text }) => text).join(' ')
+    fieldAt(reading, 'maker', spanning(maker, lastName))
+  }
+  const serial = numbers.find(({ text }) => !isMakerNumber(text)) ?? numbers[0]
+  for (const word of numbers) {
+    if (word === serial) keepName(reading, 'serial', word)
+    else if (isMakerNumber(word.text) && marks.makerNumber === undefined) keepName(reading, 'makerNumber', word)
+    else found(reading, 'unread-text', within(word, 0, word.text.length))
+  }
+}
+
+/** One to three letters, the distinguishing sign of a state in road traffic. */
+function isCountrySign(text: string): boolean {
+  return text.length <= 3 && hasLetter(text) && !hasFigure(text)
+}
+
+function keepName(
+  reading: Reading,
+  name: 'serial' | 'maker' | 'makerNumber' | 'inspector' | 'countryOfApproval' | 'countryOfManufacture',
+  word: Word,
+): void {
+  reading.marks[name] = word.text
+  fieldAt(reading, name, within(word, 0, word.text.length))
+}

@@ -1,0 +1,258 @@
+import { hasLookAlike, wholeAt } from './figures.ts'
+import { addDate, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import type { RetestSuffix } from './stamp.ts'
+import { isDigitCode, isLetterCode, type Word } from './words.ts'
+
+// Month, mark of who tested, two figures of the year: `05 A417 02 +`, `05A08`, `9-62 +`.
+// Nothing here looks further ahead than a handful of words.
+
+interface DatePattern {
+  readonly month: number
+  readonly monthLength: number
+  readonly middle: string | undefined
+  readonly year: number
+  readonly yearLength: number
+  /** Word and offset behind the year. */
+  readonly endWord: number
+  readonly endOffset: number
+}
+
+/** Reads a date of the US form at the current word, with its suffixes and the second row of a square RIN. */
+export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
+  const pattern = patternAt(reading.words, reading.at)
+  if (pattern === undefined) return false
+  const { words } = reading
+  const first = words[reading.at] as Word
+  const startIndex = reading.at
+  reading.at = pattern.endWord + 1
+  const suffixes = readSuffixes(reading, pattern)
+  const lastIndex = reading.at - 1
+  const place = spanning(first, words[lastIndex] as Word)
+  const body = wholeRin(reading, pattern.middle, place)
+
+  noteRepairs(reading, startIndex, pattern)
+  if (pattern.month < 1 || pattern.month > 12) {
+    found(reading, 'invalid-month', within(first, 0, pattern.monthLength))
+    return true
+  }
+  const year = pattern.yearLength === 4 ? pattern.year : fullYear(reading, pattern.year, place)
+  const isRetest = alwaysRetest || (reading.firstTestPlace === undefined && isRin(body))
+  addDate(reading, { year, month: pattern.month, body, suffixes, place, isRetest })
+  return true
+}
+
+function noteRepairs(
+  reading: Reading,
+  from: number,
+  { monthLength, middle, yearLength, endWord, endOffset }: DatePattern,
+): void {
+  for (let index = from; index <= endWord; index++) {
+    const word = reading.words[index] as Word
+    const before = reading.words[index - 1]
+    if (index > from && word.line !== before?.line) found(reading, 'line-break', within(word, 0, 0))
+    if (index === from && hasLookAlike(word.text, 0, monthLength))
+      found(reading, 'look-alike', within(word, 0, monthLength))
+    if (index === endWord && hasLookAlike(word.text, endOffset - yearLength, endOffset)) {
+      found(reading, 'look-alike', within(word, endOffset - yearLength, endOffset))
+    }
+    if (middle === undefined) continue // 9-62: the old dates without a mark have their hyphen by custom
+    for (let at = 0; at < word.text.length; at++) {
+      if (isDateSeparator(word.text.charCodeAt(at))) found(reading, 'separator', within(word, at, at + 1))
+    }
+  }
+}
+
+/** Whether a text has the form of a requalifier's number: a letter and three figures. */
+export function isRin(text: string | undefined): boolean {
+  return (
+    text !== undefined && text.length === 4 && isLetterCode(text.charCodeAt(0)) && wholeAt(text, 1, 3) !== undefined
+  )
+}
+
+function patternAt(words: readonly Word[], index: number): DatePattern | undefined {
+  const first = words[index] as Word
+  const monthLength = lengthOfMonth(first.text)
+  if (monthLength === 0) return undefined
+  const month = wholeAt(first.text, 0, monthLength) as number
+  const afterMonth = next(words, index, monthLength)
+  if (afterMonth === undefined) return undefined
+  const { text } = words[afterMonth.word] as Word
+
+  const yearLength = lengthOfYear(text, afterMonth.offset)
+  if (yearLength > 0) {
+    if (!afterMonth.isSeparated || !isSameLine(words, index, afterMonth.word)) return undefined
+    return finished(words, month, monthLength, undefined, afterMonth, yearLength)
+  }
+  if (!isLetterCode(text.charCodeAt(afterMonth.offset))) return undefined
+
+  let end = afterMonth.offset
+  while (end < text.length && (isLetterCode(text.charCodeAt(end)) || isDigitCode(text.charCodeAt(end)))) end++
+  const run = text.slice(afterMonth.offset, end)
+  const afterRun = next(words, afterMonth.word, end)
+  if (afterRun !== undefined && isMarkOfTester(run)) {
+    const length = lengthOfYear((words[afterRun.word] as Word).text, afterRun.offset)
+    const isNear = isSameLine(words, index, afterRun.word) || (run.length <= 2 && !endsInYear(run)) || isRin(run)
+    if (length > 0 && isNear) return finished(words, month, monthLength, run, afterRun, length)
+  }
+  // 05A08 and 05A41702: the year is joined to the mark.
+  if (!endsInYear(run) || !isMarkOfTester(run.slice(0, -2)) || !isSameLine(words, index, afterMonth.word))
+    return undefined
+  return finished(words, month, monthLength, run.slice(0, -2), { word: afterMonth.word, offset: end - 2 }, 2)
+}
+
+function finished(
+  words: readonly Word[],
+  month: number,
+  monthLength: number,
+  middle: string | undefined,
+  year: { readonly word: number; readonly offset: number },
+  yearLength: number,
+): DatePattern {
+  const { text } = words[year.word] as Word
+  return {
+    month,
+    monthLength,
+    middle,
+    year: wholeAt(text, year.offset, yearLength) as number,
+    yearLength,
+    endWord: year.word,
+    endOffset: year.offset + yearLength,
+  }
+}
+
+/** Figures of a month at the start of a word: none, one or two; an O or I counts where the other one is a figure. */
+function lengthOfMonth(text: string): number {
+  const a = text.charCodeAt(0)
+  const b = text.charCodeAt(1)
+  if (isDigitCode(a)) {
+    if (isDigitCode(b)) return isDigitCode(text.charCodeAt(2)) ? 0 : 2
+    if ((b === 79 || b === 73) && endsMonth(text, 2)) return 2
+    return 1
+  }
+  return (a === 79 || a === 73) && isDigitCode(b) && endsMonth(text, 2) ? 2 : 0
+}
+
+function endsMonth(text: string, at: number): boolean {
+  return at === text.length || isDateSeparator(text.charCodeAt(at))
+}
+
+/** Figures of a year at an offset: none, two or four, with nothing but a suffix behind them. */
+function lengthOfYear(text: string, from: number): number {
+  let end = from
+  while (end < text.length && (isDigitCode(text.charCodeAt(end)) || isFigureLetter(text.charCodeAt(end)))) end++
+  const length = end - from
+  if (length !== 2 && length !== 4) return 0
+  const value = wholeAt(text, from, length)
+  if (value === undefined || (length === 4 && (value < 1900 || value > 2099))) return 0
+  return end === text.length || isAllSuffixes(text.slice(end)) ? length : 0
+}
+
+function isFigureLetter(code: number): boolean {
+  return code === 79 || code === 73
+}
+
+function endsInYear(run: string): boolean {
+  return run.length > 2 && isDigitCode(run.charCodeAt(run.length - 1)) && isDigitCode(run.charCodeAt(run.length - 2))
+}
+
+/** Up to four letters; or one or two letters, up to four figures and up to two letters. */
+function isMarkOfTester(run: string): boolean {
+  let at = 0
+  while (at < run.length && isLetterCode(run.charCodeAt(at))) at++
+  const letters = at
+  while (at < run.length && isDigitCode(run.charCodeAt(at))) at++
+  const figures = at - letters
+  while (at < run.length && isLetterCode(run.charCodeAt(at))) at++
+  if (at !== run.length || letters === 0) return false
+  return figures === 0 ? letters <= 4 : letters <= 2 && figures <= 4 && at - letters - figures <= 2
+}
+
+function next(
+  words: readonly Word[],
+  word: number,
+  from: number,
+): { readonly word: number; readonly offset: number; readonly isSeparated: boolean } | undefined {
+  const { text } = words[word] as Word
+  let offset = from
+  while (offset < text.length && isDateSeparator(text.charCodeAt(offset))) offset++
+  if (offset < text.length) return { word, offset, isSeparated: offset > from }
+  const following = words[word + 1]
+  return following && { word: word + 1, offset: 0, isSeparated: offset > from || following.isJoined }
+}
+
+function isDateSeparator(code: number): boolean {
+  return code === 45 || code === 46 || code === 47
+}
+
+function isSameLine(words: readonly Word[], a: number, b: number): boolean {
+  return (words[a] as Word).line === (words[b] as Word).line
+}
+
+// Longer ones first. A letter counts as a suffix only where a date stands before it.
+const suffixSpellings: readonly RetestSuffix[] = ['VE', 'UE', '+', '★', 'E', 'S', 'R']
+
+function suffixAt(text: string, from: number): RetestSuffix | undefined {
+  return suffixSpellings.find((suffix) => text.startsWith(suffix, from))
+}
+
+function readSuffixes(reading: Reading, pattern: DatePattern): RetestSuffix[] {
+  const { words } = reading
+  const suffixes: RetestSuffix[] = []
+  let index = pattern.endWord
+  let offset = pattern.endOffset
+  for (;;) {
+    const word = words[index]
+    if (word === undefined) break
+    const suffix = suffixAt(word.text, offset)
+    const isWhole = index === pattern.endWord || isAllSuffixes(word.text)
+    const isNear = word.line === (words[pattern.endWord] as Word).line || word.text === '+' || word.text === '★'
+    if (suffix !== undefined && isWhole && isNear) {
+      const place = within(word, offset, offset + suffix.length)
+      if (word.line !== (words[pattern.endWord] as Word).line) found(reading, 'line-break', place)
+      suffixes.push(suffix)
+      reading.suffixPlaces.push({ suffix, place })
+      offset += suffix.length
+      reading.at = index + 1
+    } else if (offset < word.text.length) {
+      if (offset > 0) found(reading, 'unread-text', within(word, offset, word.text.length))
+      break
+    }
+    if (offset >= word.text.length) {
+      index++
+      offset = 0
+    }
+  }
+  return suffixes
+}
+
+function isAllSuffixes(text: string): boolean {
+  let at = 0
+  while (at < text.length) {
+    const suffix = suffixAt(text, at)
+    if (suffix === undefined) return false
+    at += suffix.length
+  }
+  return true
+}
+
+/** A RIN in a square has its last two characters on the row below, to be read clockwise: A4 over 71 is A417. */
+function wholeRin(reading: Reading, middle: string | undefined, place: Place): string | undefined {
+  if (middle?.length !== 2 || !isLetterCode(middle.charCodeAt(0)) || !isDigitCode(middle.charCodeAt(1))) return middle
+  const below = reading.words[reading.at]
+  if (below !== undefined && below.text.length === 2 && isDigitCode(below.text.charCodeAt(0))) {
+    if (isDigitCode(below.text.charCodeAt(1)) && endsItsLine(reading, below)) {
+      reading.at++
+      found(reading, 'square-rin', within(below, 0, 2))
+      return middle + below.text.charAt(1) + below.text.charAt(0)
+    }
+  }
+  found(reading, 'incomplete-rin', place)
+  return middle
+}
+
+/** Whether the row below a date belongs to it: nothing else stands on that line, or it is a text on one line. */
+function endsItsLine(reading: Reading, word: Word): boolean {
+  const after = reading.words[reading.at + 1]
+  if (after === undefined || after.line !== word.line) return true
+  return reading.lines.length === 1 && lengthOfYear(after.text, 0) === 0 && lengthOfMonth(after.text) > 0
+}

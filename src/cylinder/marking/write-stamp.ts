@@ -1,0 +1,205 @@
+import { LitrebarError } from '../../errors/index.ts'
+import type { Unit } from '../../units/index.ts'
+import { bar, kilogram, litre, millilitre, millimetre, psi } from '../../units/index.ts'
+import type { CalendarMonth } from './calendar-month.ts'
+import { readStamp } from './read-stamp.ts'
+import { draftNames } from './reading.ts'
+import type { DualMark, NeckThread, Retest, Stamp, StampMarks } from './stamp.ts'
+
+/**
+ * The text of a stamp from its marks, line by line in the order of its family: the inverse of `readStamp`.
+ * What is written is read back before it is returned, so that no mark is lost or changed on the way.
+ *
+ * @param marks - the marks; a `Stamp` will do
+ * @returns the lines of the shoulder, joined by line breaks; two-figure years where they are read back as the same year
+ * @throws LitrebarError `stamp` naming the mark that a stamp cannot carry: a serial number with a space, a maker
+ *   whose name is a date, a negative pressure
+ * @source cfr-49-178-35, paragraph (f); un-model-regulations-17, 6.2.2.7; older European layouts: memory
+ * @example
+ * const text = writeStamp({
+ *   system: 'UN',
+ *   thread: { designation: 'M25x2', form: 'parallel', code: '25P' },
+ *   maker: 'MAREN',
+ *   serial: '508231',
+ *   hydrogenCompatible: true,
+ *   workingPressure: gauge(232, bar),
+ *   testPressure: gauge(348, bar),
+ *   emptyMass: measure(14.9, kilogram),
+ *   waterCapacity: internalVolumeOf(12, litre),
+ *   minimumWall: measure(5.1, millimetre),
+ *   specification: 'ISO 9809-1',
+ *   countryOfApproval: 'D',
+ *   inspector: 'IN07',
+ *   firstTest: '2016-03',
+ *   retests: [{ date: '2021-04', body: 'K11', suffixes: [] }],
+ * })
+ * text.split('\n')[1] // => 'PW232 PH348BAR 14.9KG 12.0L 5.1MM'
+ */
+export function writeStamp(marks: StampMarks): string {
+  const latest = latestDate(marks)
+  const lines = marks.system === 'US' ? usLines(marks, latest) : isOld(marks) ? oldLines(marks) : unLines(marks, latest)
+  const text = lines.filter((line) => line !== '').join('\n')
+  requireReadsBack(marks, text, latest)
+  return text
+}
+
+function isOld({ system }: StampMarks): boolean {
+  return system === 'METRIC-OLD'
+}
+
+function usLines(marks: StampMarks, latest: CalendarMonth | undefined): string[] {
+  const { inspector, firstTest, nominal, closure, rejectionElasticExpansion, emptyMass, waterCapacity } = marks
+  const first = firstTest && usDate(firstTest, inspector, latest)
+  return [
+    joined(marks.dual && dualMark(marks.dual), mainMark(marks), closure),
+    joined(marks.serial, marks.maker, marks.makerNumber),
+    joined(
+      rejectionElasticExpansion && `REE ${decimal(rejectionElasticExpansion, millilitre)}`,
+      emptyMass && `TW ${decimal(emptyMass, kilogram)} KG`,
+      waterCapacity && `WC ${decimal(waterCapacity, litre)} L`,
+    ),
+    first ?? '',
+    nominal?.identifier ?? '',
+    ...marks.retests.map(({ date, body, suffixes }) => joined(usDate(date, body, latest), ...suffixes)),
+  ]
+}
+
+function mainMark({ prefix, specification, permit, servicePressure }: StampMarks): string | undefined {
+  if (specification === undefined) return undefined
+  const isMetric = prefix === 'TC' && specification !== 'special permit'
+  const type = specification === 'special permit' ? `${permit ?? ''}-` : `${specification}${isMetric ? 'M' : ''}`
+  const pressure = servicePressure === undefined ? '' : decimal(servicePressure, isMetric ? bar : psi)
+  // A type that ends in a figure needs a dash before the pressure.
+  const dash = pressure !== '' && /\d$/.test(type) ? '-' : ''
+  return `${prefix === undefined ? '' : `${prefix}-`}${type}${dash}${pressure}`
+}
+
+function dualMark({ prefix, specification, servicePressure }: DualMark): string {
+  return `${prefix}-${specification}${decimal(servicePressure, specification.endsWith('M') ? bar : psi)}`
+}
+
+function usDate(date: CalendarMonth, who: string | undefined, latest: CalendarMonth | undefined): string {
+  const month = date.slice(5, 7)
+  const year = shortYear(date, latest)
+  return who === undefined ? `${month}-${year}` : `${month} ${who} ${year}`
+}
+
+function unLines(marks: StampMarks, latest: CalendarMonth | undefined): string[] {
+  const { countryOfManufacture, makerNumber, workingPressure, testPressure, firstTest, notifiedBody } = marks
+  const origin = makerNumber === undefined ? countryOfManufacture : `${countryOfManufacture ?? ''}/${makerNumber}`
+  return [
+    joined(
+      threadMark(marks.thread),
+      origin,
+      marks.maker,
+      marks.serial,
+      marks.hydrogenCompatible === true ? 'H' : undefined,
+    ),
+    joined(
+      workingPressure && `PW${decimal(workingPressure, bar)}`,
+      testPressure && `PH${decimal(testPressure, bar)}BAR`,
+      marks.emptyMass && `${decimal(marks.emptyMass, kilogram, 1)}KG`,
+      marks.waterCapacity && `${decimal(marks.waterCapacity, litre, 1)}L`,
+      marks.minimumWall && `${decimal(marks.minimumWall, millimetre, 1)}MM`,
+    ),
+    joined(
+      marks.system === 'UN' ? 'UN' : undefined,
+      marks.specification,
+      marks.countryOfApproval,
+      marks.inspector,
+      firstTest?.replace('-', '/'),
+      notifiedBody && `π${notifiedBody}`,
+    ),
+    ...marks.retests.map((retest) => periodicMark(retest, latest)),
+  ]
+}
+
+function periodicMark({ date, body, country }: Retest, latest: CalendarMonth | undefined): string {
+  return joined(country, body, `${shortYear(date, latest)}/${date.slice(5, 7)}`)
+}
+
+function threadMark(thread: NeckThread | undefined): string | undefined {
+  return thread && (thread.code ?? thread.designation.toUpperCase())
+}
+
+function oldLines(marks: StampMarks): string[] {
+  const { workingPressure, testPressure, serial, emptyMass, waterCapacity, firstTest } = marks
+  return [
+    joined(marks.gas, waterCapacity && `${decimal(waterCapacity, litre)} L`, threadMark(marks.thread)),
+    joined(
+      workingPressure && `PS ${decimal(workingPressure, bar)} BAR`,
+      testPressure && `PE ${decimal(testPressure, bar)} BAR`,
+    ),
+    joined(
+      serial && `NR ${serial}`,
+      marks.maker,
+      emptyMass && `${decimal(emptyMass, kilogram)} KG`,
+      marks.minimumWall && `${decimal(marks.minimumWall, millimetre)} MM`,
+    ),
+    firstTest === undefined ? '' : joined(oldDate(firstTest), marks.inspector),
+    ...marks.retests.map(({ date, body }) => joined(oldDate(date), body)),
+  ]
+}
+
+function oldDate(date: CalendarMonth): string {
+  return `${date.slice(5, 7)}.${date.slice(0, 4)}`
+}
+
+/** Two figures if they are read as the same year on the day of the latest mark, four otherwise. */
+function shortYear(date: CalendarMonth, latest: CalendarMonth | undefined): string {
+  const year = date.slice(0, 4)
+  const figures = year.slice(2)
+  const readAs = `20${figures}` <= (latest ?? date).slice(0, 4) ? `20${figures}` : `19${figures}`
+  return readAs === year ? figures : year
+}
+
+function latestDate({ firstTest, retests }: StampMarks): CalendarMonth | undefined {
+  let latest = firstTest
+  for (const { date } of retests) if (latest === undefined || date > latest) latest = date
+  return latest
+}
+
+function joined(...parts: readonly (string | undefined)[]): string {
+  return parts.filter((part) => part !== undefined && part !== '').join(' ')
+}
+
+/** The value in a unit as it would be stamped: the digits it has, 12 at most, and as many decimals as asked for. */
+function decimal(si: number, unit: Unit, decimals = 0): string {
+  const value = Number((si / unit.factor).toPrecision(12))
+  return Number(value.toFixed(decimals)) === value ? value.toFixed(decimals) : String(value)
+}
+
+// The metal follows from the specification.
+const written = draftNames.filter((name) => name !== 'material')
+
+function requireReadsBack(marks: StampMarks, text: string, latest: CalendarMonth | undefined): void {
+  let back: Stamp | undefined
+  try {
+    back = readStamp(text, latest === undefined ? {} : { asOf: latest })
+  } catch {
+    // Nothing of it can be read: the marks are too few.
+  }
+  const lost = back === undefined ? 'specification' : written.find((name) => !isSame(marks[name], back[name]))
+  if (lost === undefined) return
+  throw new LitrebarError({
+    code: 'stamp',
+    argument: `marks.${lost}`,
+    value: shown(marks[lost]),
+    expected: 'a mark that a stamp of this family can carry and that reads back as itself',
+    hint:
+      back === undefined
+        ? 'Give at least a specification or a pressure.'
+        : `It would be read as ${shown(back[lost])}: shorten it, leave it out, or choose another family.`,
+  })
+}
+
+function shown(mark: unknown): string {
+  return mark === undefined ? 'absent' : JSON.stringify(mark)
+}
+
+function isSame(a: unknown, b: unknown): boolean {
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= 1e-9 * Math.abs(a)
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b
+  const names = new Set([...Object.keys(a), ...Object.keys(b)])
+  return [...names].every((name) => isSame(a[name as keyof typeof a], b[name as keyof typeof b]))
+}
