@@ -15,6 +15,7 @@ export {
 export { freezingPointOfWater } from './freezing-point.ts'
 export { normalGravity, type Place, standardGravity } from './gravity.ts'
 export { type HumidAir, humidAirDensity } from './humid-air.ts'
+export { type LiquidWater, liquidWaterAt } from './liquid-water.ts'
 export {
   absoluteSalinityOf,
   conservativeTemperatureOf,

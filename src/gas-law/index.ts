@@ -64,6 +64,7 @@ export {
 } from './humidity-saturation.ts'
 export { type HumidAirVirials, humidAirVirials, waterFugacityInAir } from './humidity-virial.ts'
 export { saturatedVapourDensity, saturatedWaterDensity } from './humidity-water-density.ts'
+export { humidityRatioFromWetBulb } from './humidity-wet-bulb.ts'
 export { type IdealGasDensity, idealGasDensity } from './ideal-gas-density.ts'
 export { type IdealGasState, idealGasLaw, molarGasConstant } from './ideal-gas-law.ts'
 export {
@@ -119,3 +120,11 @@ export {
 export { surfaceEquivalent } from './surface-equivalent.ts'
 export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
 export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
+export {
+  type CompiledMixture,
+  type CompileOptions,
+  compiledCompressibilityFactor,
+  compiledMolarDensity,
+  compileMixture,
+} from './compiled-mixture.ts'
+export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'
