@@ -154,7 +154,7 @@ export {
   metrePerSecond,
   metrePerSecondSquared,
 } from './motion.ts'
-export { type ParsedKind, type ParsedKinds, type ParseOptions, parseQuantity } from './parse.ts'
+export { type ParsedKind, type ParsedKinds, type ParseOptions, parseQuantity, parseUnit } from './parse.ts'
 export {
   horsepower,
   kilowatt,

@@ -66,7 +66,7 @@ export interface ParseOptions {
 interface Reading {
   readonly dimension: Dimension
   /** For pressures: the datum that the kind asks for, and what a text may say of it. */
-  readonly datum?: 'gauge' | 'absolute' | 'difference'
+  readonly datum?: 'gauge' | 'absolute' | 'difference' | 'none'
   readonly make: (n: number, unit: Unit) => number
 }
 
@@ -117,6 +117,20 @@ export function parseQuantity<Kind extends ParsedKind>(
   const { number, end } = readNumber(text, options.decimal)
   const unit = readUnit(text, end, reading)
   return reading.make(number, unit) as ParsedKinds[Kind]
+}
+
+/**
+ * The unit that a text names, as in the head of a column. Marks such as gauge or absolute are refused: a unit knows nothing of them.
+ *
+ * @param text - symbol or spelling of a unit
+ * @param dimension - what the column holds
+ * @returns the unit
+ * @throws LitrebarError `unit` with `position` for a unit that is unknown, of another dimension, or has two meanings
+ * @example
+ * parseUnit('cmH2O', 'pressure').factor // => 98.0665
+ */
+export function parseUnit<D extends Dimension>(text: string, dimension: D): Unit<D> {
+  return readUnit(text, 0, { dimension, datum: 'none', make: (n) => n }) as Unit<D>
 }
 
 function measured(dimension: MeasuredDimension): Reading {
@@ -212,6 +226,13 @@ const datumMarks = [
   ['a', 'absolute'],
 ] as const
 
+const wantedOf = {
+  gauge: 'a gauge pressure',
+  absolute: 'an absolute pressure',
+  difference: 'a difference of pressures',
+  none: 'a unit without a datum',
+} as const
+
 function readUnit(text: string, from: number, { dimension, datum }: Reading): Unit {
   const written = text.slice(from)
   const start = from + written.length - written.trimStart().length
@@ -232,8 +253,8 @@ function readUnit(text: string, from: number, { dimension, datum }: Reading): Un
         text,
         start,
         end,
-        `a pressure that is ${datum === 'difference' ? 'a difference' : (datum ?? 'a pressure')}`,
-        `The text says ${says}: ask for that kind and convert with the ambient pressure.`,
+        wantedOf[datum ?? 'none'],
+        `The text says ${says}: ask for that kind, or leave the mark out.`,
       )
     }
   }

@@ -1,6 +1,16 @@
 import { assert, constantFrom, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
-import { allUnits, inUnit, kilopascal, litre, parseQuantity, psi, roundNumber, styled } from '../../src/units/index.ts'
+import {
+  allUnits,
+  inUnit,
+  kilopascal,
+  litre,
+  parseQuantity,
+  parseUnit,
+  psi,
+  roundNumber,
+  styled,
+} from '../../src/units/index.ts'
 
 test.each([
   ['232 bar', 23_200_000],
@@ -97,4 +107,15 @@ test('what the library writes, it reads', () => {
 test('the value of a kind is still checked', () => {
   expect(() => parseQuantity('-3 bar', 'absolute pressure')).toThrow(expect.objectContaining({ code: 'range' }))
   expect(() => parseQuantity('132 %', 'mole fraction')).toThrow(expect.objectContaining({ code: 'range' }))
+})
+
+test('a unit is read by itself, as in the head of a column; a datum is no part of it', () => {
+  expect(parseUnit('psi', 'pressure')).toBe(psi)
+  expect(parseUnit(' l ', 'volume')).toBe(litre)
+  expect(() => parseUnit('psig', 'pressure')).toThrow(
+    expect.objectContaining({ code: 'unit', hint: expect.stringContaining('gauge') }),
+  )
+  expect(() => parseUnit('psi', 'volume')).toThrow(
+    expect.objectContaining({ code: 'unit', hint: 'psi is a unit of pressure.' }),
+  )
 })

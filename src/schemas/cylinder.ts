@@ -1,0 +1,43 @@
+import * as z from 'zod'
+import {
+  type CylinderService,
+  type RegisterRow,
+  type RuleSetId,
+  readStamp,
+  requalificationRules,
+  type Stamp,
+} from '../cylinder/index.ts'
+import { guarded } from './quantity.ts'
+
+const ruleSetIds = [...new Set(requalificationRules.map((rule) => rule.ruleSet))]
+const services: readonly CylinderService[] = ['diving', 'dry listed gas', 'fire extinguisher']
+
+/** The text of a shoulder stamp, one line or several. Gives the stamp with its findings; only a text with nothing to read is refused. */
+export const stampSchema: z.ZodType<Stamp, string> = z
+  .string()
+  .meta({ description: 'a shoulder stamp as punched; line breaks, or a slash between lines' })
+  .transform((text, context) => guarded(context, () => readStamp(text)))
+
+/** One row of a register of cylinders. */
+export interface RegisterRowInput {
+  readonly id: string
+  readonly stamp: string
+  readonly ruleSet: RuleSetId
+  readonly service?: CylinderService
+  readonly alloy?: '6351-T6'
+  readonly lastInspection?: string
+  readonly hasRiskAssessment?: boolean
+}
+
+/** One row of a register, as `dueWithin` takes it. The stamp stays text: one that cannot be read stays a row of the answer. */
+export const registerRowSchema: z.ZodType<RegisterRow, RegisterRowInput> = z.strictObject({
+  id: z.string().min(1),
+  stamp: z.string(),
+  ruleSet: z.enum(ruleSetIds),
+  service: z.exactOptional(z.enum(services)),
+  alloy: z.exactOptional(z.literal('6351-T6')),
+  lastInspection: z.exactOptional(
+    z.string().regex(/^\d{4}-\d{2}(-\d{2})?$/, 'expected a month such as 2025-04, or a day such as 2025-04-30'),
+  ),
+  hasRiskAssessment: z.exactOptional(z.boolean()),
+}) as z.ZodType<RegisterRow, RegisterRowInput>

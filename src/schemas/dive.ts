@@ -1,0 +1,115 @@
+import * as z from 'zod'
+import type { Ascent, BreathedDive, DepthPoint, MeasuredUse, Profile, Supply } from '../consumption/index.ts'
+import { profileInWater } from '../consumption/index.ts'
+import type { WaterColumn } from '../environment/index.ts'
+import { type CylinderContentsInput, cylinderContentsSchema } from './gas.ts'
+import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
+import { type WaterColumnInput, waterColumnSchema } from './water.ts'
+
+const rate = quantitySchema('volume flow', { role: 'respiratory minute volume' })
+const temperature = quantitySchema('temperature', { role: 'gas temperature' })
+
+/** One reading of a depth recorder. */
+export interface DepthPointInput {
+  readonly time: QuantityInput
+  readonly depth: QuantityInput
+}
+
+/** One reading of a depth recorder. */
+export const depthPointSchema: z.ZodType<DepthPoint, DepthPointInput> = z.strictObject({
+  time: quantitySchema('duration'),
+  depth: quantitySchema('depth', { role: 'depth' }),
+})
+
+/** A dive as a recorder has it, with the water it was made in. */
+export interface DiveProfileInput {
+  readonly water: WaterColumnInput
+  readonly points: readonly DepthPointInput[]
+}
+
+/** A profile of depth against time in stated water; gives the profile of ambient pressure. Refuses a profile that goes back in time. */
+export const diveProfileSchema: z.ZodType<Profile, DiveProfileInput> = z
+  .strictObject({ water: waterColumnSchema, points: z.array(depthPointSchema) })
+  .transform(({ points, water }: { points: DepthPoint[]; water: WaterColumn }, context) =>
+    guarded(context, () => profileInWater(points, water)),
+  )
+
+/** A dive with the readings that a breathing rate is measured from. */
+export interface MeasuredUseInput {
+  readonly cylinders: readonly { readonly before: CylinderContentsInput; readonly after: CylinderContentsInput }[]
+  readonly profile: DiveProfileInput
+  readonly breathedTemperature: QuantityInput
+  readonly surfacePressure: QuantityInput
+}
+
+/** What `measuredRate` takes. */
+export const measuredUseSchema: z.ZodType<MeasuredUse, MeasuredUseInput> = z.strictObject({
+  cylinders: z.array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema })).min(1),
+  profile: diveProfileSchema,
+  breathedTemperature: temperature,
+  surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
+})
+
+/** What an endurance is asked of. */
+export interface SupplyInput {
+  readonly cylinders: readonly CylinderContentsInput[]
+  readonly residualPressure: QuantityInput
+  readonly respiratoryMinuteVolume: QuantityInput
+  readonly ambientPressure: QuantityInput
+  readonly breathedTemperature: QuantityInput
+}
+
+/** What `endurance` takes. The residual pressure is absolute. */
+export const supplySchema: z.ZodType<Supply, SupplyInput> = z.strictObject({
+  cylinders: z.array(cylinderContentsSchema).min(1),
+  residualPressure: quantitySchema('absolute pressure'),
+  respiratoryMinuteVolume: rate,
+  ambientPressure: quantitySchema('absolute pressure', { role: 'ambient pressure' }),
+  breathedTemperature: temperature,
+})
+
+/** A dive with what is breathed on it, and out of which cylinder. */
+export interface BreathedDiveInput {
+  readonly profile: DiveProfileInput
+  readonly breathing: readonly {
+    readonly from: QuantityInput
+    readonly respiratoryMinuteVolume: QuantityInput
+    readonly cylinder: string
+  }[]
+  readonly cylinders: Readonly<Record<string, CylinderContentsInput>>
+  readonly breathedTemperature: QuantityInput
+}
+
+/** What `gasUsed` takes. */
+export const breathedDiveSchema: z.ZodType<BreathedDive, BreathedDiveInput> = z.strictObject({
+  profile: diveProfileSchema,
+  breathing: z
+    .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
+    .min(1),
+  cylinders: z.record(z.string(), cylinderContentsSchema),
+  breathedTemperature: temperature,
+})
+
+/** An ascent that gas is kept for. */
+export interface AscentInput {
+  readonly depth: QuantityInput
+  readonly water: WaterColumnInput
+  readonly breathers: readonly QuantityInput[]
+  readonly stressFactor: number
+  readonly timeAtDepth: QuantityInput
+  readonly ascentRate: QuantityInput
+  readonly stop?: { readonly depth: QuantityInput; readonly duration: QuantityInput }
+}
+
+/** What `ascentReserve` takes of the ascent. */
+export const ascentSchema: z.ZodType<Ascent, AscentInput> = z.strictObject({
+  depth: quantitySchema('depth', { role: 'depth' }),
+  water: waterColumnSchema,
+  breathers: z.array(rate).min(1),
+  stressFactor: z.number().min(1),
+  timeAtDepth: quantitySchema('duration'),
+  ascentRate: quantitySchema('speed'),
+  stop: z.exactOptional(
+    z.strictObject({ depth: quantitySchema('depth', { role: 'depth' }), duration: quantitySchema('duration') }),
+  ),
+})

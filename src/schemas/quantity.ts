@@ -1,0 +1,72 @@
+import * as z from 'zod'
+import { isLitrebarError } from '../errors/index.ts'
+import { likelySlips, type ParsedKind, type ParsedKinds, parseQuantity, type SlipRole } from '../units/index.ts'
+
+/** A quantity as people and files state it: text such as `"232 bar"`, or a number with the symbol of its unit. */
+export type QuantityInput = string | { readonly value: number; readonly unit: string }
+
+/**
+ * Schema of a quantity that a person or a file states. Gives the branded number in SI.
+ * A number of a size that is not met in practice is refused with the slip that would explain it, where there is one.
+ *
+ * @param kind - what the quantity is, which settles gauge or absolute
+ * @param options - `role`: what it stands for, to check its size; `allowUnusual`: take it all the same
+ * @returns a schema from text or `{ value, unit }` to the branded number
+ * @example
+ * quantitySchema('gauge pressure').parse('232 bar') // => 23200000
+ */
+export function quantitySchema<Kind extends ParsedKind>(
+  kind: Kind,
+  options: { readonly role?: SlipRole; readonly allowUnusual?: boolean } = {},
+): z.ZodType<ParsedKinds[Kind], QuantityInput> {
+  const stated = z
+    .union([z.string(), z.strictObject({ value: z.number(), unit: z.string() })])
+    .meta({ description: `${kind}: a number with its unit, as text or apart`, examples: examples[kind] ?? [] })
+  return stated.transform((input, context): ParsedKinds[Kind] => {
+    const text = typeof input === 'string' ? input : `${String(input.value)} ${input.unit}`
+    return guarded(context, () => {
+      const quantity = parseQuantity(text, kind)
+      const unusual =
+        options.role === undefined || options.allowUnusual ? undefined : slipMessage(options.role, quantity, text)
+      if (unusual !== undefined)
+        context.addIssue({ code: 'custom', message: unusual, params: { code: 'input', role: options.role } })
+      return quantity
+    })
+  })
+}
+
+const examples: Partial<Record<ParsedKind, readonly string[]>> = {
+  'gauge pressure': ['232 bar', '3000 psi'],
+  'absolute pressure': ['1013.25 hPa', '101.3 kPa(a)'],
+  temperature: ['15 °C', '70 °F'],
+  'internal volume': ['12 L'],
+  depth: ['30 m', '100 ft'],
+  duration: ['40 min'],
+  'volume flow': ['20 L/min'],
+  'mole fraction': ['0.32', '32 %'],
+}
+
+function slipMessage(role: SlipRole, value: number, text: string): string | undefined {
+  const { usual, slips } = likelySlips(role, value)
+  if (usual) return undefined
+  const meant = slips.map((slip) => slip.text).join(', or ')
+  return `${JSON.stringify(text)} is no usual ${role}${meant === '' ? '' : `: perhaps ${meant}`}. State the unit that was meant, or allow unusual values.`
+}
+
+/**
+ * Runs a function of the library inside a schema: its typed error becomes an issue of the schema, with its facts beside the message.
+ *
+ * @param context - the context of a transform
+ * @param make - what may throw a `LitrebarError`
+ * @returns what `make` gives; after an issue nothing that anyone sees
+ */
+export function guarded<Made>(context: z.RefinementCtx, make: () => Made): Made {
+  try {
+    return make()
+  } catch (thrown) {
+    if (!isLitrebarError(thrown)) throw thrown
+    const { message, ...facts } = thrown.toJSON()
+    context.addIssue({ code: 'custom', message, params: { ...facts } })
+    return z.NEVER
+  }
+}

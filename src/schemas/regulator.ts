@@ -1,0 +1,85 @@
+import * as z from 'zod'
+import type { BreathingLog, BreathingSetting, TestConditions } from '../regulator-performance/index.ts'
+import { type Dimension, type Fraction, parseUnit } from '../units/index.ts'
+import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
+
+/** One column of a log with the unit of its numbers. A missing value is null. */
+export interface ColumnInput {
+  readonly values: readonly (number | null)[]
+  readonly unit: string
+}
+
+function columnSchema(dimension: Dimension): z.ZodType<Float64Array, ColumnInput> {
+  return z
+    .strictObject({ values: z.array(z.number().nullable()), unit: z.string() })
+    .transform(({ values, unit }, context) =>
+      guarded(context, () => {
+        const { factor, offset = 0 } = parseUnit(unit, dimension)
+        return Float64Array.from(values, (value) => (value === null ? Number.NaN : value * factor + offset))
+      }),
+    )
+}
+
+/** A log of breaths in columns, each with its unit. */
+export interface BreathingLogInput {
+  readonly time: ColumnInput
+  readonly volume?: ColumnInput
+  readonly flow?: ColumnInput
+  readonly pressure: ColumnInput
+}
+
+/** What `breathingAnalysis` takes: time, volume or flow, and mouth pressure. Rows with a missing value are told apart there. */
+export const breathingLogSchema: z.ZodType<BreathingLog, BreathingLogInput> = z
+  .strictObject({
+    time: columnSchema('duration'),
+    volume: z.exactOptional(columnSchema('volume')),
+    flow: z.exactOptional(columnSchema('volume flow')),
+    pressure: columnSchema('pressure'),
+  })
+  .refine(
+    (log) => (log.volume === undefined) !== (log.flow === undefined),
+    'Give the volume or the flow, not both and not neither.',
+  )
+
+/** How a breathing machine is set. */
+export interface BreathingSettingInput {
+  readonly tidalVolume: QuantityInput
+  readonly breathingFrequency: QuantityInput
+  readonly waveform:
+    | { readonly shape: 'sinusoid' }
+    | { readonly shape: 'trapezoid'; readonly inhalationShare: number; readonly rampShare: number }
+}
+
+const fraction = z.number().transform((n) => n as Fraction)
+
+/** What `simulatedBreathing` takes. */
+export const breathingSettingSchema: z.ZodType<BreathingSetting, BreathingSettingInput> = z.strictObject({
+  tidalVolume: quantitySchema('volume'),
+  breathingFrequency: quantitySchema('frequency'),
+  waveform: z.discriminatedUnion('shape', [
+    z.strictObject({ shape: z.literal('sinusoid') }),
+    z.strictObject({ shape: z.literal('trapezoid'), inhalationShare: fraction, rampShare: fraction }),
+  ]),
+})
+
+/** Under what a regulator was measured. */
+export interface TestConditionsInput {
+  readonly ambientPressure?: QuantityInput
+  readonly surfacePressure?: QuantityInput
+  readonly respiratoryMinuteVolume?: QuantityInput
+  readonly waterTemperature?: QuantityInput
+  readonly supplyPressure?: QuantityInput
+  readonly ratedWorkingPressure?: QuantityInput
+  readonly attitude?: 'vertical' | 'horizontal'
+}
+
+/** The conditions that `acceptance` compares with those of the limits. What is left out is not known, and makes a limit not comparable. */
+export const testConditionsSchema: z.ZodType<TestConditions, TestConditionsInput> = z.strictObject({
+  ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
+  surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),
+  respiratoryMinuteVolume: z.exactOptional(quantitySchema('volume flow', { role: 'respiratory minute volume' })),
+  waterTemperature: z.exactOptional(quantitySchema('temperature', { role: 'water temperature' })),
+  supplyPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'cylinder gauge pressure' })),
+  ratedWorkingPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'service pressure' })),
+  attitude: z.exactOptional(z.enum(['vertical', 'horizontal'])),
+})

@@ -1,0 +1,15 @@
+import * as z from 'zod'
+import type { WaterColumn } from '../environment/index.ts'
+import { type QuantityInput, quantitySchema } from './quantity.ts'
+
+/** Water over a depth. */
+export interface WaterColumnInput {
+  readonly surfacePressure: QuantityInput
+  readonly density: QuantityInput
+}
+
+/** A column of water: absolute pressure at the surface and density. The surface pressure is never assumed. */
+export const waterColumnSchema: z.ZodType<WaterColumn, WaterColumnInput> = z.strictObject({
+  surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
+  density: quantitySchema('density'),
+})
