@@ -2,6 +2,13 @@ export { type BoyleStates, boyle } from './boyle.ts'
 export { type CharlesStates, charles } from './charles.ts'
 export { type CombinedGasStates, combinedGasLaw } from './combined-gas-law.ts'
 export {
+  type CompiledMixture,
+  type CompileOptions,
+  compiledCompressibilityFactor,
+  compiledMolarDensity,
+  compileMixture,
+} from './compiled-mixture.ts'
+export {
   mixtureOfPartialPressures,
   type PartialPressures,
   partialPressure,
@@ -117,14 +124,7 @@ export {
   henryCoefficients,
   henryConstant,
 } from './solubility-henry.ts'
+export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'
 export { surfaceEquivalent } from './surface-equivalent.ts'
 export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
 export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
-export {
-  type CompiledMixture,
-  type CompileOptions,
-  compiledCompressibilityFactor,
-  compiledMolarDensity,
-  compileMixture,
-} from './compiled-mixture.ts'
-export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'

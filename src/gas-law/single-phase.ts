@@ -5,10 +5,10 @@ import { logFugacityCoefficients } from './fugacity.ts'
 import type { Gas } from './gas.ts'
 import { gasConstant, gasParameters } from './gerg2008.parameters.ts'
 import { differentiate, type Equation, equationOf, setTemperature } from './gerg2008.ts'
+import { overIce, overWater } from './humidity-saturation.ts'
 import { type Mixture, pureGas } from './mixture.ts'
 import { expand } from './residual-part.ts'
 import { airWater, dryIce, vapourPressureEstimates } from './single-phase.table.ts'
-import { waterVapourPressure } from './water-vapour-pressure.ts'
 
 // An equation of state has an answer where there is no gas: liquid, or gas that would condense at a touch.
 // The first is told by the way the root was found (density-solve.ts). Whether a gas would condense is told here. Far
@@ -66,6 +66,20 @@ export function requireGasDensity(equation: Equation, pressure: number, temperat
   requireGas(equation, pressure, temperature, isGasDensity(equation, temperature, delta) ? delta : Number.NaN)
 }
 
+/**
+ * Whether a root is a gas that does not condense.
+ *
+ * @param equation - its temperature set
+ * @param pressure - Pa
+ * @param temperature - K
+ * @param delta - reduced density of the gas there; NaN if there is none
+ * @returns whether it is
+ */
+export function isGas(equation: Equation, pressure: number, temperature: number, delta: number): boolean {
+  if (!(delta > 0)) return false
+  return temperature >= boundOf(equation) || whyNotGas(equation, pressure, temperature, delta) === undefined
+}
+
 /** Above this temperature nothing of the mixture condenses, K; worked out at its first use. */
 function boundOf(equation: Equation): number {
   if (Number.isNaN(equation.singlePhaseAbove)) {
@@ -101,6 +115,10 @@ function vapourPressure(gas: Gas, temperature: number): number {
   const { criticalPressure, acentricFactor } = vapourPressureEstimates[gas]
   const exponent = 5.373 * (1 + acentricFactor) * (1 - gasParameters[gas].criticalTemperature / temperature)
   return criticalPressure * 1e5 * exponential(Math.max(exponent, -39))
+}
+
+function waterVapourPressure(temperature: number): number {
+  return temperature < 273.16 ? overIce(temperature) : overWater(temperature)
 }
 
 function dryIcePressure(temperature: number): number {

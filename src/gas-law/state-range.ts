@@ -38,9 +38,20 @@ export const stateTemperature: Accepted = {
  *   `outside-validity` for the rest
  */
 export function requireStateRange(pressure: number, temperature: number): void {
-  if (pressure > 0 && pressure <= 7e7 && temperature >= 90 && temperature <= 700) return
+  if (isStateInRange(pressure, temperature)) return
   requireValid('pressure', pressure, statePressure)
   requireValid('temperature', temperature, stateTemperature)
+}
+
+/**
+ * Whether a state lies in the range of the equation: the rows above, in the form for loops.
+ *
+ * @param pressure - absolute, Pa
+ * @param temperature - K
+ * @returns false also for NaN
+ */
+export function isStateInRange(pressure: number, temperature: number): boolean {
+  return pressure > 0 && pressure <= 7e7 && temperature >= 90 && temperature <= 700
 }
 
 /**
