@@ -42,6 +42,7 @@ export {
   type UnMarked,
   type UsMarked,
 } from './filling/fill-limit.ts'
+export { type IdealRecipe, idealRecipe } from './filling/ideal-recipe.ts'
 export { aluminiumOxygenConditions, type OxygenThresholdId, oxygenThresholds } from './filling/oxygen-service.table.ts'
 export { oxygenService } from './filling/oxygen-service.ts'
 export {

@@ -1,5 +1,11 @@
 import { LitrebarError } from '../../errors/index.ts'
-import { type GasModel, type GasModelOption, gasConstant, type Mixture } from '../../gas-law/index.ts'
+import {
+  gases as allGases,
+  type GasModel,
+  type GasModelOption,
+  gasConstant,
+  type Mixture,
+} from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -75,7 +81,7 @@ const fraction: Accepted = { atLeast: 0, atMost: 1, unit: one, hint: 'Give 32 pe
 /**
  * The steps of a fill by partial pressures: the pressure to stop at after each gas, so that the mixture comes out as wanted.
  * Amounts are counted by the real gas, settled at one temperature. The ideal rule stops at other pressures and leaves helium two
- * to five points high: `blendByIdealRecipe` shows it. A plan is no analysis.
+ * to five points high: `idealRecipe` shows it. A plan is no analysis.
  *
  * @param order - internal volume, m³, up to 10 000 L; what is in it, absolute Pa, 0 to 500 bar; target fractions and pressure,
  *   absolute Pa, up to 500 bar; gases in order, the top gas last; temperature, K
@@ -107,7 +113,7 @@ export function planBlend(order: BlendOrder, options: BlendOptions = {}): BlendP
       ? pressureBy(gas, inside.mixture, inside.amount / room, order.temperature)
       : 0) as AbsolutePressure
   const steps: BlendStep[] = []
-  if (kept < held) {
+  if (kept < held * (1 - least)) {
     const drained = { pressure: pressureInside(), contents: start.mixture }
     if (!drain) throw needsDraining(start.pressure, drained.pressure)
     steps.push({ action: 'drain', mixture: start.mixture, amount: (held - kept) as Amount, ...drained })
@@ -142,7 +148,7 @@ function balanced(
   if (impossible >= 0) throw outOfReach(target, impossible, gases.length)
 
   let total = (room * target.pressure) / (gasConstant * settled)
-  let before = 0
+  let before: Mixture | undefined
   for (let step = 0; step < mostSteps; step++) {
     const mostKept = forFull.map((n, k) => ((forHeld[k] as number) > 0 ? (n * total) / (forHeld[k] as number) : held))
     const kept = Math.max(0, Math.min(held, ...mostKept))
@@ -150,14 +156,14 @@ function balanced(
       const amount = n * total - (forHeld[k] as number) * kept
       return amount > least * total ? amount : 0
     })
-    // an empty cylinder has the mixture of the target whatever the amount
-    if (step > 0 && (kept === 0 || Math.abs(total - before) <= 1e-14 * total)) return { kept, amounts }
-    const full = together([
+    const { mixture } = together([
       { mixture: start.mixture, amount: kept },
       ...amounts.map((amount, k) => ({ mixture: gases[k] as Mixture, amount })),
     ])
-    before = total
-    total = room * densityBy(gas, full.mixture, target.pressure, settled)
+    // the density follows the mixture: where that stands still, so does the amount
+    if (before !== undefined && farthest(mixture, before) <= 1e-14) return { kept, amounts }
+    before = mixture
+    total = room * densityBy(gas, mixture, target.pressure, settled)
   }
   throw new LitrebarError({
     code: 'not-converged',
@@ -166,6 +172,13 @@ function balanced(
     expected: 'a state of gas',
     hint: 'Check mixtures and temperature: nothing here may condense.',
   })
+}
+
+/** The largest difference between the fractions of two mixtures. */
+function farthest(one: Mixture, other: Mixture): number {
+  let most = 0
+  for (const gas of allGases) most = Math.max(most, Math.abs(one[gas] - other[gas]))
+  return most
 }
 
 function requireOrder({ internalVolume: room, start, target, temperature: settled }: BlendOrder): void {
