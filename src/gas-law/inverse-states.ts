@@ -80,7 +80,9 @@ export function temperatureAtEnthalpy(
  *
  * @param mixture - the gas
  * @param at - molar entropy, J/(mol K), from `gasState`; pressure, absolute, Pa, above 0 and at most 700 bar
- * @returns temperature, K, 90 to 700 K
+ * @param options - `extrapolate: true` goes on beyond the range of the equation, to 1500 K: for bounds, such as that of
+ *   oxygen compressed at a blow
+ * @returns temperature, K, 90 to 700 K, or to 1500 K when extrapolating
  * @throws LitrebarError `range` for what is not finite; `outside-validity` if no gas within the range of the equation
  *   has that entropy at that pressure
  * @source gerg-2008
@@ -92,12 +94,14 @@ export function temperatureAtEnthalpy(
 export function temperatureAtEntropy(
   mixture: Mixture,
   at: { readonly molarEntropy: MolarHeatCapacity; readonly pressure: AbsolutePressure },
+  options: { readonly extrapolate?: boolean } = {},
 ): Temperature {
   requireWithin('at.molarEntropy', at.molarEntropy, entropy)
-  return temperatureOnIsobar(mixture, at.pressure, (state, trial) => ({
+  const judge = (state: Float64Array, trial: number): Excess => ({
     excess: (state[8] as number) - at.molarEntropy,
     slope: (state[2] as number) / trial,
-  }))
+  })
+  return temperatureOnIsobar(mixture, at.pressure, judge, options.extrapolate === true ? highestExtrapolated : highest)
 }
 
 /**
@@ -144,14 +148,20 @@ function temperatureOnIsobar(
   mixture: Mixture,
   pressure: AbsolutePressure,
   judge: (state: Float64Array, temperature: number) => Excess,
+  upTo: number = highest,
 ): Temperature {
   requireValid('at.pressure', pressure, statePressure)
   const equation = equationFor(mixture)
   const state = properties(mixture)
-  const temperature = solveTemperature('at', 300, (trial) => {
-    const delta = reducedDensityAt(equation, pressure, trial)
-    return judge(state.at(delta, trial), trial)
-  })
+  const temperature = solveTemperature(
+    'at',
+    300,
+    (trial) => {
+      const delta = reducedDensityAt(equation, pressure, trial)
+      return judge(state.at(delta, trial), trial)
+    },
+    upTo,
+  )
   const delta = reducedDensityAt(equation, pressure, temperature)
   requireGas(equation, pressure, temperature, delta)
   return temperature as Temperature
@@ -172,12 +182,19 @@ function properties(mixture: Mixture): { at: (delta: number, temperature: number
 
 const lowest = 90
 const highest = 700
+// Heat capacities of the gases are still smooth there; nothing vouches for the densities.
+const highestExtrapolated = 1500
 const mostSteps = 80
 
 /** Newton's method within a bracket, which is halved wherever a step would leave it or a trial is no gas at all. */
-function solveTemperature(argument: string, start: number, judge: (trial: number) => Excess): number {
+function solveTemperature(
+  argument: string,
+  start: number,
+  judge: (trial: number) => Excess,
+  upTo: number = highest,
+): number {
   let low = lowest
-  let high = highest
+  let high = upTo
   let temperature = Math.min(Math.max(start, low), high)
   for (let step = 0; step < mostSteps; step++) {
     const { excess, slope } = judge(temperature)
@@ -186,10 +203,10 @@ function solveTemperature(argument: string, start: number, judge: (trial: number
     else low = temperature
     const next = temperature - excess / slope
     // Newton is of second order: what follows a step of 1e-9 is below the last bit
-    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature) return withinRange(argument, next)
+    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature) return withinRange(argument, next, upTo)
     const inside = slope > 0 && next > low && next < high
     const change = inside ? next - temperature : 0.5 * (low + high) - temperature
-    if (Math.abs(change) <= 1e-12 * temperature) return withinRange(argument, temperature)
+    if (Math.abs(change) <= 1e-12 * temperature) return withinRange(argument, temperature, upTo)
     temperature += change
   }
   throw new LitrebarError({
@@ -201,17 +218,17 @@ function solveTemperature(argument: string, start: number, judge: (trial: number
   })
 }
 
-function withinRange(argument: string, temperature: number): number {
-  if (temperature > lowest * (1 + 1e-9) && temperature < highest * (1 - 1e-9)) return temperature
-  throw outside(argument)
+function withinRange(argument: string, temperature: number, upTo: number): number {
+  if (temperature > lowest * (1 + 1e-9) && temperature < upTo * (1 - 1e-9)) return temperature
+  throw outside(argument, upTo)
 }
 
-function outside(argument: string): LitrebarError {
+function outside(argument: string, upTo: number): LitrebarError {
   return new LitrebarError({
     code: 'outside-validity',
     argument,
     value: 'not reached by any gas',
-    expected: `a state from ${lowest} to ${highest} K`,
+    expected: `a state from ${lowest} to ${upTo} K`,
     hint: 'Check that both quantities belong to this mixture, per mole and in SI.',
   })
 }
