@@ -9,8 +9,9 @@ import {
   requireWithin,
   type Temperature,
 } from '../units/index.ts'
-import { saturatedWaterFraction, waterFractionAtHumidity } from './humidity-dew-point.ts'
-import { stablePhase, type WaterPhase } from './humidity-saturation.ts'
+import { waterFractionAtHumidity } from './humidity-dew-point.ts'
+import { requireEnhancementState, saturatedFraction } from './humidity-enhancement.ts'
+import type { WaterPhase } from './humidity-saturation.ts'
 import { dryAir } from './mixture.ts'
 import { molarDensity } from './molar-density.ts'
 
@@ -59,7 +60,8 @@ export function condensate(air: {
   const { intake, delivered, intakeVolume } = air
   requireWithin('intakeVolume', intakeVolume, volumeRange)
   const takenIn = waterFractionAtHumidity(intake)
-  const held = saturatedWaterFraction(delivered)
+  requireEnhancementState(delivered)
+  const { fraction: held, over } = saturatedFraction(delivered.temperature, delivered.pressure)
   const amount = intakeVolume * molarDensity(dryAir, intake.pressure, intake.temperature)
   const saturated = takenIn >= held
   const waterFraction = saturated ? held : takenIn
@@ -67,8 +69,8 @@ export function condensate(air: {
   return {
     waterTakenIn: (amount * takenIn * waterMolarMass) as Mass,
     condensed: (amount * settled * waterMolarMass) as Mass,
-    waterFraction,
+    waterFraction: waterFraction as MoleFraction,
     saturated,
-    as: stablePhase(delivered.temperature),
+    as: over,
   }
 }

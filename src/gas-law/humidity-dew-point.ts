@@ -12,12 +12,13 @@ import {
   type Temperature,
 } from '../units/index.ts'
 import {
-  enhancementAt,
+  melting,
   requireEnhancementPressure,
   requireEnhancementState,
-  vapourPressureOver,
+  saturatedFraction,
+  saturatedFractionOver,
 } from './humidity-enhancement.ts'
-import { stablePhase, temperatureAt, type WaterPhase } from './humidity-saturation.ts'
+import { temperatureAt, type WaterPhase } from './humidity-saturation.ts'
 
 const waterFractionRange: Accepted = {
   above: 0,
@@ -43,7 +44,7 @@ export interface DewPoint {
  * Mole fraction of water in air that is saturated: also that of air whose dew or frost point at this pressure is this temperature.
  *
  * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar
- * @returns mole fraction of water, over ice below 0.01 °C
+ * @returns mole fraction of water, over ice or water, whichever is stable: ice melts at 0.01 °C, under 300 bar at -2.3 °C
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source litrebar-derivation, as `enhancementFactor`
  * @example
@@ -55,12 +56,7 @@ export function saturatedWaterFraction(state: {
   readonly pressure: AbsolutePressure
 }): MoleFraction {
   requireEnhancementState(state)
-  const { temperature, pressure } = state
-  return saturatedFractionOver(temperature, pressure, stablePhase(temperature)) as MoleFraction
-}
-
-function saturatedFractionOver(temperature: number, pressure: number, phase: WaterPhase): number {
-  return (enhancementAt(temperature, pressure, phase) * vapourPressureOver(temperature, phase)) / pressure
+  return saturatedFraction(state.temperature, state.pressure).fraction as MoleFraction
 }
 
 /**
@@ -82,12 +78,16 @@ export function dewPoint(state: {
   const { waterFraction, pressure } = state
   requireWithin('waterFraction', waterFraction, waterFractionRange)
   requireEnhancementPressure(pressure)
-  const wanted = Math.log(waterFraction * pressure)
   requireReach(state)
-  const { temperature, phase } = temperatureAt(wanted, (t, over) =>
-    Math.log(enhancementAt(t, pressure, over) * vapourPressureOver(t, over)),
-  )
-  return { temperature: temperature as Temperature, over: phase }
+  const over = (phase: WaterPhase): number =>
+    temperatureAt(Math.log(waterFraction), phase, (t) => Math.log(saturatedFractionOver(t, pressure, phase)))
+  // Of the two temperatures the higher one is met first on cooling.
+  const ice = over('ice')
+  if (ice < iceOnly) return { temperature: ice as Temperature, over: 'ice' }
+  const water = over('water')
+  return ice > water && ice < melting
+    ? { temperature: ice as Temperature, over: 'ice' }
+    : { temperature: water as Temperature, over: 'water' }
 }
 
 /** The solve must not leave the range of the enhancement factor: its ends are looked at first. */
@@ -105,6 +105,8 @@ function requireReach(state: { readonly waterFraction: MoleFraction; readonly pr
 }
 
 const lowestDewPoint = 193
+/** Below this ice is stable at any pressure in range, K. */
+const iceOnly = 269
 
 /**
  * Dew point at another pressure: an atmospheric dew point into the pressure dew point of a cylinder or a line, and back.
@@ -129,7 +131,7 @@ export function dewPointAtPressure(change: {
 }
 
 /**
- * Relative humidity of air: its water over that of saturated air of the same temperature and pressure, over ice below 0.01 °C.
+ * Relative humidity of air: its water over that of saturated air of the same temperature and pressure, over ice where ice is stable.
  *
  * @param state - mole fraction of water, above 0; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 300 bar
  * @returns fraction; above 1 the water cannot all be vapour

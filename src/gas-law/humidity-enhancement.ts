@@ -11,7 +11,7 @@ import {
   type Temperature,
 } from '../units/index.ts'
 import { gasConstant } from './gerg2008.parameters.ts'
-import { overIce, overWater, stablePhase, type WaterPhase } from './humidity-saturation.ts'
+import { overIce, overStablePhase, overWater, type WaterPhase } from './humidity-saturation.ts'
 import { virialsAt } from './humidity-virial.ts'
 import { liquidDensity } from './humidity-water-density.ts'
 import { dryAir } from './mixture.ts'
@@ -74,7 +74,7 @@ const pressureRange: Accepted = {
  * pressure on the water is all (`enhancementFactorInHelium`). Never taken from GERG-2008, whose water in air is badly wrong.
  *
  * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar
- * @returns saturated mole fraction × pressure / vapour pressure over water, or below 0.01 °C over ice; how far to trust it: `enhancementUncertainty`
+ * @returns saturated mole fraction × pressure / `saturationPressure`; how far to trust it: `enhancementUncertainty`
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source litrebar-derivation, equal chemical potential with the virials of iapws-g11-15, density of gerg-2008, dissolved gas of iapws-g7-04
  * @example
@@ -85,14 +85,15 @@ export function enhancementFactor(state: {
   readonly pressure: AbsolutePressure
 }): Fraction {
   requireEnhancementState(state)
-  return enhancementAt(state.temperature, state.pressure, stablePhase(state.temperature)) as Fraction
+  const { temperature, pressure } = state
+  return ((saturatedFraction(temperature, pressure).fraction * pressure) / overStablePhase(temperature)) as Fraction
 }
 
 /**
  * Enhancement factor in helium: the squeeze of the pressure on the water or ice alone, since helium hardly pulls at vapour.
  *
  * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar
- * @returns saturated mole fraction × pressure / vapour pressure; no measurement was found to compare it with
+ * @returns saturated mole fraction × pressure / `saturationPressure`; no measurement was found to compare it with
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source memory
  * @example
@@ -104,8 +105,12 @@ export function enhancementFactorInHelium(state: {
 }): Fraction {
   requireEnhancementState(state)
   const { temperature, pressure } = state
-  const phase = stablePhase(temperature)
-  return Math.exp(squeeze(temperature, pressure, vapourPressureOver(temperature, phase), phase)) as Fraction
+  const over = (phase: WaterPhase): number => {
+    const vapourPressure = vapourPressureOver(temperature, phase)
+    return vapourPressure * Math.exp(squeeze(temperature, pressure, vapourPressure, phase))
+  }
+  const held = temperature < melting ? Math.min(over('ice'), over('water')) : over('water')
+  return (held / overStablePhase(temperature)) as Fraction
 }
 
 /** Refuses a state without a saturated mole fraction of water. Shared by the dew points. */
@@ -115,7 +120,7 @@ export function requireEnhancementState(state: {
 }): void {
   requireWithin('temperature', state.temperature, temperatureRange)
   requireWithin('pressure', state.pressure, pressureRange)
-  const vapour = vapourPressureOver(state.temperature, stablePhase(state.temperature))
+  const vapour = overStablePhase(state.temperature)
   if (state.pressure > vapour) return
   throw new LitrebarError({
     code: 'outside-validity',
@@ -131,8 +136,7 @@ export function requireEnhancementPressure(pressure: AbsolutePressure): void {
   requireWithin('pressure', pressure, pressureRange)
 }
 
-/** Vapour pressure over one phase, Pa. Unchecked. */
-export function vapourPressureOver(temperature: number, phase: WaterPhase): number {
+function vapourPressureOver(temperature: number, phase: WaterPhase): number {
   return phase === 'ice' ? overIce(temperature) : overWater(temperature)
 }
 
@@ -156,8 +160,27 @@ const dissolvedMolarVolume = 33e-6
 
 const mostSteps = 60
 
-/** The enhancement factor over a phase, also a phase that is not stable. Unchecked. */
-export function enhancementAt(temperature: number, pressure: number, phase: WaterPhase): number {
+/** The triple point, K. Under pressure ice melts below it, at 300 bar 2.3 K below. */
+export const melting = 273.16
+const lowestMelting = 269
+
+/**
+ * Saturated mole fraction of water and the phase that it is in balance with: the one that holds less vapour, since the other gives its
+ * water to it. Unchecked.
+ */
+export function saturatedFraction(
+  temperature: number,
+  pressure: number,
+): { readonly fraction: number; readonly over: WaterPhase } {
+  if (temperature >= melting) return { fraction: saturatedFractionOver(temperature, pressure, 'water'), over: 'water' }
+  const fraction = saturatedFractionOver(temperature, pressure, 'ice')
+  if (temperature < lowestMelting) return { fraction, over: 'ice' }
+  const overWater = saturatedFractionOver(temperature, pressure, 'water')
+  return overWater < fraction ? { fraction: overWater, over: 'water' } : { fraction, over: 'ice' }
+}
+
+/** Saturated mole fraction over a phase, also one that is not stable. Unchecked. */
+export function saturatedFractionOver(temperature: number, pressure: number, phase: WaterPhase): number {
   const perVolume = pressure / (gasConstant * temperature)
   const { Baa, Baw, Bww, Caaa, Caaw, Caww, Cwww } = virialsAt(temperature)
   const density = molarDensity(dryAir, pressure as AbsolutePressure, temperature as Temperature)
@@ -192,7 +215,7 @@ export function enhancementAt(temperature: number, pressure: number, phase: Wate
       1.5 * rho * rho * (air * air * Caaw + 2 * air * water * Caww + water * water * Cwww) -
       Math.log(factor)
     const next = vapour * Math.exp(condensed - logFugacity)
-    if (Math.abs(next - water) <= 1e-14 * next) return next / vapour
+    if (Math.abs(next - water) <= 1e-14 * next) return next
     water = next
   }
   throw new LitrebarError({

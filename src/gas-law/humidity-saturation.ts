@@ -102,10 +102,9 @@ export function saturationPressure(temperature: Temperature): AbsolutePressure {
  */
 export function saturationTemperature(vapourPressure: AbsolutePressure): Temperature {
   requireWithin('vapourPressure', vapourPressure, pressureRange)
-  const { temperature } = temperatureAt(Math.log(vapourPressure), (t, phase) =>
-    Math.log(phase === 'ice' ? overIce(t) : overWater(t)),
-  )
-  return temperature as Temperature
+  const phase = vapourPressure < triple.pressure ? 'ice' : 'water'
+  const kernel = phase === 'ice' ? overIce : overWater
+  return temperatureAt(Math.log(vapourPressure), phase, (t) => Math.log(kernel(t))) as Temperature
 }
 
 /**
@@ -162,44 +161,36 @@ export function overIce(temperature: number): number {
   return triple.pressure * Math.exp(terms / th)
 }
 
-/** Below the triple point ice is stable, from there on water. */
-export function stablePhase(temperature: number): WaterPhase {
-  return temperature < triple.temperature ? 'ice' : 'water'
-}
-
-function overStablePhase(temperature: number): number {
+/** Saturation pressure over ice below the triple point, over water from there, Pa. Unchecked. */
+export function overStablePhase(temperature: number): number {
   return temperature < triple.temperature ? overIce(temperature) : overWater(temperature)
 }
 
 const mostSteps = 40
 
 /**
- * The temperature at which the logarithm of a vapour pressure has a value: secant steps in 1/T, in which it is nearly a straight line.
- * The two branches meet in a kink at the triple point, so the branch is chosen first.
+ * The temperature at which the logarithm of a vapour pressure over one phase has a value: secant steps in 1/T, in which it is
+ * nearly a straight line.
  *
  * @param wanted - logarithm of the pressure in Pa
- * @param logPressure - the logarithm at a temperature, over the phase named
+ * @param phase - over water or ice
+ * @param logPressure - the logarithm at a temperature
+ * @returns temperature, K
  * @throws LitrebarError `not-converged`, which no state in range has been seen to do
  */
-export function temperatureAt(
-  wanted: number,
-  logPressure: (temperature: number, phase: WaterPhase) => number,
-): { readonly temperature: number; readonly phase: WaterPhase } {
-  const atTriple = logPressure(triple.temperature, 'water')
-  const phase: WaterPhase = wanted < atTriple ? 'ice' : 'water'
-  const residual = (inverse: number): number => logPressure(1 / inverse, phase) - wanted
-  const slope = phase === 'ice' ? 6140 : 5423 // heat of sublimation or evaporation over the gas constant, K
+export function temperatureAt(wanted: number, phase: WaterPhase, logPressure: (temperature: number) => number): number {
+  const heat = phase === 'ice' ? 6140 : 5423 // of sublimation or evaporation over the gas constant, K
   let last = 1 / triple.temperature
-  let lastResidual = logPressure(triple.temperature, phase) - wanted
-  let inverse = last + lastResidual / slope
+  let lastResidual = logPressure(triple.temperature) - wanted
+  let inverse = last + lastResidual / heat
   for (let step = 0; step < mostSteps; step++) {
-    const now = residual(inverse)
-    if (Math.abs(now) < 1e-13 || inverse === last) return { temperature: 1 / inverse, phase }
-    const next = inverse - (now * (inverse - last)) / (now - lastResidual)
+    const residual = logPressure(1 / inverse) - wanted
+    if (Math.abs(residual) < 1e-13 || inverse === last) return 1 / inverse
+    const next = inverse - (residual * (inverse - last)) / (residual - lastResidual)
     last = inverse
-    lastResidual = now
+    lastResidual = residual
     // the last bits of the residual are noise: a step that no longer moves the temperature is the end
-    if (Math.abs(next - inverse) <= 4e-16 * inverse) return { temperature: 1 / next, phase }
+    if (Math.abs(next - inverse) <= 4e-16 * inverse) return 1 / next
     inverse = next
   }
   throw new LitrebarError({
