@@ -42,11 +42,11 @@ test('the older table of Wexler and Hyland is met within 0.8 % at the triple poi
 })
 
 // cipm-2007, appendix A.1: the short formula of the open air, 1.00062 + 3.14e-8 p + 5.6e-7 t², whose range is 600 to 1100 hPa and 15 to 27 °C
-test('near one atmosphere the short formula of weighing in air is met within 2.1e-4', () => {
+test('near one atmosphere the short formula of weighing in air is met within 2.2e-4', () => {
   for (let t = 15; t <= 27; t += 3) {
     for (const p of [0.6, 0.8, 1.01325, 1.1]) {
       const short = 1.00062 + 3.14e-8 * p * 1e5 + 5.6e-7 * t * t
-      expect(Math.abs(factor(t, p) - short)).toBeLessThan(2.1e-4)
+      expect(Math.abs(factor(t, p) - short)).toBeLessThan(2.2e-4)
     }
   }
 })
