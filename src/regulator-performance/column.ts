@@ -56,6 +56,6 @@ function notFinite(argument: string, value: number): LitrebarError {
     argument,
     value: String(value),
     expected: 'a finite number',
-    hint: 'Leave out the rows with missing values, or give the whole log to `breathingLog`, which leaves out the breaths they touch.',
+    hint: 'Leave out the rows with missing values, or give the whole log to `breathingAnalysis`, which leaves out the breaths they touch.',
   })
 }

@@ -14,6 +14,16 @@ export {
   type Printed,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
+export type { AveragedHalf, AveragedLoop } from './averaged-loop.ts'
+export {
+  type AnalysisOptions,
+  type BreathingAnalysis,
+  type BreathRow,
+  breathingAnalysis,
+  type ColumnSummary,
+  type MeasuredWork,
+} from './breathing-analysis.ts'
+export type { BreathingLog } from './breathing-log.ts'
 export {
   type BreathingSeries,
   type BreathingSetting,
@@ -37,6 +47,7 @@ export {
 export { type Column, type LoggedColumn, siColumn } from './column.ts'
 export { elastanceAndInertance, type LinearLoad, type LoadedBreath, loadedBreath } from './elastance.ts'
 export { type HydrostaticHead, hydrostaticImbalance } from './hydrostatic-imbalance.ts'
+export type { ChannelLag } from './lag-correction.ts'
 export type { LoopFinding, LoopFindingCode } from './loop-finding.ts'
 export { type MachineSetting, machineSettings } from './machine-setting.table.ts'
 export { type FittedResistance, type ResistanceMeasurement, resistanceFit } from './resistance-fit.ts'

@@ -39,11 +39,10 @@ export function loopCrossings(
   return crossingsOf(net, noiseOf(range, volume.length))
 }
 
-/** Crossings of a loop that is already averaged into slices: work of each slice, J, and the width of all, m³. */
-export function crossingsOfSlices(work: Float64Array, width: number, noise: number): LoopCrossings {
-  const edge = Float64Array.from({ length: work.length + 1 }, (_, index) => (index * width) / work.length)
-  const height = work.map((one) => (one * work.length) / width)
-  return crossingsOf({ edge, left: height, right: height }, (share) => noise * Math.sqrt(share))
+/** Crossings of a loop that is already averaged into slices of equal width: the work of each, and the noise of the whole. */
+export function crossingsOfSlices(work: Float64Array, noise: number): LoopCrossings {
+  const edge = Float64Array.from({ length: work.length + 1 }, (_, index) => index)
+  return crossingsOf({ edge, left: work, right: work }, (share) => noise * Math.sqrt(share))
 }
 
 // Noise of the work in a lobe that takes this share of the tidal volume: independent noise on both halves.
@@ -146,7 +145,7 @@ function averagedNetHeight(
   return { edge, left: height, right: height }
 }
 
-interface SliceScale {
+export interface SliceScale {
   readonly lowest: number
   readonly perSlice: number
 }
@@ -172,7 +171,8 @@ export function addWorkBySlice(
   }
 }
 
-function addSegment(
+/** Adds the work of one segment, cut exactly at the edges of the slices. */
+export function addSegment(
   work: Float64Array,
   { lowest, perSlice }: SliceScale,
   fromVolume: number,
@@ -195,6 +195,26 @@ function addSegment(
     const a = slice === first ? Math.min(from, to) : slice
     const b = slice === last ? Math.max(from, to) : slice + 1
     work[slice] = (work[slice] as number) + sign * (b - a) * (fromPressure + slope * ((a + b) / 2 - from))
+  }
+}
+
+/** Adds the time that a segment lasts, in proportion to the volume that it covers in each slice. */
+export function addTime(
+  target: Float64Array,
+  { lowest, perSlice }: SliceScale,
+  fromVolume: number,
+  toVolume: number,
+  lasting: number,
+): void {
+  const a = (Math.min(fromVolume, toVolume) - lowest) / perSlice
+  const b = (Math.max(fromVolume, toVolume) - lowest) / perSlice
+  const lastSlice = target.length - 1
+  const first = clampSlice(a, lastSlice)
+  const last = clampSlice(b, lastSlice)
+  for (let slice = first; slice <= last; slice++) {
+    const from = slice === first ? a : slice
+    const to = slice === last ? b : slice + 1
+    target[slice] = (target[slice] as number) + (first === last ? lasting : (lasting * (to - from)) / (b - a))
   }
 }
 

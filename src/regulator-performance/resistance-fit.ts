@@ -8,7 +8,7 @@ import {
   requireWithin,
   type VolumeFlow,
 } from '../units/index.ts'
-import { leastSquares } from './least-squares.ts'
+import { type Fit, leastSquares } from './least-squares.ts'
 import type { ResistanceParts } from './resistance-model.ts'
 
 /** Work per litre measured at one setting of the machine. */
@@ -52,7 +52,11 @@ export function resistanceFit(measurements: readonly ResistanceMeasurement[], of
     return [halves, (halves * Math.PI * q) / 4, (halves * 2 * q * q) / 3]
   })
   const works = measurements.map(({ workPerLitre }) => workPerLitre)
-  const { coefficients, inverse, scatter, degreesOfFreedom } = leastSquares(rows, works, 'measurements')
+  return fitted(leastSquares(rows, works, 'measurements'))
+}
+
+/** The parts of a fit whose first three coefficients they are. */
+export function fitted({ coefficients, inverse, scatter, degreesOfFreedom }: Fit): FittedResistance {
   const parts = partsOf(coefficients)
   const names = ['crackingPressure', 'laminarResistance', 'turbulentResistance'] as const
   return {
@@ -65,7 +69,7 @@ export function resistanceFit(measurements: readonly ResistanceMeasurement[], of
   }
 }
 
-export function partsOf([cracking = 0, laminar = 0, turbulent = 0]: readonly number[]): ResistanceParts {
+function partsOf([cracking = 0, laminar = 0, turbulent = 0]: readonly number[]): ResistanceParts {
   return {
     crackingPressure: cracking as PressureDifference,
     laminarResistance: laminar as FlowResistance,

@@ -65,7 +65,7 @@ export interface LoopOptions {
  * what is doubtful about the loop.
  *
  * Tidal volume comes from the same record, so that a wrong gain of the volume cancels in the work per litre.
- * The polygon of N even samples of an ellipse is low by about 6.6/N²; for a whole log with noise and drift use `breathingLog`.
+ * The polygon of N even samples of an ellipse is low by about 6.6/N²; for a whole log with noise and drift use `breathingAnalysis`.
  *
  * @param loop - `volume` m³, rising on inhalation; `pressure` Pa relative to the reference, negative on inhalation; at least three
  *   points. `siColumn` turns logged columns into these

@@ -1,0 +1,141 @@
+import type { CleanLog } from './breathing-log.ts'
+import type { TurningPoint } from './turning-points.ts'
+
+/** One whole breath of a log: from end exhalation over end inhalation to end exhalation. */
+export interface BreathRows {
+  readonly start: TurningPoint
+  readonly middle: TurningPoint
+  readonly end: TurningPoint
+}
+
+/** The whole breaths between the turns, and how many a gap in the record spoilt. */
+export function wholeBreaths(
+  turns: readonly TurningPoint[],
+  breaks: readonly number[],
+): { readonly breaths: readonly BreathRows[]; readonly spoilt: number } {
+  const breaths: BreathRows[] = []
+  let spoilt = 0
+  for (let index = 0; index + 2 < turns.length; index++) {
+    const [start, middle, end] = turns.slice(index, index + 3) as [TurningPoint, TurningPoint, TurningPoint]
+    if (start.kind !== 'lowest' || middle.kind !== 'highest') continue
+    // a turn beside a gap may be the edge of the gap
+    if (breaks.some((row) => row >= start.row - 1 && row <= end.row + 2)) spoilt++
+    else breaths.push({ start, middle, end })
+  }
+  return { breaths, spoilt }
+}
+
+/** Takes one segment of a half breath. */
+export type SegmentTaker = (
+  fromVolume: number,
+  toVolume: number,
+  fromPressure: number,
+  toPressure: number,
+  lasting: number,
+) => void
+
+type Channels = Pick<CleanLog, 'time' | 'volume' | 'pressure'>
+
+/** Goes along a half breath from one turn to the next, segment by segment. */
+export function alongHalf(log: Channels, from: TurningPoint, to: TurningPoint, take: SegmentTaker): void {
+  const { time, volume, pressure } = log
+  let t0 = from.time
+  let v0 = from.volume
+  let p0 = pressureAt(log, from)
+  const last = lastBefore(time, to)
+  for (let row = firstAfter(time, from); row <= last; row++) {
+    const t1 = time[row] as number
+    const v1 = volume[row] as number
+    const p1 = pressure[row] as number
+    take(v0, v1, p0, p1, t1 - t0)
+    t0 = t1
+    v0 = v1
+    p0 = p1
+  }
+  take(v0, to.volume, p0, pressureAt(log, to), to.time - t0)
+}
+
+/** What a half breath comes to, SI. */
+export interface HalfMeasure {
+  /** −∫ p dV along the samples. */
+  readonly polygonWork: number
+  /** What the curve between the samples adds. */
+  readonly curvatureWork: number
+  /** ∫ dp/dt dV: by how much the work falls per second of delay. */
+  readonly perDelay: number
+  readonly lowestRow: number
+  readonly highestRow: number
+}
+
+/** The work of a half breath, with what the curve between the samples adds and what a delay would change. */
+export function measureHalf(log: Channels, from: TurningPoint, to: TurningPoint): HalfMeasure {
+  const { time, pressure } = log
+  const first = firstAfter(time, from)
+  let polygonWork = 0
+  let curvatureWork = 0
+  let perDelay = 0
+  let lowestRow = first
+  let highestRow = first
+  let row = first - 1 // the row at or before the segment
+  let volumeBend0 = bendAt(time, log.volume, row)
+  let pressureBend0 = bendAt(time, pressure, row)
+  alongHalf(log, from, to, (v0, v1, p0, p1, h) => {
+    row++
+    const volumeBend1 = bendAt(time, log.volume, row)
+    const pressureBend1 = bendAt(time, pressure, row)
+    const dv = v1 - v0
+    const dp = p1 - p0
+    polygonWork -= (dv * (p0 + p1)) / 2
+    curvatureWork -= ((h * h) / 24) * (dp * (volumeBend0 + volumeBend1) - dv * (pressureBend0 + pressureBend1))
+    if (h > 0) perDelay += (dp * dv) / h
+    if (row < time.length && (time[row] as number) < to.time) {
+      if (p1 < (pressure[lowestRow] as number)) lowestRow = row
+      if (p1 > (pressure[highestRow] as number)) highestRow = row
+    }
+    volumeBend0 = volumeBend1
+    pressureBend0 = pressureBend1
+  })
+  return { polygonWork, curvatureWork, perDelay, lowestRow, highestRow }
+}
+
+/** Mean over time of the pressure of a half breath, times its duration. */
+export function pressureTime(log: Channels, from: TurningPoint, to: TurningPoint): number {
+  let sum = 0
+  alongHalf(log, from, to, (_, __, p0, p1, lasting) => {
+    sum += (lasting * (p0 + p1)) / 2
+  })
+  return sum
+}
+
+/** Pressure at a turn, between its two samples. */
+export function pressureAt({ time, pressure }: Pick<CleanLog, 'time' | 'pressure'>, turn: TurningPoint): number {
+  const after = Math.min(firstAfter(time, turn), time.length - 1)
+  const before = Math.max(0, after - 1)
+  const span = (time[after] as number) - (time[before] as number)
+  const share = span > 0 ? Math.min(1, Math.max(0, (turn.time - (time[before] as number)) / span)) : 0
+  return (pressure[before] as number) * (1 - share) + (pressure[after] as number) * share
+}
+
+function firstAfter(time: Float64Array, turn: TurningPoint): number {
+  let row = turn.row
+  while (row > 0 && (time[row - 1] as number) > turn.time) row--
+  while (row < time.length && (time[row] as number) <= turn.time) row++
+  return row
+}
+
+function lastBefore(time: Float64Array, turn: TurningPoint): number {
+  let row = turn.row
+  while (row < time.length - 1 && (time[row + 1] as number) < turn.time) row++
+  while (row >= 0 && (time[row] as number) >= turn.time) row--
+  return row
+}
+
+/** Second derivative by time, from a row and its neighbours. */
+function bendAt(time: Float64Array, values: Float64Array, row: number): number {
+  if (row < 1 || row > time.length - 2) return 0
+  const before = (time[row] as number) - (time[row - 1] as number)
+  const after = (time[row + 1] as number) - (time[row] as number)
+  const value = values[row] as number
+  const rise = ((values[row + 1] as number) - value) / after - (value - (values[row - 1] as number)) / before
+  return (2 * rise) / (before + after)
+}

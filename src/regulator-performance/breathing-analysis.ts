@@ -1,0 +1,350 @@
+import { LitrebarError } from '../errors/index.ts'
+import { coverageFactor, effectiveDegreesOfFreedom, observationsOf } from '../uncertainty/index.ts'
+import {
+  type Accepted,
+  type Duration,
+  type Elastance,
+  type EnergyPerVolume,
+  type Frequency,
+  kilopascal,
+  one,
+  type PressureDifference,
+  requireWithin,
+  second,
+  type Volume,
+  type VolumeFlow,
+} from '../units/index.ts'
+import {
+  type AveragedHalf,
+  type AveragedLoop,
+  averagedCrossings,
+  averagedHalf,
+  averagedLoop,
+  middleLine,
+  withZero,
+} from './averaged-loop.ts'
+import { type BreathRows, measureHalf, wholeBreaths } from './breath-rows.ts'
+import { type BreathingLog, type CleanLog, cleanLog } from './breathing-log.ts'
+import { lagOf } from './channel-error.ts'
+import { type RemovedDrift, removeDrift } from './drift-removal.ts'
+import { analysisFindings } from './judge-log.ts'
+import { type ChannelLag, noiseGain, withoutLag } from './lag-correction.ts'
+import type { LoopFinding } from './loop-finding.ts'
+import { signalNoise } from './signal-noise.ts'
+import { turningPoints, vertexNear } from './turning-points.ts'
+
+/** How a log is read. */
+export interface AnalysisOptions {
+  /**
+   * What counts as zero when work is split between the halves and peaks are given: the pressure `as recorded`, taken to be zeroed
+   * at the start; the pressure at `end exhalation` without flow; or a stated pressure, Pa. The sum of the work does not depend on it.
+   */
+  readonly zero: 'as recorded' | 'end exhalation' | PressureDifference
+  /** Standard uncertainty of the gain of the pressure channel, relative: 0.005 for half a per cent. That of the volume cancels. */
+  readonly pressureGainUncertainty: number
+  /** By how much the pressure channel comes later than the volume channel. What is not stated is not corrected, and said to be so. */
+  readonly lag?: ChannelLag
+  /** `kept` leaves the drift of the pressure in; removed unless told otherwise. */
+  readonly drift?: 'removed' | 'kept'
+}
+
+/** One breath of the table. */
+export interface BreathRow {
+  readonly start: Duration
+  readonly duration: Duration
+  readonly tidalVolume: Volume
+  readonly workOfBreathingPerLitre: EnergyPerVolume
+  readonly inhalationPerLitre: EnergyPerVolume
+  readonly exhalationPerLitre: EnergyPerVolume
+  /** Lowest pressure during inhalation. */
+  readonly inhalationPressure: PressureDifference
+  /** Highest pressure during exhalation. */
+  readonly exhalationPressure: PressureDifference
+  /** Highest pressure during inhalation. */
+  readonly assistPressureOnInhalation: PressureDifference
+}
+
+/** Mean of a column of the table and its spread about it. */
+export interface ColumnSummary<Q extends number> {
+  readonly mean: Q
+  /** Of a single breath; undefined for one breath, which shows none. */
+  readonly standardDeviation: Q | undefined
+}
+
+/** The mean work per litre with its uncertainty. */
+export interface MeasuredWork {
+  readonly value: EnergyPerVolume
+  readonly standardUncertainty: EnergyPerVolume
+  /** Half the two-sided interval that covers 95 %: twice the standard uncertainty, more where few breaths stand behind it. */
+  readonly expandedUncertainty: EnergyPerVolume
+  readonly coverageFactor: number
+  readonly degreesOfFreedom: number
+  /** Standard uncertainties that make it up, Pa. */
+  readonly parts: {
+    /** Spread of the breaths over √n; of a single breath, its noise. */
+    readonly breaths: EnergyPerVolume
+    readonly pressureGain: EnergyPerVolume
+    readonly lag: EnergyPerVolume
+    readonly sampling: EnergyPerVolume
+  }
+}
+
+/** What was found in a log of breaths. */
+export interface BreathingAnalysis {
+  readonly workOfBreathingPerLitre: MeasuredWork
+  readonly breaths: readonly BreathRow[]
+  readonly summary: { readonly [Name in Exclude<keyof BreathRow, 'start'>]: ColumnSummary<BreathRow[Name]> }
+  readonly breathingFrequency: Frequency
+  readonly respiratoryMinuteVolume: VolumeFlow
+  /** Highest flow of the averaged loop during inhalation. */
+  readonly inhalation: AveragedHalf
+  readonly exhalation: AveragedHalf
+  readonly averagedLoop: AveragedLoop
+  /** On the averaged loop, so that noise makes none. */
+  readonly crossings: number
+  readonly grossWorkPerLitre: EnergyPerVolume
+  /** From the line half way between the halves; elastance less inertance × (2πf)². */
+  readonly apparentElastance: Elastance
+  /** Pressure at end exhalation without flow, before any zero is taken off: half way between the halves. The static load, or an offset. */
+  readonly endExhalationPressure: PressureDifference
+  /** What was taken off the record as drift, from its first row to its last. */
+  readonly removed: {
+    readonly pressure: { readonly change: PressureDifference; readonly during: Duration }
+    readonly volume: { readonly change: Volume; readonly during: Duration }
+    /** What counts as zero in halves and peaks. */
+    readonly zeroPressure: PressureDifference
+    /** What the curve between the samples added to the polygon through them. */
+    readonly curvaturePerLitre: EnergyPerVolume
+  }
+  /** By how much the work per litre would change if the pressure came so much later than stated: Pa per s. */
+  readonly changePerSecondOfDelay: number
+  /** Noise of single samples, standard deviations. */
+  readonly noise: { readonly pressure: PressureDifference; readonly volume: Volume }
+  readonly samplesPerBreath: number
+  readonly findings: readonly LoopFinding[]
+}
+
+const gainUncertainty: Accepted = { atLeast: 0, atMost: 0.2, unit: one, hint: 'Give half a per cent as 0.005.' }
+const lagUncertainty: Accepted = { atLeast: 0, atMost: 1, unit: second, hint: 'State it in seconds.' }
+const zeroRange: Accepted = {
+  atLeast: -20,
+  atMost: 20,
+  unit: kilopascal,
+  hint: 'State the pressure that counts as zero.',
+}
+
+/**
+ * Work of breathing from the log of a breathing machine or a diver: breaths found, drift and lag taken off and reported, each breath
+ * measured, the mean with its uncertainty, and what the averaged loop says of resistance, elastance and assist.
+ *
+ * Work is −∮ p dV with a correction for the curve between the samples; halves and peaks depend on the zero that is chosen. A lag that
+ * is not stated cannot be found in the record: resistance and elastance would trade places.
+ *
+ * @param log - columns in SI (`siColumn`), at least one whole breath from end exhalation to end exhalation; missing values as NaN
+ * @param options - zero, uncertainty of the pressure gain, lag of the pressure channel
+ * @returns table of breaths, mean work with expanded uncertainty (95 %), averaged loop, what was removed, findings
+ * @throws LitrebarError `input` for columns that do not fit, a time that does not rise, or no whole breath; `outside-validity` for a
+ *   lag beyond 0.5 rad of phase; `range`
+ * @source litrebar-derivation; gum-2008, 4.2 and G.4 (uncertainty)
+ * @example
+ * const { timeSecond, volumeCubicMetre, flowCubicMetrePerSecond } = breathingSeries({ tidalVolume: measure(2.5, litre), breathingFrequency: measure(25, perMinute), waveform: { shape: 'sinusoid' } }, { breaths: 5, samplesPerBreath: 100 })
+ * const pressure = flowCubicMetrePerSecond.map((flow) => -2e5 * flow)
+ * const log = { time: timeSecond, volume: volumeCubicMetre, pressure }
+ * const analysis = breathingAnalysis(log, { zero: 'as recorded', pressureGainUncertainty: 0.005 })
+ * inUnit(analysis.workOfBreathingPerLitre.value, joulePerLitre).toFixed(4) // => '1.0281'
+ */
+export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): BreathingAnalysis {
+  requireOptions(options)
+  const raw = cleanLog(log)
+  const noise = {
+    pressure: signalNoise(raw.pressure, raw.time) as PressureDifference,
+    volume: signalNoise(raw.volume, raw.time) as Volume,
+  }
+  const { log: clean, turns } = withoutLag(raw, turningPoints(raw, noise.volume), options.lag ?? {})
+  const found = wholeBreaths(turns, clean.breaks)
+  requireBreaths(found.breaths.length, found.spoilt)
+  const frequency = frequencyOf(found.breaths)
+  if (options.lag !== undefined) lagOf(options.lag, frequency)
+  const { breaths, pressure, volume } = removeDrift(clean, found.breaths, options.drift ?? 'removed')
+  const peakNoise = noise.pressure * noiseGain(options.lag, clean.time)
+  const measured = breaths.map((breath) => measureBreath(clean, breath, peakNoise))
+  const tidalVolume = mean(measured.map((one) => one.tidalVolume))
+  const recorded = averagedLoop(clean, breaths, tidalVolume)
+  const { endExhalationPressure, apparentElastance } = middleLine(recorded)
+  const zero = zeroPressure(options.zero, endExhalationPressure)
+  const loop = withZero(recorded, zero)
+  const rows = measured.map((one) => rowOf(one, zero))
+  const samplesPerBreath = samplesOf(breaths)
+  const work = measuredWork(measured, options, noise.pressure, samplesPerBreath)
+  const noiseOfMean = (2 * noise.pressure) / Math.sqrt(samplesPerBreath * breaths.length)
+  const analysis = {
+    workOfBreathingPerLitre: work,
+    breaths: rows,
+    summary: summaryOf(rows),
+    breathingFrequency: frequency,
+    respiratoryMinuteVolume: (tidalVolume * frequency) as VolumeFlow,
+    inhalation: averagedHalf(loop, 'inhalation', apparentElastance),
+    exhalation: averagedHalf(loop, 'exhalation', apparentElastance),
+    averagedLoop: loop,
+    ...averagedCrossings(loop, noiseOfMean),
+    apparentElastance,
+    endExhalationPressure,
+    removed: {
+      pressure: pressure as RemovedDrift & { change: PressureDifference; during: Duration },
+      volume: volume as RemovedDrift & { change: Volume; during: Duration },
+      zeroPressure: zero as PressureDifference,
+      curvaturePerLitre: mean(measured.map((one) => one.curvaturePerLitre)) as EnergyPerVolume,
+    },
+    changePerSecondOfDelay: -mean(measured.map((one) => one.perDelay)),
+    noise,
+    samplesPerBreath,
+  }
+  const facts = { rowsLeftOut: raw.rowsLeftOut, gaps: raw.breaks.length, spoilt: found.spoilt, options }
+  return { ...analysis, findings: analysisFindings(analysis, facts) }
+}
+
+interface MeasuredBreath {
+  readonly start: number
+  readonly duration: number
+  readonly tidalVolume: number
+  readonly inhalationPerLitre: number
+  readonly exhalationPerLitre: number
+  readonly lowestOnInhalation: number
+  readonly highestOnInhalation: number
+  readonly highestOnExhalation: number
+  readonly curvaturePerLitre: number
+  readonly perDelay: number
+}
+
+function measureBreath(log: CleanLog, { start, middle, end }: BreathRows, noise: number): MeasuredBreath {
+  const inhalation = measureHalf(log, start, middle)
+  const exhalation = measureHalf(log, middle, end)
+  const tidalVolume = middle.volume
+  const half = Math.max(1, Math.round((end.row - start.row) / 18))
+  const peak = (row: number, sign: 1 | -1): number => vertexNear(log.time, log.pressure, row, half, noise, sign).value
+  return {
+    start: start.time,
+    duration: end.time - start.time,
+    tidalVolume,
+    inhalationPerLitre: (inhalation.polygonWork + inhalation.curvatureWork) / tidalVolume,
+    exhalationPerLitre: (exhalation.polygonWork + exhalation.curvatureWork) / tidalVolume,
+    lowestOnInhalation: peak(inhalation.lowestRow, -1),
+    highestOnInhalation: peak(inhalation.highestRow, 1),
+    highestOnExhalation: peak(exhalation.highestRow, 1),
+    curvaturePerLitre: (inhalation.curvatureWork + exhalation.curvatureWork) / tidalVolume,
+    perDelay: (inhalation.perDelay + exhalation.perDelay) / tidalVolume,
+  }
+}
+
+function rowOf(measured: MeasuredBreath, zero: number): BreathRow {
+  const { inhalationPerLitre, exhalationPerLitre } = measured
+  return {
+    start: measured.start as Duration,
+    duration: measured.duration as Duration,
+    tidalVolume: measured.tidalVolume as Volume,
+    workOfBreathingPerLitre: (inhalationPerLitre + exhalationPerLitre) as EnergyPerVolume,
+    inhalationPerLitre: (inhalationPerLitre + zero) as EnergyPerVolume,
+    exhalationPerLitre: (exhalationPerLitre - zero) as EnergyPerVolume,
+    inhalationPressure: (measured.lowestOnInhalation - zero) as PressureDifference,
+    exhalationPressure: (measured.highestOnExhalation - zero) as PressureDifference,
+    assistPressureOnInhalation: (measured.highestOnInhalation - zero) as PressureDifference,
+  }
+}
+
+// The correction for curvature is exact to the fourth order of the step for a smooth breath; steps in pressure leave an error of its
+// own size. Half of it as a standard uncertainty covers both.
+const shareOfCurvature = 0.5
+
+// What two standard uncertainties of a normal distribution cover: the usual reading of "95 %".
+const coverage = 0.9545
+
+function measuredWork(
+  measured: readonly MeasuredBreath[],
+  { pressureGainUncertainty, lag }: AnalysisOptions,
+  pressureNoise: number,
+  samplesPerBreath: number,
+): MeasuredWork {
+  const works = measured.map((one) => one.inhalationPerLitre + one.exhalationPerLitre)
+  const value = mean(works)
+  const breaths =
+    works.length > 1
+      ? {
+          standardUncertainty: observationsOf(works).standardUncertaintyOfMean,
+          degreesOfFreedom: works.length - 1,
+        }
+      : {
+          standardUncertainty: (pressureNoise * Math.PI) / Math.sqrt(2 * samplesPerBreath),
+          degreesOfFreedom: samplesPerBreath,
+        }
+  const parts = {
+    breaths: breaths.standardUncertainty,
+    pressureGain: Math.abs(value) * pressureGainUncertainty,
+    lag: Math.abs(mean(measured.map((one) => one.perDelay))) * (lag?.standardUncertainty ?? 0),
+    sampling: shareOfCurvature * Math.abs(mean(measured.map((one) => one.curvaturePerLitre))),
+  }
+  const combined = Math.hypot(parts.breaths, parts.pressureGain, parts.lag, parts.sampling)
+  const degreesOfFreedom = combined > 0 ? effectiveDegreesOfFreedom(combined, [breaths]) : Infinity
+  const factor = coverageFactor({ probability: coverage, degreesOfFreedom, sides: 'two' })
+  return {
+    value: value as EnergyPerVolume,
+    standardUncertainty: combined as EnergyPerVolume,
+    expandedUncertainty: (factor * combined) as EnergyPerVolume,
+    coverageFactor: factor,
+    degreesOfFreedom,
+    parts: parts as MeasuredWork['parts'],
+  }
+}
+
+function summaryOf(rows: readonly BreathRow[]): BreathingAnalysis['summary'] {
+  const column = <Name extends keyof BreathRow>(name: Name): ColumnSummary<BreathRow[Name]> => {
+    const values = rows.map((row): number => row[name])
+    const spread = values.length > 1 ? observationsOf(values).standardDeviation : undefined
+    return { mean: mean(values), standardDeviation: spread } as ColumnSummary<BreathRow[Name]>
+  }
+  return {
+    duration: column('duration'),
+    tidalVolume: column('tidalVolume'),
+    workOfBreathingPerLitre: column('workOfBreathingPerLitre'),
+    inhalationPerLitre: column('inhalationPerLitre'),
+    exhalationPerLitre: column('exhalationPerLitre'),
+    inhalationPressure: column('inhalationPressure'),
+    exhalationPressure: column('exhalationPressure'),
+    assistPressureOnInhalation: column('assistPressureOnInhalation'),
+  }
+}
+
+function zeroPressure(zero: AnalysisOptions['zero'], endExhalationPressure: number): number {
+  if (zero === 'as recorded') return 0
+  return zero === 'end exhalation' ? endExhalationPressure : zero
+}
+
+function frequencyOf(breaths: readonly BreathRows[]): Frequency {
+  return (1 / mean(breaths.map(({ start, end }) => end.time - start.time))) as Frequency
+}
+
+function samplesOf(breaths: readonly BreathRows[]): number {
+  return mean(breaths.map(({ start, end }) => end.row - start.row))
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length
+}
+
+function requireOptions({ zero, pressureGainUncertainty, lag }: AnalysisOptions): void {
+  requireWithin('options.pressureGainUncertainty', pressureGainUncertainty, gainUncertainty)
+  if (typeof zero === 'number') requireWithin('options.zero', zero, zeroRange)
+  if (lag?.standardUncertainty !== undefined) {
+    requireWithin('options.lag.standardUncertainty', lag.standardUncertainty, lagUncertainty)
+  }
+}
+
+function requireBreaths(whole: number, spoilt: number): void {
+  if (whole > 0) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'log',
+    value: spoilt > 0 ? `no whole breath, ${spoilt} spoilt by gaps` : 'no whole breath',
+    expected: 'at least one breath from end exhalation to end exhalation',
+    hint: 'Give a longer record. A single closed loop without time goes to `workOfBreathing`; a volume that is constant or only rises is no breath.',
+  })
+}
