@@ -1,6 +1,6 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
 import { LitrebarError } from '../errors/index.ts'
-import type { GasModel, Mixture } from '../gas-law/index.ts'
+import type { Mixture } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -17,6 +17,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../units/index.ts'
+import type { GasReckoning } from './supply.ts'
 import { breathingRate, densityTime } from './use.ts'
 
 /** An ascent for which gas is counted. It is the caller's ascent: nothing here says that it is the right one. */
@@ -96,11 +97,11 @@ function totalRate({ breathers, stressFactor }: Ascent): number {
 export function amountOfLeg(
   ascent: Ascent,
   leg: AscentLeg,
-  gas: GasModel,
+  reckoning: GasReckoning,
   mixture: Mixture,
   temperature: Temperature,
 ): Amount {
-  return (totalRate(ascent) * densityTime(gas, mixture, leg, temperature)) as Amount
+  return (totalRate(ascent) * densityTime(reckoning, mixture, leg, temperature)) as Amount
 }
 
 function requireAscent({ depth, breathers, stressFactor, timeAtDepth, ascentRate, stop }: Ascent): void {

@@ -1,5 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import type { GasContents, GasModelOption } from '../gas-law/index.ts'
+import type { GasContents } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -9,7 +9,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../units/index.ts'
-import { amountAbove, breathedDensity } from './supply.ts'
+import { amountAbove, densityOf, type GasReckoning } from './supply.ts'
 import { breathingRate } from './use.ts'
 
 /** What is breathed, where, and down to what. */
@@ -56,11 +56,10 @@ const ambient: Accepted = {
  *   ambientPressure: absolute(3, bar),
  *   breathedTemperature: temperatureOf(10, celsius),
  * })
- * round(time, { unit: minute, step: 1, toward: 'caution', use: 'endurance' }).text // => '28'
+ * round(time, { unit: minute, step: 1, toward: 'caution', use: 'endurance' }).text // => '29'
  */
-export function endurance(supply: Supply, options: GasModelOption = {}): Duration {
+export function endurance(supply: Supply, options: GasReckoning = {}): Duration {
   const { cylinders, residualPressure, respiratoryMinuteVolume, ambientPressure, breathedTemperature } = supply
-  const { gas = 'real' } = options
   requireWithin('respiratoryMinuteVolume', respiratoryMinuteVolume, breathingRate)
   requireWithin('ambientPressure', ambientPressure, ambient)
   if (cylinders.length === 0) {
@@ -75,7 +74,7 @@ export function endurance(supply: Supply, options: GasModelOption = {}): Duratio
   let litres = 0
   for (const contents of cylinders) {
     const amount = amountAbove('residualPressure', contents, residualPressure, options)
-    litres += amount / breathedDensity(gas, contents.mixture, ambientPressure, breathedTemperature)
+    litres += amount / densityOf(options, contents.mixture, ambientPressure, breathedTemperature)
   }
   return (litres / respiratoryMinuteVolume) as Duration
 }

@@ -1,5 +1,23 @@
-export type { Ascent, AscentLeg } from './ascent-gas.ts'
+export { type Ascent, type AscentLeg, ascentLegs } from './ascent-gas.ts'
+export {
+  type EnduranceColumnGas,
+  enduranceCodes,
+  enduranceInto,
+  pressureVolumeBreathedInto,
+  type UseColumnOptions,
+  useCodes,
+} from './columns.ts'
 export { endurance, type Supply } from './endurance.ts'
+export { type Consumer, type FurthestTurn, type FurthestTurnOptions, furthestTurn } from './furthest-turn.ts'
+export { type HandbookCylinder, handbookAtmosphere, handbookAvailableVolume, handbookCapacity } from './handbook-gas.ts'
+export {
+  type InflatedSpace,
+  type InflationLeg,
+  type InflationUse,
+  inflationLegs,
+  inflationUse,
+} from './inflation.ts'
+export { type FailureStop, failureStops, instrumentFailureAscent } from './instrument-failure.ts'
 export {
   type ConsumptionRate,
   type Drop,
@@ -9,6 +27,10 @@ export {
   relativeRateUncertainty,
   type SurfaceEquivalentRate,
 } from './measured-rate.ts'
+export { assessMixtures, type StatedOxygenLimits } from './mixture-limits.ts'
+export { type CylinderTurn, type OrderOptions, orderOfUse } from './order-of-use.ts'
+export { carbonDioxideOutput, freeGasFlowAt, oxygenEndurance, ventilationFor } from './oxygen-uptake.ts'
+export { type PressureMoment, pressureSeries, type SeriesOptions, type TemperaturePoint } from './pressure-series.ts'
 export {
   type DepthPoint,
   meanAmbientPressure,
@@ -26,7 +48,8 @@ export {
   type ReservePart,
   reserveEffects,
 } from './reserve.ts'
-export type { CylinderGas, GasQuantity } from './supply.ts'
+export { type RateOfNextDive, rateOfNextDive } from './several-dives.ts'
+export type { CylinderGas, GasQuantity, GasReckoning } from './supply.ts'
 export {
   type TeamSupply,
   type TurnOptions,
@@ -41,3 +64,4 @@ export {
   gasUsed,
   pressureVolumeBreathed,
 } from './use.ts'
+export { type RespiratoryRatio, respiratoryRatios, type WorkLevel, workLevels } from './work-level.table.ts'

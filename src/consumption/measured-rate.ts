@@ -1,5 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import { amountOfGas, type GasContents, type GasModelOption, molarDensityBy, molarMass } from '../gas-law/index.ts'
+import { type GasContents, molarMass } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -19,7 +19,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { durationOf, meanAmbientPressure, type Profile, requireProfile, segmentsOf } from './profile.ts'
-import type { GasQuantity } from './supply.ts'
+import { amountIn, densityOf, type GasQuantity, type GasReckoning } from './supply.ts'
 import { densityTime } from './use.ts'
 
 /**
@@ -89,9 +89,8 @@ const surface: Accepted = {
  * })
  * inUnit(respiratoryMinuteVolume, litrePerMinute).toFixed(1) // => '13.9'
  */
-export function measuredRate(measured: MeasuredUse, options: GasModelOption = {}): ConsumptionRate {
+export function measuredRate(measured: MeasuredUse, options: GasReckoning = {}): ConsumptionRate {
   const { cylinders, profile, breathedTemperature, surfacePressure } = measured
-  const { gas = 'real' } = options
   requireProfile('profile', profile)
   requireWithin('breathedTemperature', breathedTemperature, breathed)
   requireWithin('surfacePressure', surfacePressure, surface)
@@ -103,16 +102,16 @@ export function measuredRate(measured: MeasuredUse, options: GasModelOption = {}
   let surfaceLitres = 0
   for (const [i, drop] of requireDrops(cylinders).entries()) {
     const { mixture } = drop.before
-    const used = amountOfGas(drop.before, options) - amountOfGas(drop.after, options)
+    const used = amountIn(drop.before, options) - amountIn(drop.after, options)
     if (!(used > 0)) throw noUse(i, used)
     amount += used
     mass += used * molarMass(mixture)
     const meanDensity = segmentsOf(profile).reduce(
-      (sum, segment) => sum + densityTime(gas, mixture, segment, breathedTemperature),
+      (sum, segment) => sum + densityTime(options, mixture, segment, breathedTemperature),
       0,
     )
     litres += (used / meanDensity) * duration
-    surfaceLitres += used / molarDensityBy(gas, mixture, surfacePressure, breathedTemperature)
+    surfaceLitres += used / densityOf(options, mixture, surfacePressure, breathedTemperature)
   }
   return {
     respiratoryMinuteVolume: (litres / duration) as VolumeFlow,

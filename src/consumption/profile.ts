@@ -198,6 +198,7 @@ export function segmentsOf(
   end = last(profile).time,
 ): readonly Segment[] {
   const segments: Segment[] = []
+  if (!(end > start)) return segments
   for (let i = 1; i < profile.length; i++) {
     const a = profile[i - 1] as ProfilePoint
     const b = profile[i] as ProfilePoint

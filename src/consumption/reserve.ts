@@ -1,4 +1,3 @@
-import { amountOfGas, type GasModelOption } from '../gas-law/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import {
   type AbsolutePressure,
@@ -21,7 +20,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { type Ascent, type AscentLeg, amountOfLeg, ascentLegs } from './ascent-gas.ts'
-import { type CylinderGas, pressureHolding } from './supply.ts'
+import { amountIn, type CylinderGas, type GasReckoning, pressureHolding } from './supply.ts'
 
 /** How a pressure is shown: always rounded to the cautious side. */
 export interface PressureStep {
@@ -111,7 +110,7 @@ const errorRange: Accepted = { atLeast: 0, atMost: 100, unit: bar, hint: 'Give t
 export function ascentReserve(
   ascent: Ascent,
   cylinder: ReserveCylinder,
-  options: GasModelOption & { readonly show: PressureStep },
+  options: GasReckoning & { readonly show: PressureStep },
 ): Reserve {
   const counted = countReserve(ascent, cylinder, options)
   const { show } = options
@@ -125,20 +124,19 @@ export function ascentReserve(
 
 type Counted = Pick<Reserve, 'amount' | 'pressureVolume' | 'pressure' | 'gaugePressure' | 'parts'>
 
-function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasModelOption): Counted {
-  const { gas = 'real' } = options
+function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasReckoning): Counted {
   const { internalVolume, temperature, mixture, residualPressure, gaugeError } = cylinder
   requireWithin('residualPressure', residualPressure, residual)
   requireWithin('gaugeError', gaugeError, errorRange)
   const contents = { internalVolume, temperature, mixture, pressure: residualPressure }
-  const left = amountOfGas(contents, options)
+  const left = amountIn(contents, options)
   const parts: ReservePart[] = [{ cause: 'residual', pressure: residualPressure as number as PressureDifference }]
   let amount = 0
   let pressureVolume = 0
   let pressure = residualPressure
   // What is needed last lies lowest in the cylinder.
   for (const leg of [...ascentLegs(ascent)].reverse()) {
-    amount += amountOfLeg(ascent, leg, gas, mixture, temperature)
+    amount += amountOfLeg(ascent, leg, options, mixture, temperature)
     pressureVolume += leg.pressureVolume
     const next = amount === 0 ? pressure : pressureHolding(left + amount, contents, options)
     parts.push({
@@ -237,7 +235,7 @@ const changes: readonly {
 export function reserveEffects(
   ascent: Ascent,
   cylinder: ReserveCylinder,
-  options: GasModelOption = {},
+  options: GasReckoning = {},
 ): readonly InputEffect[] {
   const { gaugePressure } = countReserve(ascent, cylinder, options)
   return changes

@@ -1,13 +1,13 @@
 import { LitrebarError } from '../errors/index.ts'
 import {
   amountOfGas,
+  type CompiledMixture,
+  compiledMolarDensity,
   type GasContents,
-  type GasModel,
   type GasModelOption,
   gasConstant,
   type Mixture,
   molarDensityBy,
-  molarMass,
   pressureAt,
 } from '../gas-law/index.ts'
 import {
@@ -46,31 +46,51 @@ export interface GasQuantity {
   readonly pressureVolume: PressureVolume
 }
 
-/**
- * An amount of gas in all measures.
- *
- * @param amount - mol
- * @param mixture - the gas
- * @param breathedAt - temperature and pressure where it is breathed
- * @param gas - how density is reckoned there
- */
-export function gasQuantity(
-  amount: number,
-  mixture: Mixture,
-  breathedAt: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
-  gas: GasModel,
-): GasQuantity {
-  const { pressure, temperature } = breathedAt
-  return {
-    amount: amount as Amount,
-    mass: (amount * molarMass(mixture)) as Mass,
-    pressureVolume: ((amount / molarDensityBy(gas, mixture, pressure, temperature)) * pressure) as PressureVolume,
-  }
+/** How gas is reckoned: by the equation of state, by the ideal law, or out of a table of the former. */
+export interface GasReckoning extends GasModelOption {
+  /**
+   * A compiled mixture, for loops over many states: it stands for the equation of state within its box and its error.
+   * Everything reckoned with it must hold that same mixture.
+   */
+  readonly compiled?: CompiledMixture
 }
 
-/** Molar density of the gas as it is breathed, mol/m³. */
-export function breathedDensity(gas: GasModel, mixture: Mixture, pressure: number, temperature: Temperature): number {
-  return molarDensityBy(gas, mixture, pressure as AbsolutePressure, temperature)
+/** Molar density, mol/m³, as asked for. */
+export function densityOf(
+  { gas = 'real', compiled }: GasReckoning,
+  mixture: Mixture,
+  pressure: number,
+  temperature: Temperature,
+): number {
+  if (compiled === undefined || gas === 'ideal') {
+    return molarDensityBy(gas, mixture, pressure as AbsolutePressure, temperature)
+  }
+  requireCompiledFrom(mixture, compiled)
+  return compiledMolarDensity(compiled, pressure as AbsolutePressure, temperature)
+}
+
+function requireCompiledFrom(mixture: Mixture, compiled: CompiledMixture): void {
+  if (compiled.mixture === mixture) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'options.compiled',
+    value: 'compiled from another mixture',
+    expected: 'a table of the mixture in the cylinder',
+    hint: 'Compile the very mixture object that the cylinder holds.',
+  })
+}
+
+/** Amount of gas in a vessel, mol. */
+export function amountIn(contents: GasContents, reckoning: GasReckoning): number {
+  if (reckoning.compiled === undefined) return amountOfGas(contents, reckoning)
+  const pressure = pressureOf(contents)
+  return volumeAt(contents, pressure) * densityOf(reckoning, contents.mixture, pressure, contents.temperature)
+}
+
+function volumeAt(contents: GasContents, pressure: number): number {
+  if (contents.gaugePressure === undefined || contents.elasticExpansion === undefined) return contents.internalVolume
+  const { internalVolume, ambientPressure, elasticExpansion } = contents
+  return internalVolume + (elasticExpansion.volume / elasticExpansion.at) * (pressure - ambientPressure)
 }
 
 /** Absolute pressure inside a vessel, however it was stated. */
@@ -92,7 +112,7 @@ export function atPressure(contents: GasContents, pressure: AbsolutePressure): G
  * @param argument - path of the pressure, for the error
  * @param contents - the vessel as it is
  * @param kept - absolute pressure that is left, at the temperature of the contents
- * @param options - gas model
+ * @param reckoning - how gas is reckoned
  * @returns amount, mol
  * @throws LitrebarError `range` if the vessel holds less than that: says by how much
  */
@@ -100,11 +120,11 @@ export function amountAbove(
   argument: string,
   contents: GasContents,
   kept: AbsolutePressure,
-  options: GasModelOption,
+  reckoning: GasReckoning,
 ): number {
   requireWithin(argument, kept, keptPressure)
   const inside = pressureOf(contents)
-  const amount = amountOfGas(contents, options)
+  const amount = amountIn(contents, reckoning)
   if (kept === 0) return amount
   if (kept > inside) {
     throw new LitrebarError({
@@ -115,10 +135,10 @@ export function amountAbove(
       hint: `There are ${inBar(kept - inside)} too few: fill the cylinder, or keep less.`,
     })
   }
-  return amount - amountOfGas(atPressure(contents, kept), options)
+  return amount - amountIn(atPressure(contents, kept), reckoning)
 }
 
-// A vessel that stretches by half a per cent between empty and full gains two digits a step.
+// A vessel that stretches by half a per cent between empty and full gains two digits a step, a secant on a table more.
 const mostSteps = 30
 const lastChange = 1e-13
 
@@ -127,36 +147,68 @@ const lastChange = 1e-13
  *
  * @param amount - mol, above 0
  * @param contents - vessel, mixture and temperature; its pressure plays no part
- * @param options - gas model
+ * @param reckoning - how gas is reckoned
  * @returns absolute pressure, Pa
- * @throws LitrebarError `outside-validity` beyond the range of the equation of state; `not-converged`
+ * @throws LitrebarError `outside-validity` beyond the range of the equation of state or the table; `not-converged`
  */
-export function pressureHolding(amount: number, contents: GasContents, options: GasModelOption): AbsolutePressure {
-  const { gas = 'real' } = options
-  const { mixture, temperature } = contents
-  let pressure = pressureAtDensity(gas, mixture, amount / contents.internalVolume, temperature)
-  if (contents.gaugePressure === undefined || contents.elasticExpansion === undefined)
-    return pressure as AbsolutePressure
-  const { internalVolume, ambientPressure, elasticExpansion } = contents
-  const stretch = elasticExpansion.volume / elasticExpansion.at
+export function pressureHolding(amount: number, contents: GasContents, reckoning: GasReckoning): AbsolutePressure {
+  let pressure = pressureAtDensity(amount / contents.internalVolume, contents, reckoning)
+  if (contents.gaugePressure === undefined || contents.elasticExpansion === undefined) return pressure
   for (let step = 0; step < mostSteps; step++) {
-    const volume = internalVolume + stretch * (pressure - ambientPressure)
-    const next = pressureAtDensity(gas, mixture, amount / volume, temperature)
-    if (Math.abs(next - pressure) <= lastChange * next) return next as AbsolutePressure
+    const next = pressureAtDensity(amount / volumeAt(contents, pressure), contents, reckoning)
+    if (Math.abs(next - pressure) <= lastChange * next) return next
     pressure = next
   }
-  throw new LitrebarError({
-    code: 'not-converged',
-    argument: 'contents.elasticExpansion',
-    value: `${String(elasticExpansion.volume)} m³ at ${String(elasticExpansion.at)} Pa`,
-    expected: 'an expansion that is small beside the internal volume',
-    hint: 'Check the unit of the expansion.',
-  })
+  throw notConverged('contents.elasticExpansion', 'an expansion that is small beside the internal volume')
 }
 
-function pressureAtDensity(gas: GasModel, mixture: Mixture, density: number, temperature: Temperature): number {
-  if (gas === 'ideal') return density * gasConstant * temperature
-  return pressureAt(mixture, { molarDensity: density as MolarDensity, temperature })
+function pressureAtDensity(
+  density: number,
+  { mixture, temperature }: Pick<GasContents, 'mixture' | 'temperature'>,
+  reckoning: GasReckoning,
+): AbsolutePressure {
+  const { gas = 'real', compiled } = reckoning
+  const ideal = density * gasConstant * temperature
+  if (gas === 'ideal') return ideal as AbsolutePressure
+  if (compiled === undefined) return pressureAt(mixture, { molarDensity: density as MolarDensity, temperature })
+  requireCompiledFrom(mixture, compiled)
+  return pressureFromTable(density, compiled, temperature, ideal)
+}
+
+/** Secant on the density of the table, which is nearly a straight line of pressure. */
+function pressureFromTable(
+  density: number,
+  compiled: CompiledMixture,
+  temperature: Temperature,
+  ideal: number,
+): AbsolutePressure {
+  const [low, high] = compiled.pressure
+  const miss = (p: number): number => compiledMolarDensity(compiled, p as AbsolutePressure, temperature) - density
+  let last = Math.min(Math.max(ideal, low), high)
+  let lastMiss = miss(last)
+  let next = Math.min(Math.max((last * density) / (density + lastMiss), low), high)
+  for (let step = 0; step < mostSteps; step++) {
+    if (Math.abs(next - last) <= tableChange * next) return next as AbsolutePressure
+    const nextMiss = miss(next)
+    const change = (nextMiss * (next - last)) / (nextMiss - lastMiss)
+    last = next
+    lastMiss = nextMiss
+    next -= nextMiss === 0 ? 0 : change
+  }
+  throw notConverged('options.compiled', 'a table over pressures that include the result')
+}
+
+// Below the error that any table is made to.
+const tableChange = 1e-11
+
+function notConverged(argument: string, expected: string): LitrebarError {
+  return new LitrebarError({
+    code: 'not-converged',
+    argument,
+    value: `a pressure that does not settle in ${mostSteps} steps`,
+    expected,
+    hint: 'Check the unit of the input.',
+  })
 }
 
 /** A pressure in words, for an error. */

@@ -1,5 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import { amountOfGas, type GasContents, type GasModelOption } from '../gas-law/index.ts'
+import type { GasContents } from '../gas-law/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import {
   type AbsolutePressure,
@@ -14,7 +14,7 @@ import {
   round,
 } from '../units/index.ts'
 import type { PressureStep } from './reserve.ts'
-import { amountAbove, pressureHolding } from './supply.ts'
+import { amountAbove, amountIn, type GasReckoning, pressureHolding } from './supply.ts'
 
 /** One diver of a team, with all the gas that the diver breathes from taken together. */
 export interface TeamSupply {
@@ -48,7 +48,7 @@ export interface TurnPressures {
 }
 
 /** What is read from a gauge, and against what. */
-export interface TurnOptions extends GasModelOption {
+export interface TurnOptions extends GasReckoning {
   /** Share of the gas to be used before the turn: one third is `1 / 3`. */
   readonly fraction: number
   /** Around the gauge when it shows zero: the surface pressure for a sealed case. */
@@ -78,7 +78,7 @@ const errorRange: Accepted = { atLeast: 0, atMost: 100, unit: bar, hint: 'Give t
  *   gaugeZero: absolute(1, bar),
  *   show: { unit: bar, step: 5 },
  * })
- * turns.map(({ shown }) => shown.text) // => ['145', '135']
+ * turns.map(({ shown }) => shown.text) // => ['145', '130']
  */
 export function turnPressures(team: readonly TeamSupply[], options: TurnOptions): TurnPressures {
   const { fraction, gaugeZero } = options
@@ -103,11 +103,11 @@ export function turnPressures(team: readonly TeamSupply[], options: TurnOptions)
 export function turnAfter(
   use: number,
   { contents, gaugeError = 0 as PressureDifference }: TeamSupply,
-  options: Pick<TurnOptions, 'gas' | 'gaugeZero' | 'show'>,
+  options: Pick<TurnOptions, 'gas' | 'compiled' | 'gaugeZero' | 'show'>,
   argument: string,
 ): TurnPressure {
   requireWithin(`${argument}.gaugeError`, gaugeError, errorRange)
-  const pressure = pressureHolding(amountOfGas(contents, options) - use, contents, options)
+  const pressure = pressureHolding(amountIn(contents, options) - use, contents, options)
   const gaugePressure = (pressure - options.gaugeZero + gaugeError) as GaugePressure
   return {
     pressure,

@@ -1,12 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import {
-  amountOfGas,
-  type GasContents,
-  type GasModel,
-  type GasModelOption,
-  gasConstant,
-  molarMass,
-} from '../gas-law/index.ts'
+import { type GasContents, gasConstant, molarMass } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -21,7 +14,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { first, last, type Profile, requireProfile, type Segment, segmentsOf } from './profile.ts'
-import { breathedDensity, type GasQuantity, inBarLitres, pressureHolding } from './supply.ts'
+import { amountIn, densityOf, type GasQuantity, type GasReckoning, inBarLitres, pressureHolding } from './supply.ts'
 
 /** From a moment on, who breathes how much out of which cylinder: a change of work, of cylinder or of mixture. */
 export interface BreathingPeriod {
@@ -99,26 +92,25 @@ export function pressureVolumeBreathed(profile: Profile, respiratoryMinuteVolume
  *   cylinders: { back },
  *   breathedTemperature: temperatureOf(10, celsius),
  * }).back
- * inUnit(pressureLeft, bar).toFixed(1) // => '43.1'
+ * inUnit(pressureLeft, bar).toFixed(1) // => '45.8'
  */
 export function gasUsed<Name extends string>(
   dive: BreathedDive<Name>,
-  options: GasModelOption = {},
+  options: GasReckoning = {},
 ): Readonly<Record<Name, CylinderUse>> {
   requireDive(dive)
-  const { gas = 'real' } = options
   const tallies = new Map<Name, { amount: number; pressureVolume: number }>()
   for (const cylinder of Object.keys(dive.cylinders) as Name[]) tallies.set(cylinder, { amount: 0, pressureVolume: 0 })
   for (const stretch of stretchesOf(dive)) {
     const tally = tallies.get(stretch.cylinder)
     if (tally === undefined) continue
     tally.pressureVolume += stretch.rate * pressureTime(stretch)
-    tally.amount += amountBreathed(gas, dive, stretch)
+    tally.amount += amountBreathed(options, dive, stretch)
   }
   const uses = [...tallies].map(([name, tally]): [Name, CylinderUse] => {
     const contents = dive.cylinders[name]
-    const amount = amountOfGas(contents, options)
-    if (!(tally.amount < amount)) throw runsOut(dive, name, amount, tally.amount, gas)
+    const amount = amountIn(contents, options)
+    if (!(tally.amount < amount)) throw runsOut(dive, name, options)
     return [
       name,
       {
@@ -140,12 +132,16 @@ export interface Stretch<Name extends string> extends Segment {
   readonly cylinder: Name
 }
 
-/** The profile cut at its own points and where breathing changes. */
-export function stretchesOf<Name extends string>(dive: BreathedDive<Name>): readonly Stretch<Name>[] {
-  const { profile, breathing } = dive
+/** The profile between two moments, cut at its own points and where breathing changes. */
+export function stretchesOf<Name extends string>(
+  { profile, breathing }: BreathedDive<Name>,
+  start = first(profile).time,
+  end = last(profile).time,
+): readonly Stretch<Name>[] {
   return breathing.flatMap(({ from, respiratoryMinuteVolume, cylinder }, i) => {
-    const until = breathing[i + 1]?.from ?? last(profile).time
-    return segmentsOf(profile, from, until).map((segment) => ({
+    const until = breathing[i + 1]?.from ?? end
+    const cut = [Math.max(from, start) as Duration, Math.min(until, end) as Duration] as const
+    return segmentsOf(profile, ...cut).map((segment) => ({
       ...segment,
       rate: respiratoryMinuteVolume,
       cylinder: cylinder as Name, // requireDive has seen to it
@@ -155,11 +151,13 @@ export function stretchesOf<Name extends string>(dive: BreathedDive<Name>): read
 
 /** Amount breathed over a stretch, mol. */
 export function amountBreathed<Name extends string>(
-  gas: GasModel,
+  reckoning: GasReckoning,
   dive: Pick<BreathedDive<Name>, 'cylinders' | 'breathedTemperature'>,
   stretch: Stretch<Name>,
 ): number {
-  return stretch.rate * densityTime(gas, dive.cylinders[stretch.cylinder].mixture, stretch, dive.breathedTemperature)
+  return (
+    stretch.rate * densityTime(reckoning, dive.cylinders[stretch.cylinder].mixture, stretch, dive.breathedTemperature)
+  )
 }
 
 function pressureTime({ from, to, duration }: Segment): number {
@@ -173,18 +171,18 @@ const gaussPoint = 1 / Math.sqrt(3)
  * two Gauss points, exact for a cubic, leave less than 1e-9.
  */
 export function densityTime(
-  gas: GasModel,
+  reckoning: GasReckoning,
   mixture: GasContents['mixture'],
   { from, to, duration }: Pick<Segment, 'from' | 'to' | 'duration'>,
   temperature: Temperature,
 ): number {
   const middle = (from + to) / 2
-  if (gas === 'ideal') return (middle / (gasConstant * temperature)) * duration
-  if (from === to) return breathedDensity(gas, mixture, from, temperature) * duration
+  if (reckoning.gas === 'ideal') return (middle / (gasConstant * temperature)) * duration
+  if (from === to) return densityOf(reckoning, mixture, from, temperature) * duration
   const apart = ((to - from) / 2) * gaussPoint
   const sum =
-    breathedDensity(gas, mixture, middle - apart, temperature) +
-    breathedDensity(gas, mixture, middle + apart, temperature)
+    densityOf(reckoning, mixture, middle - apart, temperature) +
+    densityOf(reckoning, mixture, middle + apart, temperature)
   return (sum / 2) * duration
 }
 
@@ -226,28 +224,26 @@ export function requireDive(dive: BreathedDive): void {
   })
 }
 
-function runsOut<Name extends string>(
+/** The error of a cylinder that does not last: when it is empty, and how much more would be needed. */
+export function runsOut<Name extends string>(
   dive: BreathedDive<Name>,
   name: Name,
-  amount: number,
-  wanted: number,
-  gas: GasModel,
+  reckoning: GasReckoning,
 ): LitrebarError {
-  let left = amount
-  let end = first(dive.profile).time as number
+  let left = amountIn(dive.cylinders[name], reckoning)
+  let empty = 0
   for (const stretch of stretchesOf(dive)) {
     if (stretch.cylinder !== name) continue
-    const used = amountBreathed(gas, dive, stretch)
-    end = stretch.start + (stretch.duration * Math.min(left, used)) / used
-    if (used >= left) break
+    const used = amountBreathed(reckoning, dive, stretch)
+    if (left > 0) empty = stretch.start + (stretch.duration * Math.min(left, used)) / used
     left -= used
   }
-  const perAmount = gasConstant * dive.breathedTemperature
+  const lacking = -left * gasConstant * dive.breathedTemperature
   return new LitrebarError({
     code: 'range',
     argument: `cylinders.${name}`,
-    value: `empty after about ${String(Number((end / minute.factor).toPrecision(3)))} min`,
-    expected: `gas for the whole profile, ${inBarLitres((wanted - amount) * perAmount)} more`,
+    value: `empty after about ${String(Number((empty / minute.factor).toPrecision(3)))} min`,
+    expected: `gas for the whole profile, ${inBarLitres(lacking)} more`,
     hint: 'Breathe less from it, fill it further, or change the cylinder earlier.',
   })
 }

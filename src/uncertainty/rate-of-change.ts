@@ -25,7 +25,7 @@ const interval: Accepted = { above: 0, unit: second, hint: 'Readings need time b
  * @source litrebar-derivation (slope of least squares, white noise)
  * @example
  * const noise = { standardUncertainty: 0.05, interval: measure(1, second), count: 10 }
- * (rateUncertainty(noise) * 60).toFixed(3) // => '0.330'
+ * rateUncertainty(noise).toFixed(5) // => '0.00550'
  */
 export function rateUncertainty(readings: EvenReadings): number {
   const { standardUncertainty, count } = readings
