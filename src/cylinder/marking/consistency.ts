@@ -1,4 +1,4 @@
-import { monthNumber, monthText } from './calendar-month.ts'
+import { monthText } from './calendar-month.ts'
 import type { FindingCode } from './finding.ts'
 import { found, type Place, type Reading } from './reading.ts'
 import { type CylinderSpecification, specificationOf } from './specification.table.ts'
@@ -28,7 +28,8 @@ const wanted: Readonly<Record<string, readonly StampFieldName[]>> = {
 }
 
 function checkFields(reading: Reading): void {
-  const { marks, findings } = reading
+  const { marks } = reading
+  const { findings } = marks
   for (const field of wanted[marks.system] ?? wanted['other'] ?? []) {
     if (marks[field as keyof typeof marks] !== undefined) continue
     // A field that is there but broken has its own finding.
@@ -57,7 +58,7 @@ function endOfText(reading: Reading): Place {
 }
 
 function placeOf(reading: Reading, name: StampFieldName): Place {
-  return reading.fields.find((field) => field.name === name) ?? endOfText(reading)
+  return reading.marks.fields.find((field) => field.name === name) ?? endOfText(reading)
 }
 
 /** The ten per cent rule and the star belong to certain types; the eddy-current letters to aluminium. */
@@ -156,7 +157,7 @@ function sphereSurface(volume: number): number {
 
 function checkDates(reading: Reading): void {
   const { marks, asOf, retestPlaces } = reading
-  const first = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest)
+  const first = reading.firstTestMonth
   let latest = first
   const isMetric = marks.system === 'METRIC-OLD'
   if (first !== undefined && asOf !== undefined && first > asOf && reading.firstTestPlace !== undefined) {
@@ -164,7 +165,7 @@ function checkDates(reading: Reading): void {
   }
   for (const [index, retest] of marks.retests.entries()) {
     const place = retestPlaces[index] as Place
-    const month = monthNumber('retest', retest.date)
+    const month = reading.retestMonths[index] as number
     if (asOf !== undefined && month > asOf)
       found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', place)
     if (first !== undefined && month < first) {
@@ -176,7 +177,7 @@ function checkDates(reading: Reading): void {
   }
   // Germany is named for punching the expiry date (STD-105); a German gas word is the only sign of it on the shoulder.
   const isGerman = marks.gas !== undefined && germanGas.has(marks.gas)
-  const isSaid = reading.findings.some(({ code }) => code === 'date-may-be-expiry')
+  const isSaid = reading.marks.findings.some(({ code }) => code === 'date-may-be-expiry')
   if (isMetric && isGerman && !isSaid && reading.firstTestPlace !== undefined) {
     found(reading, 'date-may-be-expiry', reading.firstTestPlace)
   }
@@ -195,9 +196,9 @@ const germanGas: ReadonlySet<string> = new Set([
 function checkLateRetests(reading: Reading): void {
   const { marks } = reading
   const usual = marks.specification === '3HT' ? 36 : 60
-  let due = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest) + usual
+  let due = reading.firstTestMonth === undefined ? undefined : reading.firstTestMonth + usual
   for (const [index, retest] of marks.retests.entries()) {
-    const month = monthNumber('retest', retest.date)
+    const month = reading.retestMonths[index] as number
     if (due !== undefined && month > due) {
       const place = reading.retestPlaces[index] as Place
       found(reading, 'late-retest', place, { date: retest.date, wasDue: monthText(due) })
@@ -210,9 +211,8 @@ function checkLateRetests(reading: Reading): void {
 function checkKindOfRetest(reading: Reading): void {
   const { marks } = reading
   if (marks.system === 'METRIC-OLD') return
-  let before = marks.firstTest === undefined ? undefined : monthNumber('firstTest', marks.firstTest)
-  for (const [index, retest] of marks.retests.entries()) {
-    const month = monthNumber('retest', retest.date)
+  let before = reading.firstTestMonth
+  for (const [index, month] of reading.retestMonths.entries()) {
     if (before !== undefined && month > before && month - before < 60) {
       found(reading, 'retest-kind-not-stamped', reading.retestPlaces[index] as Place)
     }

@@ -14,19 +14,32 @@ export interface Figures {
 export function figuresAt(text: string, from: number): Figures | undefined {
   let end = from
   let points = 0
+  let decimals = 0
+  let whole = 0
   let isRepaired = false
   let hasFigure = false
   for (; end < text.length; end++) {
     const code = text.charCodeAt(end)
-    if (isDigitCode(code)) hasFigure = true
-    else if (isLookAlikeFigure(code) && (hasFigure || isDigitCode(text.charCodeAt(end + 1)))) isRepaired = true
-    else if ((code === 46 || code === 44) && hasFigure && isFigureLike(text, end + 1)) points++
-    else break
+    let figure = code - 48
+    if (figure >= 0 && figure <= 9) hasFigure = true
+    else if (isLookAlikeFigure(code) && (hasFigure || isDigitCode(text.charCodeAt(end + 1)))) {
+      isRepaired = true
+      figure = code === 79 ? 0 : 1
+    } else if ((code === 46 || code === 44) && hasFigure && isFigureLike(text, end + 1)) {
+      points++
+      continue
+    } else break
+    whole = whole * 10 + figure
+    if (points > 0) decimals++
   }
   if (!hasFigure) return undefined
-  const value = points > 1 ? Number.NaN : Number(plain(text.slice(from, end)))
+  // Up to 15 figures and 22 decimals a quotient by a power of ten is the nearest double to what is written.
+  const value =
+    points > 1 || whole > Number.MAX_SAFE_INTEGER || decimals > 15 ? Number.NaN : whole / (tens[decimals] as number)
   return { value, end, points, isRepaired }
 }
+
+const tens: readonly number[] = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15]
 
 /** Whole figures only, exactly `count` of them. */
 export function wholeAt(text: string, from: number, count: number): number | undefined {
@@ -65,12 +78,4 @@ function isFigureLike(text: string, at: number): boolean {
 
 function isLookAlikeFigure(code: number): boolean {
   return code === 79 || code === 73
-}
-
-function plain(figures: string): string {
-  let text = ''
-  for (const character of figures) {
-    text += character === 'O' ? '0' : character === 'I' ? '1' : character === ',' ? '.' : character
-  }
-  return text
 }

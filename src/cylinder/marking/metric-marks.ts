@@ -267,6 +267,7 @@ function readDates(reading: Reading, dates: readonly { readonly word: Word; read
       year: yearLength === 4 ? year : fullYear(reading, year, whole),
       month,
       body: body?.text,
+      country: undefined,
       suffixes: [],
       place,
       isRetest: false,

@@ -13,7 +13,7 @@ const unitWords: readonly UnitWord[] = ['BAR', 'KG', 'MM', 'L']
 export function readOperationalMark(reading: Reading): Place | undefined {
   const { words } = reading
   const first = words[reading.at] as Word
-  const key = first.text.startsWith('PW') ? 'PW' : first.text.startsWith('PH') ? 'PH' : undefined
+  const key = keyOf(first.text)
   let index = reading.at
   let offset = 0
   if (key !== undefined) {
@@ -48,7 +48,14 @@ export function readOperationalMark(reading: Reading): Place | undefined {
   return { line: first.line, start: first.start, end: last.line === first.line ? last.end : first.end }
 }
 
+function keyOf(text: string): Key | undefined {
+  if (text.charCodeAt(0) !== 80) return undefined
+  const second = text.charCodeAt(1)
+  return second === 87 ? 'PW' : second === 72 ? 'PH' : undefined
+}
+
 function unitAt(text: string, from: number): UnitWord | undefined {
+  if (from >= text.length) return undefined
   for (const unit of unitWords) {
     if (spells(text, from, unit) && from + unit.length === text.length) return unit
   }

@@ -1,8 +1,9 @@
 import { LitrebarError } from '../../errors/index.ts'
 import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-month.ts'
 import { checkConsistency, pointsTo6351 } from './consistency.ts'
+import type { Finding } from './finding.ts'
 import { gasAt, isMetricUnit, readMetricMarks } from './metric-marks.ts'
-import { draftNames, emptyDraft, found, type Reading, within } from './reading.ts'
+import { emptyDraft, found, type Reading, within } from './reading.ts'
 import { specificationOf } from './specification.table.ts'
 import type { MarkingFamily, Stamp } from './stamp.ts'
 import { familyOfStandard, isStandardWord, isUnSymbol, readUnMarks } from './un-marks.ts'
@@ -62,10 +63,12 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
   checkConsistency(reading)
   if (reading.centuryPlace !== undefined) found(reading, 'century-assumed', reading.centuryPlace)
 
-  return finished(reading)
+  if (pointsTo6351(reading)) marks.alloyHint = '6351-T6'
+  inOrder(marks.findings)
+  return marks
 }
 
-// Written out, because spreading an object costs more here than all the reading.
+// Written out: spreading an object would cost more than all the reading.
 function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined): Reading {
   return {
     lines: scan.lines,
@@ -73,26 +76,31 @@ function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined)
     separators: scan.separators,
     at: 0,
     marks: emptyDraft(system),
-    fields: [],
-    findings: [],
     asOf,
     firstTestPlace: undefined,
+    firstTestMonth: undefined,
     retestPlaces: [],
+    retestMonths: [],
     suffixPlaces: [],
     centuryPlace: undefined,
   }
 }
 
-/** The marks that are there, with their places and what was found, in the order of the text. */
-function finished(reading: Reading): Stamp {
-  const { marks, fields, findings } = reading
-  findings.sort((a, b) => a.line - b.line || a.start - b.start)
-  const stamp: Record<string, unknown> = { system: marks.system }
-  for (const name of draftNames) if (marks[name] !== undefined) stamp[name] = marks[name]
-  if (pointsTo6351(reading)) stamp['alloyHint'] = '6351-T6'
-  stamp['fields'] = fields
-  stamp['findings'] = findings
-  return stamp as unknown as Stamp
+/** In the order of the text: by insertion, since most are in place already. */
+function inOrder(findings: Finding[]): void {
+  if (findings.length > 50) findings.sort((a, b) => a.line - b.line || a.start - b.start)
+  else {
+    for (let index = 1; index < findings.length; index++) {
+      const finding = findings[index] as Finding
+      let at = index - 1
+      for (; at >= 0 && isAfter(findings[at] as Finding, finding); at--) findings[at + 1] = findings[at] as Finding
+      findings[at + 1] = finding
+    }
+  }
+}
+
+function isAfter(a: Finding, b: Finding): boolean {
+  return a.line > b.line || (a.line === b.line && a.start > b.start)
 }
 
 function noteRepairs(reading: Reading): void {
@@ -107,22 +115,27 @@ function familyOf(words: readonly Word[]): { readonly system: MarkingFamily; rea
   let us: Word | undefined
   let standard: Word | undefined
   let pressure: Word | undefined
+  let gas: Word | undefined
   let metric: Word | undefined
   let requalifier: Word | undefined
-  for (const [index, word] of words.entries()) {
+  for (let index = 0; index < words.length; index++) {
+    const word = words[index] as Word
     const { text } = word
     const following = words[index + 1]?.text ?? ''
     if (us === undefined && isUsMark(text, following)) us = word
     else if (standard === undefined && isStandardMark(text, following)) standard = word
+    // What tells the other families apart is of no use once one of the first two is found.
+    else if (us !== undefined || standard !== undefined) continue
     else if (pressure === undefined && isLabelledPressure(text, following)) pressure = word
+    else if (gas === undefined && gasAt(text)) gas = word
     else if (metric === undefined && isMetricMark(text, following)) metric = word
     else if (requalifier === undefined && isRin(text)) requalifier = word
   }
   if (us !== undefined) return standard === undefined ? { system: 'US' } : { system: 'US', other: standard }
   if (standard !== undefined) return { system: 'ADR' }
   // PW and PH belong to the newer shoulders; with the word for a gas beside them the shoulder is an older one.
-  if (pressure !== undefined && !words.some(({ text }) => gasAt(text))) return { system: 'ADR' }
-  if (metric !== undefined || pressure !== undefined) return { system: 'METRIC-OLD' }
+  if (pressure !== undefined && gas === undefined) return { system: 'ADR' }
+  if (metric !== undefined || gas !== undefined || pressure !== undefined) return { system: 'METRIC-OLD' }
   return requalifier === undefined ? undefined : { system: 'US' }
 }
 
@@ -146,7 +159,6 @@ function isLabelledPressure(text: string, following: string): boolean {
 }
 
 function isMetricMark(text: string, following: string): boolean {
-  if (gasAt(text)) return true
   if (!startsWithFigure(text)) return false
   let end = 0
   while (end < text.length && '0123456789.,'.includes(text.charAt(end))) end++

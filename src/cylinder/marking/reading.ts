@@ -1,12 +1,14 @@
 import { monthText } from './calendar-month.ts'
 import { type Finding, type FindingCode, type FindingDetail, findingSeverity } from './finding.ts'
-import type { MarkingFamily, Retest, RetestSuffix, StampField, StampFieldName, StampMarks } from './stamp.ts'
+import type { MarkingFamily, Retest, RetestSuffix, Stamp, StampField, StampFieldName, StampMarks } from './stamp.ts'
 import type { Separator, Word } from './words.ts'
 
-/** The marks while they are being read: every name is there, in one order, so that all drafts are of one shape. */
-export type Draft = {
-  -readonly [Name in keyof Required<StampMarks>]: Name extends 'system' ? MarkingFamily : StampMarks[Name] | undefined
-} & { retests: Retest[] }
+/** The stamp while it is being read: every name is there, in one order, so that all stamps are of one shape. */
+export type Draft = { -readonly [Name in keyof Stamp]-?: Stamp[Name] } & {
+  retests: Retest[]
+  fields: StampField[]
+  findings: Finding[]
+}
 
 export function emptyDraft(system: MarkingFamily): Draft {
   return {
@@ -37,11 +39,14 @@ export function emptyDraft(system: MarkingFamily): Draft {
     nominal: undefined,
     rejectionElasticExpansion: undefined,
     closure: undefined,
+    alloyHint: undefined,
+    fields: [],
+    findings: [],
   }
 }
 
 /** The names of the marks in their order, without the family. */
-export const draftNames: readonly (keyof Draft)[] = [
+export const markNames: readonly (keyof StampMarks)[] = [
   'prefix',
   'specification',
   'permit',
@@ -85,13 +90,13 @@ export interface Reading {
   /** Index of the word to read next. */
   at: number
   readonly marks: Draft
-  readonly fields: StampField[]
-  readonly findings: Finding[]
   /** Months since year 0 of the day that the reader counts from, if one was given. */
   readonly asOf: number | undefined
-  /** Place of the first test, and of each retest in the order of `marks.retests`. */
+  /** Place of the first test and of each retest in the order of `marks.retests`, with their months since year 0. */
   firstTestPlace: Place | undefined
+  firstTestMonth: number | undefined
   readonly retestPlaces: Place[]
+  readonly retestMonths: number[]
   readonly suffixPlaces: { readonly suffix: RetestSuffix; readonly place: Place }[]
   /** The first two-digit year that had to be given a century without a day to count from. */
   centuryPlace: Place | undefined
@@ -101,7 +106,7 @@ export function found(reading: Reading, code: FindingCode, place: Place, detail?
   const { line, start, end } = place
   const severity = findingSeverity[code]
   const text = reading.lines[line]?.slice(start, end) ?? ''
-  reading.findings.push(
+  reading.marks.findings.push(
     detail === undefined
       ? { code, severity, line, start, end, text }
       : { code, severity, line, start, end, text, detail },
@@ -110,7 +115,7 @@ export function found(reading: Reading, code: FindingCode, place: Place, detail?
 
 export function fieldAt(reading: Reading, name: StampFieldName, place: Place): void {
   const { line, start, end } = place
-  reading.fields.push({ name, text: reading.lines[line]?.slice(start, end) ?? '', line, start, end })
+  reading.marks.fields.push({ name, text: reading.lines[line]?.slice(start, end) ?? '', line, start, end })
 }
 
 /** Part of a word, by offsets into it. */
@@ -143,26 +148,26 @@ export function addDate(
     readonly year: number
     readonly month: number
     readonly body: string | undefined
-    readonly country?: string | undefined
+    readonly country: string | undefined
     readonly suffixes: readonly RetestSuffix[]
     readonly place: Place
     readonly isRetest: boolean
   },
 ): void {
   const { marks } = reading
-  const { body, country, suffixes, place } = date
-  const month = monthText(date.year * 12 + date.month - 1)
+  const { body, suffixes, place } = date
+  const number = date.year * 12 + date.month - 1
+  const month = monthText(number)
   if (!date.isRetest && reading.firstTestPlace === undefined && marks.retests.length === 0) {
     marks.firstTest = month
+    reading.firstTestMonth = number
     if (body !== undefined) marks.inspector = body
     reading.firstTestPlace = place
     fieldAt(reading, 'firstTest', place)
     return
   }
-  const retest: { -readonly [Name in keyof Retest]: Retest[Name] } = { date: month, suffixes }
-  if (body !== undefined) retest.body = body
-  if (country !== undefined) retest.country = country
-  marks.retests.push(retest)
+  marks.retests.push({ date: month, body, country: date.country, suffixes })
+  reading.retestMonths.push(number)
   reading.retestPlaces.push(place)
   fieldAt(reading, 'retest', place)
 }

@@ -19,9 +19,9 @@ export type RetestSuffix = '+' | '★' | 'E' | 'S' | 'VE' | 'UE' | 'R'
 export interface Retest {
   readonly date: CalendarMonth
   /** Who tested: RIN, notified body, or the mark of an inspection body. */
-  readonly body?: string
+  readonly body?: string | undefined
   /** Country sign before the body, where it is stamped. */
-  readonly country?: string
+  readonly country?: string | undefined
   readonly suffixes: readonly RetestSuffix[]
 }
 
@@ -42,48 +42,48 @@ export interface NeckThread {
   readonly code?: string
 }
 
-/** What a shoulder says, as data: what `writeStamp` takes and `readStamp` gives. What is not stamped is absent. */
+/** What a shoulder says, as data: what `writeStamp` takes and `readStamp` gives. What is not stamped is absent or undefined. */
 export interface StampMarks {
   readonly system: MarkingFamily
-  readonly prefix?: UsPrefix
-  readonly specification?: SpecificationName
+  readonly prefix?: UsPrefix | undefined
+  readonly specification?: SpecificationName | undefined
   /** Number of a special permit or exemption with its letters: `SP12345`. */
-  readonly permit?: string
-  readonly dual?: DualMark
+  readonly permit?: string | undefined
+  readonly dual?: DualMark | undefined
   /** As marked under the US rule. */
-  readonly servicePressure?: GaugePressure
+  readonly servicePressure?: GaugePressure | undefined
   /** As marked under ISO, UN and European rules, at 15 °C. */
-  readonly workingPressure?: GaugePressure
+  readonly workingPressure?: GaugePressure | undefined
   /** As marked; `testPressure` derives one where none is. */
-  readonly testPressure?: GaugePressure
+  readonly testPressure?: GaugePressure | undefined
   /** Water capacity, whether it was stamped as a volume or as a mass of water. */
-  readonly waterCapacity?: InternalVolume
-  readonly emptyMass?: Mass
+  readonly waterCapacity?: InternalVolume | undefined
+  readonly emptyMass?: Mass | undefined
   /** Guaranteed minimum wall. */
-  readonly minimumWall?: Length
-  readonly thread?: NeckThread
-  readonly material?: CylinderMaterial
-  readonly serial?: string
-  readonly maker?: string
+  readonly minimumWall?: Length | undefined
+  readonly thread?: NeckThread | undefined
+  readonly material?: CylinderMaterial | undefined
+  readonly serial?: string | undefined
+  readonly maker?: string | undefined
   /** Registered number of the maker: `M9901`. */
-  readonly makerNumber?: string
-  readonly countryOfManufacture?: string
-  readonly countryOfApproval?: string
+  readonly makerNumber?: string | undefined
+  readonly countryOfManufacture?: string | undefined
+  readonly countryOfApproval?: string | undefined
   /** Who saw the first test. */
-  readonly inspector?: string
-  readonly notifiedBody?: string
-  readonly firstTest?: CalendarMonth
+  readonly inspector?: string | undefined
+  readonly notifiedBody?: string | undefined
+  readonly firstTest?: CalendarMonth | undefined
   readonly retests: readonly Retest[]
-  /** Whether the steel is marked for gases that embrittle it; absent for other metals. */
-  readonly hydrogenCompatible?: boolean
+  /** Whether the steel is marked for gases that embrittle it; undefined for other metals. */
+  readonly hydrogenCompatible?: boolean | undefined
   /** The gas word of an older European stamp, as stamped. */
-  readonly gas?: string
+  readonly gas?: string | undefined
   /** Trade size as stamped, with its cubic feet: a figure of the trade, without a reference condition. */
-  readonly nominal?: { readonly identifier: string; readonly cubicFeet: number }
+  readonly nominal?: { readonly identifier: string; readonly cubicFeet: number } | undefined
   /** Elastic expansion above which a cylinder is judged, where the maker stamped one. */
-  readonly rejectionElasticExpansion?: Volume
+  readonly rejectionElasticExpansion?: Volume | undefined
   /** How an end was closed. */
-  readonly closure?: 'SPUN' | 'PLUG'
+  readonly closure?: 'SPUN' | 'PLUG' | undefined
 }
 
 /** A stamped field and where it stands: lines and offsets count from 0, `end` is exclusive. */
@@ -101,7 +101,7 @@ export type StampFieldName = Exclude<keyof StampMarks, 'system' | 'material' | '
 /** A stamp as read: the marks, where each stands, and everything that was found about them. */
 export interface Stamp extends StampMarks {
   /** The alloy that the marks point to, without proof. */
-  readonly alloyHint?: '6351-T6'
+  readonly alloyHint?: '6351-T6' | undefined
   readonly fields: readonly StampField[]
   readonly findings: readonly Finding[]
 }

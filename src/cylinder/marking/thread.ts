@@ -27,7 +27,7 @@ export function threadAt(
   text: string,
   following: string | undefined,
 ): { thread: NeckThread; words: 1 | 2 } | undefined {
-  const code = Object.hasOwn(threadCodes, text) ? threadCodes[text] : undefined
+  const code = isCodeShaped(text) && Object.hasOwn(threadCodes, text) ? threadCodes[text] : undefined
   if (code !== undefined) {
     const { designation, form } = code
     return { thread: designation === text ? { designation, form } : { designation, form, code: text }, words: 1 }
@@ -39,6 +39,10 @@ export function threadAt(
   if (joined !== undefined) return unifiedThread(text.slice(0, -joined.length), joined, 1)
   const spaced = unified.find((series) => following === series)
   return spaced === undefined || !text.includes('-') ? undefined : unifiedThread(text, spaced, 2)
+}
+
+function isCodeShaped(text: string): boolean {
+  return text.length === 3 && isDigitCode(text.charCodeAt(0)) && (text.endsWith('E') || text.endsWith('P'))
 }
 
 function metricThread(text: string): { thread: NeckThread; words: 1 } | undefined {

@@ -58,7 +58,7 @@ export function readUnMarks(reading: Reading): void {
 
 /** The family: by the UN symbol, else by the pi mark, else an ADR receptacle with neither. */
 export function familyOfStandard(reading: Reading): MarkingFamily {
-  if (reading.fields.some(({ name }) => name === 'unSymbol')) return 'UN'
+  if (reading.marks.fields.some(({ name }) => name === 'unSymbol')) return 'UN'
   return reading.marks.notifiedBody === undefined ? 'ADR' : 'EU-pi'
 }
 
@@ -126,7 +126,8 @@ function readCertification(reading: Reading): Place {
     last = word
     reading.at++
     if (date !== undefined) {
-      addDate(reading, { ...date, body: undefined, suffixes: [], isRetest: false })
+      const { year, month, place } = date
+      addDate(reading, { year, month, body: undefined, country: undefined, suffixes: [], place, isRetest: false })
       break
     }
     between.push(word)
@@ -135,13 +136,14 @@ function readCertification(reading: Reading): Place {
     const end = last.text.length
     found(reading, 'missing-field', within(last, end, end), { field: 'firstTest' })
   }
-  const [a, b, ...others] = between
+  const a = between[0]
+  const b = between[1]
   if (a !== undefined && b === undefined && !isCountrySign(a.text)) keepName(reading, 'inspector', a)
   else {
     if (a !== undefined) keepName(reading, 'countryOfApproval', a)
     if (b !== undefined) keepName(reading, 'inspector', b)
   }
-  for (const word of others) found(reading, 'unread-text', within(word, 0, word.text.length))
+  for (const word of between.slice(2)) found(reading, 'unread-text', within(word, 0, word.text.length))
   return spanning(first, last)
 }
 
@@ -249,9 +251,8 @@ function isDateSign(character: string): boolean {
 /** A periodic inspection: country sign if another state's, body, YY/MM; or the US form, which some retesters stamp. */
 function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   const word = reading.words[reading.at] as Word
-  if (isUsRetest(reading)) {
+  if (isUsRetest(reading) && readUsDate(reading, true)) {
     found(reading, 'us-retest-on-un', within(word, 0, word.text.length))
-    readUsDate(reading, true)
     returnUnread(reading, pending)
     return true
   }
@@ -266,7 +267,8 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   const tested = complete(reading, word, date)
   if (tested !== undefined) {
     addDate(reading, {
-      ...tested,
+      year: tested.year,
+      month: tested.month,
       place: spanning(startWord, word),
       body: bodyWord && withoutPi(bodyWord.text),
       country: hasCountry ? countryWord.text : undefined,

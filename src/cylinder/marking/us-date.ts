@@ -37,7 +37,7 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
   }
   const year = pattern.yearLength === 4 ? pattern.year : fullYear(reading, pattern.year, place)
   const isRetest = alwaysRetest || (reading.firstTestPlace === undefined && isRin(body))
-  addDate(reading, { year, month: pattern.month, body, suffixes, place, isRetest })
+  addDate(reading, { year, month: pattern.month, body, country: undefined, suffixes, place, isRetest })
   return true
 }
 
@@ -144,7 +144,7 @@ function lengthOfYear(text: string, from: number): number {
   if (length !== 2 && length !== 4) return 0
   const value = wholeAt(text, from, length)
   if (value === undefined || (length === 4 && (value < 1900 || value > 2099))) return 0
-  return end === text.length || isAllSuffixes(text.slice(end)) ? length : 0
+  return end === text.length || isAllSuffixes(text, end) ? length : 0
 }
 
 function isFigureLetter(code: number): boolean {
@@ -188,11 +188,26 @@ function isSameLine(words: readonly Word[], a: number, b: number): boolean {
   return (words[a] as Word).line === (words[b] as Word).line
 }
 
-// Longer ones first. A letter counts as a suffix only where a date stands before it.
-const suffixSpellings: readonly RetestSuffix[] = ['VE', 'UE', '+', '★', 'E', 'S', 'R']
-
+/** A letter counts as a suffix only where a date stands before it. */
 function suffixAt(text: string, from: number): RetestSuffix | undefined {
-  return suffixSpellings.find((suffix) => text.startsWith(suffix, from))
+  switch (text.charCodeAt(from)) {
+    case 43:
+      return '+'
+    case 0x2605:
+      return '★'
+    case 86: // V
+      return text.charCodeAt(from + 1) === 69 ? 'VE' : undefined
+    case 85: // U
+      return text.charCodeAt(from + 1) === 69 ? 'UE' : undefined
+    case 69:
+      return 'E'
+    case 83:
+      return 'S'
+    case 82:
+      return 'R'
+    default:
+      return undefined
+  }
 }
 
 function readSuffixes(reading: Reading, pattern: DatePattern): RetestSuffix[] {
@@ -204,7 +219,7 @@ function readSuffixes(reading: Reading, pattern: DatePattern): RetestSuffix[] {
     const word = words[index]
     if (word === undefined) break
     const suffix = suffixAt(word.text, offset)
-    const isWhole = index === pattern.endWord || isAllSuffixes(word.text)
+    const isWhole = index === pattern.endWord || isAllSuffixes(word.text, 0)
     const isNear = word.line === (words[pattern.endWord] as Word).line || word.text === '+' || word.text === '★'
     if (suffix !== undefined && isWhole && isNear) {
       const place = within(word, offset, offset + suffix.length)
@@ -225,8 +240,8 @@ function readSuffixes(reading: Reading, pattern: DatePattern): RetestSuffix[] {
   return suffixes
 }
 
-function isAllSuffixes(text: string): boolean {
-  let at = 0
+function isAllSuffixes(text: string, from: number): boolean {
+  let at = from
   while (at < text.length) {
     const suffix = suffixAt(text, at)
     if (suffix === undefined) return false

@@ -25,14 +25,20 @@ export function readUsMarks(reading: Reading): void {
   assignNames(reading, free, firstDate)
 }
 
-const prefixes: readonly UsPrefix[] = ['DOT', 'ICC', 'CTC', 'CRC', 'BTC', 'TC']
+// By first letter, or a 1 that may stand for I.
+const prefixes: ReadonlyMap<number, readonly UsPrefix[]> = new Map([
+  [68, ['DOT']],
+  [73, ['ICC']],
+  [49, ['ICC']],
+  [67, ['CTC', 'CRC']],
+  [66, ['BTC']],
+  [84, ['TC']],
+])
 const canadian: readonly UsPrefix[] = ['TC', 'CTC', 'CRC', 'BTC']
 
 /** Whether a word begins with the letters of one of the two authorities, followed by what a mark goes on with. */
 export function prefixAt(text: string): UsPrefix | undefined {
-  const first = text.charCodeAt(0)
-  if (first < 49 || first > 84) return undefined // most words: no letter of a prefix, nor a 1 read as I
-  for (const prefix of prefixes) {
+  for (const prefix of prefixes.get(text.charCodeAt(0)) ?? none) {
     if (!spells(text, 0, prefix)) continue
     const after = text.charCodeAt(prefix.length)
     if (text.length === prefix.length || !isLetterCode(after) || permitLetters(text, prefix.length) !== undefined) {
@@ -41,6 +47,8 @@ export function prefixAt(text: string): UsPrefix | undefined {
   }
   return undefined
 }
+
+const none: readonly UsPrefix[] = []
 
 const names = (Object.keys(usSpecifications) as UsSpecification[]).sort((a, b) => b.length - a.length)
 
@@ -122,7 +130,8 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
     reading.at = at.index + 1
     return
   }
-  if (pressureAt.isSpaced) found(reading, 'spacing', { line: first.line, start: first.start, end: first.end })
+  if (pressureAt.isSpaced && pressureWord.line === first.line)
+    found(reading, 'spacing', { line: first.line, start: first.start, end: first.end })
   if (pressureWord.line !== first.line) found(reading, 'line-break', within(pressureWord, 0, 0))
   const pressurePlace = within(pressureWord, pressureAt.offset, figures.end)
   if (figures.isRepaired) found(reading, 'look-alike', pressurePlace, { readAs: String(figures.value) })
@@ -138,10 +147,15 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
     value: figures.value,
     unit,
     place: pressurePlace,
-    whole: within(first, 0, rest),
+    whole: upTo(first, pressureWord, rest),
   })
   leftover(reading, pressureWord, rest)
   reading.at = pressureAt.index + 1
+}
+
+/** From the start of one word to an offset into another, or to the end of the first where they stand on two lines. */
+function upTo(first: Word, last: Word, offset: number): Place {
+  return { line: first.line, start: first.start, end: first.line === last.line ? last.start + offset : first.end }
 }
 
 // Types whose pressure a rule designates where none is stamped.
@@ -327,7 +341,9 @@ function readMeasured(
       unit = units.find((spelling) => following.text === spelling)
     if (unit !== undefined) last = words[++index] as Word
   }
-  fieldAt(reading, keep(figures.value, unit), { line: key.line, start: key.start, end: last.end })
+  const place = { line: key.line, start: key.start, end: last.end }
+  if (figures.value > 0) fieldAt(reading, keep(figures.value, unit), place)
+  else found(reading, 'invalid-number', place)
   reading.at = index + 1
   return true
 }

@@ -10,9 +10,10 @@ export interface Word {
   /** Whether a separator, not a space, stood before it on the same line. */
   readonly isJoined: boolean
   /** What was changed to read it. */
-  readonly repair?: 'lower-case' | 'look-alike'
+  readonly repair: 'lower-case' | 'look-alike' | undefined
 }
 
+/** A character that was taken for a space between words. */
 export interface Separator {
   readonly line: number
   readonly start: number
@@ -22,7 +23,6 @@ export interface Separator {
 export interface Scan {
   readonly lines: readonly string[]
   readonly words: readonly Word[]
-  /** Characters that were taken for a space between words. */
   readonly separators: readonly Separator[]
 }
 
@@ -35,42 +35,82 @@ export function scanWords(text: string, slashSeparates: boolean): Scan {
   let isJoined = false
   let at = 0
   while (at <= text.length) {
-    const code = at < text.length ? text.charCodeAt(at) : 10
-    if (isLineBreak(code)) {
+    const kind = at < text.length ? kindAt(text, at, slashSeparates) : lineBreak
+    if (kind === lineBreak) {
       lines.push(text.slice(lineStart, at))
-      if (code === 13 && text.charCodeAt(at + 1) === 10) at++
+      if (text.charCodeAt(at) === 13 && text.charCodeAt(at + 1) === 10) at++
       at++
       lineStart = at
       isJoined = false
-    } else if (isSpace(code)) {
+    } else if (kind === space) {
       at++
-    } else if (isSeparator(text, at, slashSeparates)) {
+    } else if (kind === separator) {
       separators.push({ line: lines.length, start: at - lineStart, end: at - lineStart + 1 })
       isJoined = true
       at++
     } else {
       const from = at
+      let within: number = kind
       let isPlain = true
-      do {
-        const c = text.charCodeAt(at)
-        if (c > 126 || (c >= 97 && c <= 122) || c === 42) isPlain = false
+      while (within >= plain) {
+        if (within === foldable) isPlain = false
         at++
-      } while (at < text.length && !endsWord(text, at, slashSeparates))
+        within = at < text.length ? kindAt(text, at, slashSeparates) : lineBreak
+      }
       const raw = text.slice(from, at)
-      const place = { line: lines.length, start: from - lineStart, end: at - lineStart, isJoined }
-      words.push(isPlain ? { text: raw, ...place } : folded(raw, place))
+      const line = lines.length
+      const start = from - lineStart
+      words.push(
+        isPlain
+          ? { text: raw, line, start, end: at - lineStart, isJoined, repair: undefined }
+          : folded(raw, line, start, isJoined),
+      )
       isJoined = false
     }
   }
   return { lines, words, separators }
 }
 
-function endsWord(text: string, at: number, slashSeparates: boolean): boolean {
+const lineBreak = 0
+const space = 1
+const separator = 2
+const plain = 3
+const foldable = 4
+
+/** What a character is to the scanner; a dash, a slash or a comma depends on its neighbours. */
+function kindAt(text: string, at: number, slashSeparates: boolean): number {
   const code = text.charCodeAt(at)
-  return isSpace(code) || isLineBreak(code) || isSeparator(text, at, slashSeparates)
+  if (code > 127) return kindBeyondAscii(code)
+  if (code >= 97) return code <= 122 ? foldable : code === 124 ? separator : code === 127 ? space : plain
+  if (code > 59) return code === 92 || code === 95 ? separator : plain
+  if (code > 47) return code >= 58 ? separator : plain
+  if (code <= 32) return code === 10 || code === 13 ? lineBreak : space
+  if (code === 42) return foldable
+  if (code === 44)
+    return isDigitCode(text.charCodeAt(at - 1)) && isDigitCode(text.charCodeAt(at + 1)) ? plain : separator
+  if (code === 47) return slashSeparates || isAlone(text, at) ? separator : plain
+  return code === 45 && isAlone(text, at) ? separator : plain
 }
 
-function folded(raw: string, place: Omit<Word, 'text' | 'repair'>): Word {
+function kindBeyondAscii(code: number): number {
+  if (code <= 0xa0 || code === 0x1680 || code === 0x202f || code === 0x205f || code === 0x3000 || code === 0xfeff)
+    return space
+  if (code === 0x2028 || code === 0x2029) return lineBreak
+  if (code >= 0x2000 && code <= 0x200f) return space
+  return code === 0xb7 || code === 0x2022 ? separator : foldable
+}
+
+function isAlone(text: string, at: number): boolean {
+  return isGap(text, at - 1) && isGap(text, at + 1)
+}
+
+function isGap(text: string, at: number): boolean {
+  if (at < 0 || at >= text.length) return true
+  const code = text.charCodeAt(at)
+  return code <= 32 || (code > 127 && kindBeyondAscii(code) <= space)
+}
+
+function folded(raw: string, line: number, start: number, isJoined: boolean): Word {
   let text = ''
   let isLowered = false
   let isReplaced = false
@@ -88,8 +128,8 @@ function folded(raw: string, place: Omit<Word, 'text' | 'repair'>): Word {
       text += substitute ?? lowerCaseLetters.get(character) ?? character
     }
   }
-  if (isReplaced) return { text, ...place, repair: 'look-alike' }
-  return isLowered ? { text, ...place, repair: 'lower-case' } : { text, ...place }
+  const repair = isReplaced ? 'look-alike' : isLowered ? 'lower-case' : undefined
+  return { text, line, start, end: start + raw.length, isJoined, repair }
 }
 
 const lowerCaseLetters: ReadonlyMap<string, string> = new Map([
@@ -125,39 +165,6 @@ function fullWidth(): [string, string][] {
     const capital = code >= 97 && code <= 122 ? code - 32 : code
     return [String.fromCharCode(code + 0xfee0), String.fromCharCode(capital)]
   })
-}
-
-function isLineBreak(code: number): boolean {
-  return code === 10 || code === 13 || code === 0x2028 || code === 0x2029
-}
-
-function isSpace(code: number): boolean {
-  if (code <= 32) return code !== 10 && code !== 13
-  if (code < 0x80) return code === 127
-  return (
-    (code >= 0x80 && code <= 0xa0) ||
-    (code >= 0x2000 && code <= 0x200f) ||
-    code === 0x1680 ||
-    code === 0x202f ||
-    code === 0x205f ||
-    code === 0x3000 ||
-    code === 0xfeff
-  )
-}
-
-/** `|`, `;`, `:`, `_`, `\`, bullets; a comma that is no decimal sign; a dash or slash on its own. */
-function isSeparator(text: string, at: number, slashSeparates: boolean): boolean {
-  const code = text.charCodeAt(at)
-  if (code === 44) return !(isDigitCode(text.charCodeAt(at - 1)) && isDigitCode(text.charCodeAt(at + 1)))
-  if (code === 47) return slashSeparates || isAlone(text, at)
-  if (code === 45) return isAlone(text, at)
-  return code === 124 || code === 59 || code === 58 || code === 95 || code === 92 || code === 0xb7 || code === 0x2022
-}
-
-function isAlone(text: string, at: number): boolean {
-  const before = at === 0 ? 32 : text.charCodeAt(at - 1)
-  const after = at + 1 >= text.length ? 32 : text.charCodeAt(at + 1)
-  return (isSpace(before) || isLineBreak(before)) && (isSpace(after) || isLineBreak(after))
 }
 
 export function isDigitCode(code: number): boolean {

@@ -3,7 +3,7 @@ import type { Unit } from '../../units/index.ts'
 import { bar, kilogram, litre, millilitre, millimetre, psi } from '../../units/index.ts'
 import type { CalendarMonth } from './calendar-month.ts'
 import { readStamp } from './read-stamp.ts'
-import { draftNames } from './reading.ts'
+import { markNames } from './reading.ts'
 import type { DualMark, NeckThread, Retest, Stamp, StampMarks } from './stamp.ts'
 
 /**
@@ -170,7 +170,7 @@ function decimal(si: number, unit: Unit, decimals = 0): string {
 }
 
 // The metal follows from the specification.
-const written = draftNames.filter((name) => name !== 'material')
+const written = markNames.filter((name) => name !== 'material')
 
 function requireReadsBack(marks: StampMarks, text: string, latest: CalendarMonth | undefined): void {
   let back: Stamp | undefined
