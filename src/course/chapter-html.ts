@@ -78,6 +78,9 @@ ${chartSvg(block.chart, style)}
   }
 }
 
+/** Cells up to so many characters, such as a month or a mark, are not broken. */
+const longestWhole = 14
+
 function tableHtml(table: Table): string {
   const classOf = (at: number): string => (table.columns[at]?.align === 'number' ? ' class="number"' : '')
   const head = table.columns
@@ -86,8 +89,10 @@ function tableHtml(table: Table): string {
         `<th scope="col"${classOf(at)}>${escaped(heading)}${unit ? `<span class="unit">${escaped(unit)}</span>` : ''}</th>`,
     )
     .join('')
+  const cellClass = (cell: string, at: number): string =>
+    classOf(at) || (cell.length <= longestWhole ? ' class="short"' : '')
   const rows = table.rows.map(
-    (row) => `<tr>${row.map((cell, at) => `<td${classOf(at)}>${escaped(cell)}</td>`).join('')}</tr>`,
+    (row) => `<tr>${row.map((cell, at) => `<td${cellClass(cell, at)}>${escaped(cell)}</td>`).join('')}</tr>`,
   )
   return `<div class="scroll" role="region" aria-label="${escaped(table.caption)}" tabindex="0"><table>
 <caption>${escaped(table.caption)}</caption>
@@ -95,7 +100,7 @@ function tableHtml(table: Table): string {
 <tbody>
 ${rows.join('\n')}
 </tbody>
-</table>${table.notes.map((note) => `<p class="notes">${escaped(note)}</p>`).join('')}</div>`
+</table></div>${table.notes.map((note) => `<p class="notes">${escaped(note)}</p>`).join('')}`
 }
 
 function solutionHtml(solution: WorkedSolution, style: NumberStyle): string {

@@ -20,12 +20,14 @@ figure svg { display: block; width: 100%; height: auto; }
 figcaption, caption { font: 600 .95rem/1.35 system-ui, sans-serif; text-align: left; margin-bottom: .5rem; caption-side: top; }
 details { font: .85rem/1.4 system-ui, sans-serif; margin: .5rem 0 0; }
 summary { cursor: pointer; }
-.scroll { overflow-x: auto; margin: 1.2rem 0; }
+.scroll { overflow-x: auto; margin: 1.2rem 0 .4rem; width: max-content; max-width: min(57rem, calc(100vw - 3rem)); clear: right; }
 table { border-collapse: collapse; font: .88rem/1.35 system-ui, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
 th, td { padding: .16rem 1.1rem .16rem 0; text-align: left; vertical-align: top; }
 th { font-weight: 600; border-bottom: 1px solid var(--ink); vertical-align: bottom; }
 th .unit { display: block; font-weight: 400; color: var(--soft); }
 .number { text-align: right; white-space: nowrap; }
+.short { white-space: nowrap; }
+caption { white-space: nowrap; }
 tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
 .notes { font: .8rem/1.4 system-ui, sans-serif; color: var(--soft); margin: .4rem 0 0; }
 .solution { border-left: 1px solid var(--rule); padding-left: 1.1rem; margin: 1.4rem 0; }
@@ -40,6 +42,7 @@ footer { margin-top: 3.5rem; border-top: 1px solid var(--rule); padding-top: .8r
 footer li { margin: .2rem 0; }
 @media (max-width: 800px) {
   main { width: auto; }
+  caption { white-space: normal; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
   aside.caution { border-left: 0; padding-left: 0; }
   .solution li { grid-template-columns: minmax(0, 1fr); }
@@ -48,6 +51,8 @@ footer li { margin: .2rem 0; }
 @media print {
   @page { margin: 18mm 16mm; }
   html { font-size: 10.5pt; }
+  .scroll { overflow: visible; max-width: 100%; }
+  caption { white-space: normal; }
   body { padding: 0; max-width: none; }
   main { width: 68%; }
   aside { width: 13rem; margin-right: -14.5rem; }

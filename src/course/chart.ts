@@ -211,6 +211,15 @@ function requireChart(chart: Chart): void {
       'Split the chart: more lines cannot be told apart in grey.',
     )
   }
+  ;(chart.limits ?? []).forEach((limit, index) => {
+    if (!Number.isFinite(limit.value))
+      refuse(
+        `chart.limits[${String(index)}]`,
+        String(limit.value),
+        'a finite number',
+        'Leave out a limit without a value.',
+      )
+  })
   chart.series.forEach((series, index) => {
     const argument = `chart.series[${String(index)}]`
     if (series.x.length !== series.y.length || series.x.length < 2) {

@@ -12,7 +12,8 @@ import { type SourceId, sourceOf, sources } from '../references/index.ts'
 export function citation(id: SourceId, place?: string): string {
   const { title, edition, publisher, kind } = sourceOf(id)
   if (kind === 'memory' || kind === 'common-practice') return `${title}.`
-  return `${[title, edition, place].filter((part) => part !== undefined).join(', ')}. ${publisher}.`
+  const what = [title, edition, place].filter((part) => part !== undefined).join(', ')
+  return publisher === 'none' ? `${what}.` : `${what}. ${publisher}.`
 }
 
 /** The kinds of the registry as entry types of BibTeX. */
@@ -20,7 +21,7 @@ const entryTypes = {
   standard: 'techreport',
   regulation: 'misc',
   handbook: 'book',
-  paper: 'article',
+  paper: 'misc',
   textbook: 'book',
   derivation: 'misc',
   'common-practice': 'misc',
@@ -40,7 +41,7 @@ export function bibtex(id: SourceId): string {
     title: `{${title}}`,
     ...(year !== undefined && { year }),
     note: edition,
-    ...(publisher !== 'none' && { [kind === 'paper' ? 'journal' : 'publisher']: publisher }),
+    ...(publisher !== 'none' && { publisher }),
   }
   const lines = Object.entries(fields).map(([field, value]) => `  ${field} = {${value.replace(/[%&#_]/g, '\\$&')}},`)
   return [`@${entryTypes[kind]}{${id},`, ...lines, '}'].join('\n')

@@ -12,7 +12,10 @@ export const mathmlNotation: Notation = {
       : `<mrow><mn>${escaped(text)}</mn><mspace width="0.17em"></mspace><mtext>${escaped(unit)}</mtext></mrow>`,
   symbol: ({ letter, subscript }) => {
     const base = `<mi>${escaped(letter)}</mi>`
-    return subscript === undefined ? base : `<msub>${base}<mtext>${escaped(subscript)}</mtext></msub>`
+    // the padding gives every letter the same depth: without a mathematical font, browsers hang a subscript from the letter's own
+    return subscript === undefined
+      ? base
+      : `<msub><mpadded depth="0.22em">${base}</mpadded><mtext>${escaped(subscript)}</mtext></msub>`
   },
   infix: { '+': '<mo>+</mo>', '-': '<mo>−</mo>', '*': '<mo>⋅</mo>', '=': '<mo>=</mo>' },
   fraction: (over, under) => `<mfrac><mrow>${over}</mrow><mrow>${under}</mrow></mfrac>`,
@@ -20,7 +23,7 @@ export const mathmlNotation: Notation = {
   power: (base, exponent) => `<msup><mrow>${base}</mrow><mrow>${exponent}</mrow></msup>`,
   root: (inner) => `<msqrt>${inner}</msqrt>`,
   call: (name, parts) =>
-    `<mrow>${name.startsWith('<') ? name : `<mi>${escaped(name)}</mi>`}<mo>(</mo>${parts.join('<mo>,</mo>')}<mo>)</mo></mrow>`,
+    `<mrow>${name.startsWith('<') ? name : `<mi>${escaped(name)}</mi>`}<mo stretchy="false">(</mo>${parts.join('<mo>,</mo>')}<mo stretchy="false">)</mo></mrow>`,
   brackets: (inner) => `<mrow><mo>(</mo>${inner}<mo>)</mo></mrow>`,
   group: (inner) => `<mrow>${inner}</mrow>`,
 }

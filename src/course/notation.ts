@@ -93,7 +93,7 @@ export interface Line {
  * @param solution - the worked solution
  * @param notation - plain text, LaTeX or MathML
  * @param style - decimal sign and grouping
- * @returns one line for each step
+ * @returns one line for each step; what is given and then converted shares one
  */
 export function linesOf(solution: WorkedSolution, notation: Notation, style: NumberStyle): Line[] {
   const symbolOf = (name: string): string => {
@@ -136,12 +136,25 @@ export function linesOf(solution: WorkedSolution, notation: Notation, style: Num
           : equation(symbolOf(step.find), quantity(step.unrounded).text, quantity(step.quantity).text)
     }
   }
-  return solution.steps.map((step) => ({
-    kind: step.kind,
-    text: text(step),
-    ...(step.kind === 'given' || step.kind === 'called' ? { note: step.meaning } : {}),
-    ...(step.kind === 'result' ? { note: step.rule } : {}),
-  }))
+  // a number that is converted is given and converted in one line
+  const converted = new Set(solution.steps.flatMap((step) => (step.kind === 'convert' ? [step.symbol] : [])))
+  return solution.steps
+    .filter((step) => step.kind !== 'given' || !converted.has(step.symbol))
+    .map((step) => ({ kind: step.kind, text: text(step), ...noteOf(step, solution) }))
+}
+
+function noteOf(step: Step, { symbols }: WorkedSolution): { readonly note?: string } {
+  switch (step.kind) {
+    case 'given':
+    case 'called':
+      return { note: step.meaning }
+    case 'convert':
+      return { note: symbols[step.symbol]?.meaning ?? '' }
+    case 'result':
+      return { note: step.rule }
+    default:
+      return {}
+  }
 }
 
 /**

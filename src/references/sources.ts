@@ -16,7 +16,7 @@ export interface Source {
   readonly edition: string
   /** What a `place` beside this id names: a section, a table, an abstract. */
   readonly scheme: string
-  /** Publisher, or the address to look under. */
+  /** Publisher, or the address to look under; `none` where the title says it. */
   readonly publisher: string
   readonly kind: SourceKind
 }
@@ -44,14 +44,14 @@ export const sources = {
     title: 'Anthonisen and others, Undersea Biomedical Research 3:95',
     edition: '1976',
     scheme: 'abstract',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'anthony-mitchell-2016': {
     title: 'Anthony and Mitchell, Respiratory physiology of rebreather diving (workshop proceedings)',
     edition: '2016',
     scheme: 'page',
-    publisher: 'proceedings',
+    publisher: 'none',
     kind: 'paper',
   },
   'arbeidstilsynet-action-values': {
@@ -79,7 +79,7 @@ export const sources = {
     title: 'Assael and others, thermal conductivity of hydrogen, J. Phys. Chem. Ref. Data 40:033101',
     edition: '2011',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'astm-e29': {
@@ -275,7 +275,7 @@ export const sources = {
     title: 'Cherry and others, Journal of Applied Physiology 106:316',
     edition: '2009',
     scheme: 'abstract',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'cipm-2007': {
@@ -303,14 +303,14 @@ export const sources = {
     title: 'Crane Technical Paper 410, flow of fluids',
     edition: 'edition as restated in public tests',
     scheme: 'example',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'handbook',
   },
   'crc-handbook': {
     title: 'CRC Handbook of Chemistry and Physics',
     edition: 'as copied, edition not seen',
     scheme: 'table',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'handbook',
   },
   'din-477': {
@@ -324,7 +324,7 @@ export const sources = {
     title: 'Diving reference book, table of cylinder specifications',
     edition: 'as read',
     scheme: 'page',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'handbook',
   },
   'dwyer-lanphier': {
@@ -408,7 +408,7 @@ export const sources = {
     title: 'Rajput, Internal Combustion Engines, air compressors, as re-solved in public notebooks',
     edition: 'as read',
     scheme: 'example',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'textbook',
   },
   'eos-80': {
@@ -422,14 +422,14 @@ export const sources = {
     title: 'French code, article R238-6-6, limit of gas density',
     edition: 'as found in a public repository of law',
     scheme: 'article',
-    publisher: 'legal text',
+    publisher: 'none',
     kind: 'regulation',
   },
   'gerg-2008': {
     title: 'Kunz and Wagner, The GERG-2008 wide-range equation of state, J. Chem. Eng. Data 57:3032',
     edition: '2012',
     scheme: 'equation or table',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'gum-2008': {
@@ -450,14 +450,14 @@ export const sources = {
     title: 'Hamme and Emerson, solubility of neon, nitrogen and argon, Deep-Sea Research I 51:1517',
     edition: '2004',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'hands-arp-1981': {
     title: 'Hands and Arp, A correlation of thermal conductivity data for helium, Cryogenics 21:697',
     edition: '1981',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'hse-cylinders': {
@@ -471,21 +471,21 @@ export const sources = {
     title: 'Huber and others, thermal conductivity of carbon dioxide, J. Phys. Chem. Ref. Data 45:013102',
     edition: '2016',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'hyland-1975': {
     title: 'Hyland, Enhancement factors for moist air, J. Res. NBS 79A:551',
     edition: '1975',
     scheme: 'abstract',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'hyland-wexler-1983': {
     title: 'Hyland and Wexler, thermodynamic properties of moist air, ASHRAE Transactions 89',
     edition: '1983',
     scheme: 'table',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'iapws-g11-15': {
@@ -639,14 +639,14 @@ export const sources = {
     title: 'Laesecke and Muzny, viscosity of carbon dioxide, J. Phys. Chem. Ref. Data 46:013107',
     edition: '2017',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'lemmon-2000': {
     title: 'Lemmon and others, thermodynamic properties of air, J. Phys. Chem. Ref. Data 29:331',
     edition: '2000',
     scheme: 'table',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'lemmon-jacobsen-2004': {
@@ -654,7 +654,7 @@ export const sources = {
       'Lemmon and Jacobsen, viscosity and thermal conductivity of nitrogen, oxygen, argon and air, Int. J. Thermophys. 25:21',
     edition: '2004',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'litrebar-derivation': {
@@ -682,14 +682,14 @@ export const sources = {
     title: 'Murphy and Koop, vapour pressures of ice and supercooled water, Q. J. R. Meteorol. Soc. 131:1539',
     edition: '2005',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'muzny-2013': {
     title: 'Muzny and others, viscosity of hydrogen, J. Chem. Eng. Data 58:969',
     edition: '2013',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'nasa-sp-3046': {
@@ -780,7 +780,7 @@ export const sources = {
     title: "Perry's Chemical Engineers' Handbook, compressibility of air after Vasserman and others",
     edition: 'edition not seen',
     scheme: 'table',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'handbook',
   },
   'petersen-1970': {
@@ -850,14 +850,14 @@ export const sources = {
     title: 'Arasu, Thermal Engineering, air compressors, as re-solved in public notebooks',
     edition: 'as read',
     scheme: 'example',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'textbook',
   },
   'thermal-engineering-ramalingam': {
     title: 'Ramalingam, Thermal Engineering, air compressors, as re-solved in public notebooks',
     edition: 'as read',
     scheme: 'example',
-    publisher: 'publisher',
+    publisher: 'none',
     kind: 'textbook',
   },
   'un-model-regulations-17': {
@@ -892,21 +892,21 @@ export const sources = {
     title: 'Wagner and Pruss, saturation properties of ordinary water, J. Phys. Chem. Ref. Data 22:783',
     edition: '1993',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'weiss-1970': {
     title: 'Weiss, The solubility of nitrogen, oxygen and argon in water and seawater, Deep-Sea Research 17:721',
     edition: '1970',
     scheme: 'equation or table',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
   'weiss-1971': {
     title: 'Weiss, Solubility of helium and neon in water and seawater, J. Chem. Eng. Data 16:235',
     edition: '1971',
     scheme: 'equation',
-    publisher: 'journal',
+    publisher: 'none',
     kind: 'paper',
   },
 } as const

@@ -33,7 +33,10 @@ export interface RegisterRowInput {
 export const registerRowSchema: z.ZodType<RegisterRow, RegisterRowInput> = z.strictObject({
   id: z.string().min(1),
   stamp: z.string(),
-  ruleSet: z.enum(ruleSetIds),
+  ruleSet: z.enum(ruleSetIds, {
+    error: ({ input }) =>
+      `ruleSet is ${JSON.stringify(input)}, expected one of ${ruleSetIds.join(', ')}. Name the rules that govern the cylinder where it is used.`,
+  }),
   service: z.exactOptional(z.enum(services)),
   alloy: z.exactOptional(z.literal('6351-T6')),
   lastInspection: z.exactOptional(

@@ -67,6 +67,7 @@ test.each([
   [{ series: Array.from({ length: 5 }, () => ({ name: 'x', x: [0, 1], y: [0, 1] })) }, 'chart.series'],
   [{ series: [{ name: 'x', x: [0, 1], y: [0] }] }, 'chart.series[0]'],
   [{ series: [{ name: 'x', x: [0, 1], y: [0, Number.NaN] }] }, 'chart.series[0]'],
+  [{ limits: [{ value: Number.NaN, label: 'none' }] }, 'chart.limits[0]'],
 ])('%# refuses what cannot be drawn', (change, argument) => {
   expect(() => chartSvg({ ...chart, ...change })).toThrow(expect.objectContaining({ code: 'input', argument }))
 })

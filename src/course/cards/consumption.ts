@@ -111,7 +111,7 @@ export const respiratoryMinuteVolumeFromDropCard: Card = {
       )
     },
   },
-  besides: ['breathedTemperature', 'surfacePressure', 'gas'],
+  besides: ['breathedTemperature', 'surfacePressure', 'gas', 'compiled'],
   conditions: [
     'ideal gas: between 300 and 200 bar of air it overstates by a third',
     'the same temperature at both readings',
@@ -182,7 +182,7 @@ export const enduranceCard: Card = {
         { gas: 'ideal' },
       ),
   },
-  besides: ['breathedTemperature', 'gas'],
+  besides: ['breathedTemperature', 'gas', 'compiled'],
   conditions: ['ideal gas', 'one depth, one rate, one temperature'],
   source: 'litrebar-derivation',
   cautions: ['reserve'],
@@ -243,7 +243,7 @@ export const turnPressureCard: Card = {
       return turns[0]?.pressure ?? Number.NaN
     },
   },
-  besides: ['gaugeError', 'gas', 'gaugeZero', 'show'],
+  besides: ['gaugeError', 'gas', 'compiled', 'gaugeZero', 'show'],
   conditions: ['ideal gas', 'one diver, or like cylinders and like rates'],
   source: 'common-practice',
   cautions: ['reserve'],

@@ -1,0 +1,151 @@
+import {
+  acceptance,
+  acceptanceLimits,
+  breathingAnalysis,
+  difference,
+  format,
+  inUnit,
+  joulePerLitre,
+  litre,
+  litrePerMinute,
+  millibar,
+  sourceOf,
+} from 'litrebar'
+import { powerOfBreathingCard, workedSolution } from 'litrebar/course'
+import { breathingLogSchema, testConditionsSchema } from 'litrebar/schemas'
+
+/** A log from a breathing machine: loop, work per litre, breaths, and what published limits say. */
+export function regulatorSection(request, { style, breathingLog, quantity }) {
+  const log = breathingLogSchema.parse(breathingLog)
+  const conditions = testConditionsSchema.parse(request.conditions)
+  const analysis = breathingAnalysis(log, {
+    zero: 'as recorded',
+    pressureGainUncertainty: request.pressureGainUncertainty,
+    lag: {
+      delay: quantity('duration', request.delay),
+      standardUncertainty: quantity('duration', request.delayUncertainty),
+    },
+  })
+  const { value, standardUncertainty, expandedUncertainty } = analysis.workOfBreathingPerLitre
+  const work = (q) => format(q, { unit: joulePerLitre, decimals: 2, ...style })
+  const { inhalationPressure, exhalationPressure } = analysis.summary
+  const judged = acceptance(
+    {
+      workOfBreathingPerLitre: value,
+      inhalationPressure: inhalationPressure.mean,
+      exhalationPressure: exhalationPressure.mean,
+    },
+    { conditions, standardUncertainty: { workOfBreathingPerLitre: standardUncertainty } },
+  )
+  const limitOf = (id) => acceptanceLimits.find((limit) => limit.id === id)
+  const verdicts = { within: 'met', beyond: 'not met', undetermined: 'not comparable' }
+  const names = {
+    workOfBreathingPerLitre: ['work per litre', joulePerLitre, 2],
+    inhalationPressure: ['lowest inhalation pressure', millibar, 1],
+    exhalationPressure: ['highest exhalation pressure', millibar, 1],
+  }
+  const limits = {
+    caption: 'Published limits, each with its own test conditions',
+    columns: [
+      { heading: 'Quantity', align: 'text' },
+      { heading: 'Measured', align: 'number' },
+      { heading: 'Limit', align: 'number' },
+      { heading: 'Verdict', align: 'text' },
+      { heading: 'Because', align: 'text' },
+      { heading: 'Source', align: 'text' },
+    ],
+    rows: judged.map(({ limitId, quantity: name, value: measured, limit, verdict, because }) => {
+      const [words, unit, decimals] = names[name]
+      const shown = (q) => (q === undefined ? '' : format(q, { unit, decimals, ...style }))
+      return [
+        words,
+        shown(measured),
+        shown(limit),
+        verdicts[verdict],
+        because.map((reason) => reason.text).join('; '),
+        sourceOf(limitOf(limitId).source).title,
+      ]
+    }),
+    notes: [
+      'A limit speaks only about its own test: another depth, ventilation or water temperature is not comparable, however small the work.',
+    ],
+  }
+  const loop = analysis.averagedLoop
+  const litres = Array.from(loop.volumeCubicMetre, (v) => v * 1000)
+  const millibars = (column) => Array.from(column, (p) => p / 100)
+  const european = acceptanceLimits.find((limit) => limit.id === 'european-inhalation')
+  const chart = {
+    id: 'loop',
+    title: 'Exhaling costs as much as inhaling here',
+    description: `Pressure at the mouth against volume breathed in, the mean of ${analysis.breaths.length} breaths. The loop runs below zero while inhaling and back above zero while exhaling; the area inside it is the work, ${work(value)} for each litre.`,
+    x: { label: 'Volume breathed in', unit: 'L', from: 0 },
+    y: { label: 'Mouth pressure', unit: 'mbar' },
+    series: [
+      {
+        name: 'mean breath',
+        x: [...litres, ...litres.toReversed()],
+        y: [...millibars(loop.inhalationPressurePascal), ...millibars(loop.exhalationPressurePascal).toReversed()],
+        closed: true,
+      },
+    ],
+    limits: [{ value: Number(european.atLeast.printed), label: 'European limit, inhaling' }],
+    note: { x: litres.at(-1) / 2, y: 0.6, text: `${work(value)}` },
+  }
+  const rows = analysis.breaths.map((breath, index) => [
+    String(index + 1),
+    format(breath.tidalVolume, { unit: litre, decimals: 2, ...style }).split('\u202f')[0],
+    ...[breath.workOfBreathingPerLitre, breath.inhalationPerLitre, breath.exhalationPerLitre].map((q) =>
+      inUnit(q, joulePerLitre).toFixed(2),
+    ),
+    ...[breath.inhalationPressure, breath.exhalationPressure].map(
+      (q) => format(q, { unit: millibar, decimals: 1, ...style }).split('\u202f')[0],
+    ),
+  ])
+  const breaths = {
+    caption: 'Breath by breath',
+    columns: [
+      { heading: 'Breath', align: 'number' },
+      { heading: 'Tidal volume', unit: 'L', align: 'number' },
+      { heading: 'Work', unit: 'J/L', align: 'number' },
+      { heading: 'Inhaling', unit: 'J/L', align: 'number' },
+      { heading: 'Exhaling', unit: 'J/L', align: 'number' },
+      { heading: 'Lowest', unit: 'mbar', align: 'number' },
+      { heading: 'Highest', unit: 'mbar', align: 'number' },
+    ],
+    rows,
+    notes: [
+      `Removed before: a drift of ${format(difference(analysis.removed.pressure.change, { symbol: 'Pa', quantity: 'pressure', factor: 1 }), { unit: millibar, decimals: 2, ...style })} over the record.`,
+      ...analysis.findings.map((finding) => finding.text),
+    ],
+  }
+  const solution = workedSolution(
+    powerOfBreathingCard,
+    { W: value, VE: analysis.respiratoryMinuteVolume },
+    { units: { W: joulePerLitre, VE: litrePerMinute }, figures: 3 },
+  )
+  return {
+    section: {
+      id: request.id,
+      title: 'What this regulator costs to breathe at 50 m',
+      blocks: [
+        {
+          kind: 'answer',
+          text: `Each litre costs ${work(value)}, give or take ${work(expandedUncertainty)} (95 per cent), at ${format(analysis.respiratoryMinuteVolume, { unit: litrePerMinute, decimals: 1, ...style })}.`,
+        },
+        { kind: 'cautions', cautions: ['regulator'] },
+        {
+          kind: 'paragraph',
+          text: 'The machine breathes for the diver, and the log keeps volume and mouth pressure. Around one breath the two draw a loop; its area is the work the diver would have done, and divided by the volume it is a pressure: one joule per litre is one kilopascal.',
+        },
+        { kind: 'chart', chart },
+        { kind: 'table', table: limits },
+        { kind: 'sources', sources: [...new Set(judged.flatMap((assessment) => assessment.sources))] },
+        { kind: 'solution', solution },
+        { kind: 'table', table: breaths },
+      ],
+    },
+    summary: `${analysis.breaths.length} breaths: ${work(value)} ± ${work(expandedUncertainty)}; limits: ${judged.map(({ limitId, verdict }) => `${limitId} ${verdicts[verdict]}`).join(', ')}`,
+    tables: { breaths, limits },
+    solutions: [solution],
+  }
+}
