@@ -15,7 +15,7 @@ export interface ChannelLag {
 /**
  * The log as channels without lag would have written it: pressure raised by what its lag held back, volume taken at the time at
  * which the pressure was made. Volume is the smoother of the two, so that it is the one to be interpolated. The turns were found
- * before: interpolation changes the noise that they are judged by.
+ * before: interpolation changes the noise that they are judged by. Works in place: the log given is used up.
  */
 export function withoutLag(
   log: CleanLog,
@@ -24,9 +24,9 @@ export function withoutLag(
 ): { readonly log: CleanLog; readonly turns: readonly TurningPoint[] } {
   const timeConstant = lag.timeConstant ?? 0
   const delay = lag.delay ?? 0
-  const lifted = timeConstant > 0 ? { ...log, pressure: raised(log, timeConstant) } : log
-  if (delay === 0) return { log: lifted, turns }
-  const late = shifted(lifted, delay)
+  if (timeConstant > 0) raisePressure(log, timeConstant)
+  if (delay === 0) return { log, turns }
+  const late = withVolumeShifted(log, delay)
   return { log: late, turns: shiftedTurns(turns, late.time, delay) }
 }
 
@@ -49,41 +49,39 @@ function shiftedTurns(turns: readonly TurningPoint[], time: Float64Array, delay:
 }
 
 /** p + τ dp/dt, with the slope through both neighbours; beside a gap, through the one. */
-function raised({ time, pressure, breaks }: CleanLog, timeConstant: number): Float64Array {
-  const out = new Float64Array(pressure.length)
+function raisePressure({ time, pressure, breaks }: CleanLog, timeConstant: number): void {
   let from = 0
   for (const to of [...breaks, pressure.length]) {
+    let before = pressure[from] as number
     for (let row = from; row < to; row++) {
-      const before = row > from ? row - 1 : row
-      const after = row < to - 1 ? row + 1 : row
-      const lasting = (time[after] as number) - (time[before] as number)
-      const rise = (pressure[after] as number) - (pressure[before] as number)
-      out[row] = (pressure[row] as number) + (lasting > 0 ? (timeConstant * rise) / lasting : 0)
+      const now = pressure[row] as number
+      const next = row < to - 1 ? row + 1 : row
+      const lasting = (time[next] as number) - (time[Math.max(from, row - 1)] as number)
+      if (lasting > 0) pressure[row] = now + (timeConstant * ((pressure[next] as number) - before)) / lasting
+      before = now
     }
     from = to
   }
-  return out
 }
 
-/** Pairs each pressure with the volume of the moment at which it was made; rows without one are left out. */
-function shifted(log: CleanLog, delay: number): CleanLog {
+/** Pairs each pressure with the volume of the moment at which it was made; the first rows, without one, are left out. */
+function withVolumeShifted(log: CleanLog, delay: number): CleanLog {
   const { time, volume, pressure, breaks } = log
   let first = 0
   while (first < time.length && (time[first] as number) - delay < (time[0] as number)) first++
-  const rows = time.length - first
-  const shiftedVolume = new Float64Array(rows)
-  let before = 0
-  for (let row = 0; row < rows; row++) {
-    const made = (time[row + first] as number) - delay
-    while ((time[before + 1] as number) <= made) before++
+  // From the end, so that no volume is overwritten before it is read.
+  let before = time.length - 1
+  for (let row = time.length - 1; row >= first; row--) {
+    const made = (time[row] as number) - delay
+    while ((time[before] as number) > made) before--
     const from = time[before] as number
     const share = (made - from) / ((time[before + 1] as number) - from)
-    shiftedVolume[row] = (volume[before] as number) * (1 - share) + (volume[before + 1] as number) * share
+    volume[row] = (volume[before] as number) * (1 - share) + (volume[before + 1] as number) * share
   }
   return {
     ...log,
     time: time.subarray(first),
-    volume: shiftedVolume,
+    volume: volume.subarray(first),
     pressure: pressure.subarray(first),
     breaks: breaks.map((row) => row - first).filter((row) => row > 0),
   }

@@ -61,12 +61,14 @@ test('volume is the integral of flow, and flow peaks where the formula says, for
         const series = breathingSeries(setting, { breaths: 1, samplesPerBreath: 4000 })
         const { timeSecond, volumeCubicMetre: volume, flowCubicMetrePerSecond: flow } = series
         let integral = 0
+        let worst = 0
         for (let row = 1; row < flow.length; row++) {
           const step = (timeSecond[row] ?? 0) - (timeSecond[row - 1] ?? 0)
           integral += (((flow[row] ?? 0) + (flow[row - 1] ?? 0)) / 2) * step
-          // the flow of a trapezoid without ramps jumps within a step, by twice its peak at most
-          expect(Math.abs(integral - (volume[row] ?? 0))).toBeLessThan(4e-6)
+          worst = Math.max(worst, Math.abs(integral - (volume[row] ?? 0)))
         }
+        // the flow of a trapezoid without ramps jumps within a step, by twice its peak at most
+        expect(worst).toBeLessThan(4e-6)
         const made = simulatedBreathing(setting)
         expect(Math.max(...flow) / made.peakInhalationFlow).toBeCloseTo(1, 2)
         expect(Math.min(...flow) / made.peakExhalationFlow).toBeCloseTo(-1, 2)

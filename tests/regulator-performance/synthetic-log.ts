@@ -82,7 +82,7 @@ export function syntheticLog(setting: SyntheticSetting, uniform: () => number, n
   const start = setting.startPhase * period
   const end = start + setting.breaths * period
   const step = period / setting.samplesPerBreath
-  const lagged = laggedPressure(setting, start, end)
+  const lagged = laggedPressure(setting)
   const time: number[] = []
   const volume: number[] = []
   const pressure: number[] = []
@@ -101,24 +101,25 @@ export function syntheticLog(setting: SyntheticSetting, uniform: () => number, n
   }
 }
 
-/** The true pressure behind a first-order lag, stepped finely from two breaths before the start. */
-function laggedPressure(setting: SyntheticSetting, start: number, end: number): (time: number) => number {
+/** The true pressure behind a first-order lag: stepped finely over three breaths, of which the last repeats itself. */
+function laggedPressure(setting: SyntheticSetting): (time: number) => number {
   const { timeConstant } = setting
   if (timeConstant === 0) return (time) => truePressure(setting, time)
   const period = 1 / setting.breathingFrequency
-  const from = start - 2 * period
-  const step = period / 4000
-  const values = new Float64Array(Math.ceil((end + period - from) / step) + 2)
+  const steps = 4000
+  const step = period / steps
+  const values = new Float64Array(steps + 1)
   const keep = Math.exp(-step / timeConstant)
-  let lagging = truePressure(setting, from)
-  for (let k = 0; k < values.length; k++) {
-    values[k] = lagging
+  let lagging = truePressure(setting, 0)
+  for (let k = 0; k <= 3 * steps; k++) {
+    if (k >= 2 * steps) values[k - 2 * steps] = lagging
     // exact for a pressure that stays at its value in the middle of the step
-    lagging = lagging * keep + truePressure(setting, from + (k + 0.5) * step) * (1 - keep)
+    lagging = lagging * keep + truePressure(setting, (k + 0.5) * step) * (1 - keep)
   }
   return (time) => {
-    const at = (time - from) / step
-    const k = Math.floor(at)
+    const turns = time / period
+    const at = (turns - Math.floor(turns)) * steps
+    const k = Math.min(Math.floor(at), steps - 1)
     return (values[k] ?? 0) * (k + 1 - at) + (values[k + 1] ?? 0) * (at - k)
   }
 }
