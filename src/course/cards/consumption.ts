@@ -113,7 +113,7 @@ export const respiratoryMinuteVolumeFromDropCard: Card = {
   },
   besides: ['breathedTemperature', 'surfacePressure', 'gas', 'compiled'],
   conditions: [
-    'ideal gas: between 300 and 200 bar of air it overstates by a third',
+    'ideal gas: between 300 and 200 bar of air it overstates by some 30 per cent',
     'the same temperature at both readings',
     'pressures both absolute, or both gauge',
   ],
