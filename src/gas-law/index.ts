@@ -1,4 +1,7 @@
 export { type BoyleStates, boyle } from './boyle.ts'
+export { type GasDensityLimit, gasDensityLimits } from './breathing-gas-density.table.ts'
+export { type BreathedGas, gasDensityAssessment, pressureAtGasDensity } from './breathing-gas-density.ts'
+export { type BreathingHeat, breathingHeat, type Ventilation } from './breathing-heat.ts'
 export { type CharlesStates, charles } from './charles.ts'
 export { type CombinedGasStates, combinedGasLaw } from './combined-gas-law.ts'
 export {
@@ -95,6 +98,8 @@ export {
   pureGas,
   trimix,
 } from './mixture.ts'
+export { modelRanges, type UncertaintyClass, uncertaintyClasses } from './model-uncertainty.table.ts'
+export { type GasPair, type ModelUncertainty, modelUncertainty } from './model-uncertainty.ts'
 export { molarDensity } from './molar-density.ts'
 export {
   maximumOperatingDepth,
@@ -126,5 +131,8 @@ export {
 } from './solubility-henry.ts'
 export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'
 export { surfaceEquivalent } from './surface-equivalent.ts'
+export { airThermalConductivity, airViscosity, thermalConductivity, viscosity } from './transport.ts'
+export { type DiffusionPair, type DiffusionRow, diffusionTable, diffusivity } from './transport-diffusion.ts'
+export { type TransportUncertainty, transportUncertainty } from './transport-mixture.table.ts'
 export { type VanDerWaalsConstants, vanDerWaalsConstants } from './van-der-waals.table.ts'
 export { vanDerWaalsMolarDensity, vanDerWaalsPressure } from './van-der-waals.ts'
