@@ -1,3 +1,11 @@
+export {
+  type CylinderBody,
+  cylinderBuoyancy,
+  type GasTaken,
+  massOfGasTaken,
+  type SubmergedCylinder,
+} from './buoyancy/cylinder-buoyancy.ts'
+export type { CaloricOptions } from './caloric.ts'
 export { type BankCapacity, bankCapacity } from './capacity/bank-capacity.ts'
 export {
   type CapacityRow,
@@ -16,6 +24,7 @@ export {
   ratedCapacity,
 } from './capacity/rated-capacity.ts'
 export { assessFill, type FilledCylinder } from './filling/assess-fill.ts'
+export { type BankFill, type BankSequence, type BankStep, bankOrder, bankSequence } from './filling/bank-sequence.ts'
 export { type ContinuousMix, type ContinuousMixing, continuousMix } from './filling/continuous-mix.ts'
 export {
   type ClosedCylinder,
@@ -23,6 +32,14 @@ export {
   developedPressure,
   type VesselGrowth,
 } from './filling/developed-pressure.ts'
+export {
+  type Equalised,
+  type EqualisedCylinder,
+  type EqualiseOptions,
+  equalise,
+  type JoinedCylinder,
+} from './filling/equalise.ts'
+export { fillAtConstantFlow, type SteadyFill, type SteadyFillEnd } from './filling/fill-at-constant-flow.ts'
 export { type FilledStep, type FillStep, fillInSteps, type StepwiseFill } from './filling/fill-in-steps.ts'
 export {
   type DesignatedServicePressure,
@@ -42,7 +59,10 @@ export {
   type UnMarked,
   type UsMarked,
 } from './filling/fill-limit.ts'
+export { fillTemperature, type HotFill, type HotFillEnd } from './filling/fill-temperature.ts'
+export { type FreeFlow, type FreeFlowEmptying, freeFlowEmptying } from './filling/free-flow-emptying.ts'
 export { type IdealRecipe, idealRecipe } from './filling/ideal-recipe.ts'
+export { type Leak, type LeakTest, leakTest } from './filling/leak-test.ts'
 export { aluminiumOxygenConditions, type OxygenThresholdId, oxygenThresholds } from './filling/oxygen-service.table.ts'
 export { oxygenService } from './filling/oxygen-service.ts'
 export {
@@ -60,7 +80,15 @@ export {
   plusWallStresses,
 } from './filling/plus-permission.table.ts'
 export { type PlusFindings, type PlusPermission, plusPermission } from './filling/plus-permission.ts'
+export { type Settling, type SettlingCylinder, settlingAfterFill } from './filling/settling.ts'
 export { type StopPressure, stopPressure, type WantedFill } from './filling/stop-pressure.ts'
+export {
+  type CompressionBound,
+  coldestRemainder,
+  type QuickEmptying,
+  type SuddenCompression,
+  suddenCompression,
+} from './filling/sudden-compression.ts'
 export {
   type CalendarDate,
   type CalendarMonth,

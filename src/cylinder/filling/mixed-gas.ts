@@ -6,6 +6,10 @@ export interface GasPortion {
   readonly amount: number
 }
 
+// Anything richer than air, as common practice has it: a caution errs on this side.
+/** Mole fraction of oxygen above which a gas carries the caution of oxygen handling. */
+export const richerThanAir = 0.2101
+
 /** All portions together: amount, and the mixture they make. An amount of 0 in all has the mixture of the first. */
 export function together(portions: readonly [GasPortion, ...GasPortion[]]): GasPortion {
   let amount = 0

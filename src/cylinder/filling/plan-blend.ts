@@ -22,7 +22,7 @@ import {
 import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
 import { amountsOf } from './blend-amounts.ts'
-import { type GasPortion, together } from './mixed-gas.ts'
+import { type GasPortion, richerThanAir, together } from './mixed-gas.ts'
 
 /** The mixture that is wanted. Fractions other than these two follow from the gases used. */
 export interface BlendTarget {
@@ -73,8 +73,6 @@ export interface BlendPlan {
 const least = 1e-12
 // Only what the gases hold beside oxygen, helium and nitrogen makes more than one step necessary.
 const mostSteps = 40
-// Anything richer than air, as common practice has it: a caution errs on this side.
-const airOxygen = 0.2101
 
 const fraction: Accepted = { atLeast: 0, atMost: 1, unit: one, hint: 'Give 32 per cent as 0.32.' }
 
@@ -216,6 +214,6 @@ function needsDraining(held: AbsolutePressure, drained: AbsolutePressure): Litre
 }
 
 function cautionsOf(steps: readonly BlendStep[]): readonly CautionId[] {
-  const isRich = steps.some(({ mixture, contents }) => Math.max(mixture.oxygen, contents.oxygen) > airOxygen)
+  const isRich = steps.some(({ mixture, contents }) => Math.max(mixture.oxygen, contents.oxygen) > richerThanAir)
   return ['analyse-mixture', 'fill-limit', 'hot-fill', ...(isRich ? (['oxygen-handling'] as const) : [])]
 }
