@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest'
+import type { PublishedItem } from '../fixtures/published-item.ts'
+
+/** How litrebar comes to the printed answers: from what is given, in the unit of the answer. */
+export type Computations<Items> = {
+  readonly [Id in keyof Items]?: (given: Items[Id] extends { readonly given: infer Given } ? Given : never) => number
+}
+
+/** What litrebar does not compute: the reason, and the items that it holds for. */
+export type Left<Items> = Readonly<Record<string, readonly (keyof Items)[]>>
+
+/**
+ * Proves the items of a source one by one, each to half its last printed place, and that none is passed over in silence.
+ *
+ * @param items - the fixture
+ * @param computed - the computations by id
+ * @param left - the ids left, by reason
+ */
+export function provePublished<Items extends Readonly<Record<string, PublishedItem>>>(
+  items: Items,
+  computed: Computations<Items>,
+  left: Left<Items> = {},
+): void {
+  test('every item is computed or left with a reason, and none is both', () => {
+    const listed = [...Object.keys(computed), ...Object.values(left).flat()].map(String)
+    expect(listed.toSorted()).toEqual(Object.keys(items).toSorted())
+  })
+
+  test.each(Object.entries<PublishedItem>(items).filter(([id]) => id in computed))('%s', (id, item) => {
+    const found = (computed[id] as (given: object) => number)(item.given)
+    // a part in 1e9 for halves of a last place that are no binary numbers
+    const halfLastPlace = (item.lastPlace / 2) * (1 + 1e-9)
+    const said = `${item.topic} (${item.place}): printed ${item.printed} ${item.unit}, found ${String(found)}`
+    expect(Math.abs(found - item.value), said).toBeLessThanOrEqual(halfLastPlace)
+  })
+}
