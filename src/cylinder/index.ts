@@ -25,6 +25,7 @@ export {
 } from './capacity/rated-capacity.ts'
 export { assessFill, type FilledCylinder } from './filling/assess-fill.ts'
 export { type BankFill, type BankSequence, type BankStep, bankOrder, bankSequence } from './filling/bank-sequence.ts'
+export { type BlendUncertainty, blendUncertainty, type UncertainFill } from './filling/blend-uncertainty.ts'
 export { type ContinuousMix, type ContinuousMixing, continuousMix } from './filling/continuous-mix.ts'
 export {
   type ClosedCylinder,
@@ -145,3 +146,38 @@ export {
   type TestPressure,
   testPressure,
 } from './requalification/index.ts'
+export {
+  averageWallStress,
+  bendingStress,
+  type CylinderShell,
+  type DirectReadings,
+  directExpansion,
+  type ElasticExcessRule,
+  type ElasticFactor,
+  type ElasticTest,
+  type ExpansionJudgement,
+  type ExpansionReadings,
+  type ExpansionTest,
+  type ExpansionTestTerm,
+  elasticExcessRules,
+  expansionTest,
+  expansionTestTerms,
+  type GuaranteedWall,
+  guaranteedWall,
+  longitudinalStress,
+  type MaterialRule,
+  materialRules,
+  minimumWall,
+  type PermanentExpansionLimit,
+  type PermanentExpansionLimitId,
+  permanentExpansionLimits,
+  rejectionElasticExpansion,
+  type Stress,
+  type WallDesignRule,
+  type WaterDensities,
+  wallDesignRules,
+  wallStress,
+  waterCompression,
+  waterCompressionByPractice,
+  waterDensities,
+} from './testing/index.ts'

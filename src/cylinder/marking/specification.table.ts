@@ -10,8 +10,6 @@ export interface CylinderSpecification {
   readonly testRatio?: { readonly numerator: number; readonly denominator: number }
   /** Where a type has no ratio but a pressure: psi, gauge. */
   readonly fixedTestPressurePsi?: number
-  /** Where nothing is stamped: psi, gauge. */
-  readonly designatedServicePressurePsi?: number
   /** Of the types that the ten per cent rule names. */
   readonly mayCarryPlus: boolean
   /** Of the types that the ten-year star names. */
@@ -53,7 +51,6 @@ export const usSpecifications: Readonly<Record<UsSpecification, CylinderSpecific
   '3': {
     material: 'steel',
     fixedTestPressurePsi: 3000,
-    designatedServicePressurePsi: 1800,
     mayCarryPlus: false,
     mayCarryStar: false,
     ...table1,
@@ -61,19 +58,17 @@ export const usSpecifications: Readonly<Record<UsSpecification, CylinderSpecific
   // 3E: no test required, so it has no ratio.
   '3E': {
     material: 'steel',
-    designatedServicePressurePsi: 1800,
     mayCarryPlus: false,
     mayCarryStar: false,
     source: 'cfr-49-180-209',
-    place: 'table 1; designated pressure 173.301a',
+    place: 'table 1: no test required',
   },
   '8': {
     material: 'steel',
-    designatedServicePressurePsi: 250,
     mayCarryPlus: false,
     mayCarryStar: false,
     source: 'cfr-49-173-301a',
-    place: 'designated service pressures',
+    place: 'designated service pressure',
   },
   '8AL': { material: 'steel', mayCarryPlus: false, mayCarryStar: false, source: 'cfr-49-173-301', place: '(a)' },
   '39': { material: 'steel', mayCarryPlus: false, mayCarryStar: false, source: 'cfr-49-173-301', place: '(a)' },

@@ -1,5 +1,6 @@
 import type { Unit } from '../../units/index.ts'
 import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millilitre, pound, psi } from '../../units/index.ts'
+import { designatedServicePressures } from '../filling/fill-limit.table.ts'
 import { figuresAt, spells } from './figures.ts'
 import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
 import { type UsSpecification, usSpecifications } from './specification.table.ts'
@@ -159,7 +160,7 @@ function upTo(first: Word, last: Word, offset: number): Place {
 }
 
 // Types whose pressure a rule designates where none is stamped.
-const designated: ReadonlySet<string> = new Set(['3', '3E', '8'])
+const designated: ReadonlySet<string> = new Set(designatedServicePressures.map(({ specification }) => specification))
 
 function keepPressure(
   reading: Reading,
