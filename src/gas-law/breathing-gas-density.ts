@@ -56,7 +56,7 @@ const densityRange: Accepted = {
  * @example
  * const gas = { mixture: dryAir, pressure: absolute(5.01, bar), temperature: temperatureOf(0, celsius) }
  * const { value, verdict } = gasDensityAssessment(gas, { limit: gasDensityLimits.hard })
- * `${inUnit(value, gramPerLitre).toFixed(2)} g/L, ${verdict}` // => '6.41 g/L, beyond'
+ * const shown = `${inUnit(value, gramPerLitre).toFixed(2)} g/L, ${verdict}` // => '6.41 g/L, beyond'
  */
 export function gasDensityAssessment(
   gas: BreathedGas,

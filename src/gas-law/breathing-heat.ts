@@ -79,7 +79,7 @@ const waterMolarMass = 0.018015268
  *   respiratoryMinuteVolume: measure(25, litrePerMinute),
  * }
  * const { warming, humidifying } = breathingHeat(ventilation)
- * `${warming.toFixed(0)} W and ${humidifying.toFixed(0)} W` // => '69 W and 37 W'
+ * const shown = `${warming.toFixed(0)} W and ${humidifying.toFixed(0)} W` // => '69 W and 37 W'
  */
 export function breathingHeat(ventilation: Ventilation): BreathingHeat {
   const { mixture, pressure, inspiredTemperature, expiredTemperature, respiratoryMinuteVolume } = ventilation

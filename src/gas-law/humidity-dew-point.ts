@@ -119,7 +119,7 @@ const iceOnly = 269
  * @example
  * const atmospheric = { dewPoint: temperatureOf(-50, fahrenheit), pressure: absolute(1, atmosphere) }
  * const inLine = dewPointAtPressure({ ...atmospheric, toPressure: absolute(40, bar) })
- * `${inUnit(inLine.temperature, celsius).toFixed(1)} °C over ${inLine.over}` // => '-11.5 °C over ice'
+ * const shown = `${inUnit(inLine.temperature, celsius).toFixed(1)} °C over ${inLine.over}` // => '-11.5 °C over ice'
  */
 export function dewPointAtPressure(change: {
   readonly dewPoint: Temperature

@@ -129,6 +129,13 @@ export {
   henryCoefficients,
   henryConstant,
 } from './solubility-henry.ts'
+export {
+  airSaturation,
+  bunsenCoefficient,
+  type DissolvingWater,
+  dissolvedConcentration,
+  type SeaDissolvedGas,
+} from './solubility-weiss.ts'
 export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'
 export { surfaceEquivalent } from './surface-equivalent.ts'
 export { airThermalConductivity, airViscosity, thermalConductivity, viscosity } from './transport.ts'
