@@ -28,6 +28,8 @@ export interface FillStep {
   readonly mixture: Mixture
   /** Absolute. */
   readonly pressure: AbsolutePressure
+  /** Of the gas at this reading, where it is not that of the fill: it has not settled, or the day got warmer. */
+  readonly temperature?: Temperature
 }
 
 /** What is in the cylinder after a step. */
@@ -68,19 +70,23 @@ export function fillInSteps(fill: StepwiseFill, options: GasModelOption = {}): r
   const { gas = 'real' } = options
   const held = start.pressure > 0 ? room * densityBy(gas, start.mixture, start.pressure, settled) : 0
   let inside: GasPortion = { mixture: start.mixture, amount: held }
-  let reached = start.pressure
   return fill.steps.map((step, k) => {
     const isDrain = step.action === 'drain'
+    const reading = step.temperature ?? settled
     requireWithin(`steps[${k}].pressure`, step.pressure, isDrain ? pressureOrVacuum : pressure)
-    if (isDrain ? step.pressure > reached : step.pressure < reached) throw wrongWay(k, step.pressure, reached, isDrain)
+    requireWithin(`steps[${k}].temperature`, reading, temperature)
     const before = inside.amount
+    const unchanged = before > 0 ? pressureBy(gas, inside.mixture, before / room, reading) : 0
+    // a step that does nothing may fall short of nothing by rounding
+    if (isDrain ? step.pressure > unchanged * (1 + 1e-9) : step.pressure < unchanged * (1 - 1e-9)) {
+      throw wrongWay(k, step.pressure, unchanged as AbsolutePressure, isDrain)
+    }
     inside = isDrain
       ? {
           mixture: inside.mixture,
-          amount: step.pressure > 0 ? room * densityBy(gas, inside.mixture, step.pressure, settled) : 0,
+          amount: step.pressure > 0 ? room * densityBy(gas, inside.mixture, step.pressure, reading) : 0,
         }
-      : filledTo(gas, room, inside, step, settled)
-    reached = step.pressure
+      : filledTo(gas, room, inside, step, reading)
     return {
       mixture: inside.mixture,
       amount: inside.amount as Amount,
