@@ -3,7 +3,6 @@ import {
   bar,
   celsius,
   footOfSeaWaterThirtyThreePointZeroEight,
-  gramPerLitre,
   joulePerLitre,
   kilogramForceMetrePerLitre,
   kilopascal,
@@ -23,7 +22,6 @@ export type LimitedQuantity =
   | 'assistWorkOnInhalation'
   | 'elastance'
   | 'hydrostaticImbalance'
-  | 'gasDensity'
 
 /** A number as its source prints it, so that a reader can hold the page beside it. Converted where it is used. */
 export interface Printed {
@@ -101,7 +99,7 @@ const anyDepth: readonly LimitCondition[] = [{ of: 'depth' }]
 
 const europeanPlace = 'summary by others; test point in clause 6.7.1'
 
-/** Limits in force or proposed, as printed. To add one, add a row; the tests walk the table. */
+/** Limits in force or proposed, as printed. To add one, add a row; the tests walk the table. Limits of gas density: `gasDensityLimits`. */
 export const acceptanceLimits: readonly AcceptanceLimit[] = [
   {
     id: 'european-work',
@@ -229,45 +227,5 @@ export const acceptanceLimits: readonly AcceptanceLimit[] = [
     place: 'abstract',
     evidence: 'primary',
     note: 'relative to the suprasternal notch',
-  },
-  {
-    id: 'density-recommended',
-    quantity: 'gasDensity',
-    atMost: { printed: '5.2', unit: gramPerLitre },
-    conditions: [],
-    source: 'anthony-mitchell-2016',
-    place: 'recommendation',
-    evidence: 'memory',
-    note: 'the depth quoted with it (31 m on air) fits a gas at 0 °C',
-  },
-  {
-    id: 'density-limit',
-    quantity: 'gasDensity',
-    atMost: { printed: '6.2', unit: gramPerLitre },
-    conditions: [],
-    source: 'anthony-mitchell-2016',
-    place: 'recommendation',
-    evidence: 'memory',
-    note: 'the depth quoted with it (39 m on air) fits a gas at 0 °C; 6.3 is also in circulation',
-  },
-  {
-    id: 'density-risk-rises',
-    quantity: 'gasDensity',
-    atMost: { printed: '6', unit: gramPerLitre },
-    conditions: [],
-    source: 'anthony-mitchell-2016',
-    place: 'summary by its second author',
-    evidence: 'secondary',
-    note: 'above it the risk of carbon dioxide retention rises',
-  },
-  {
-    id: 'density-french-code',
-    quantity: 'gasDensity',
-    atMost: { printed: '9', unit: gramPerLitre },
-    conditions: [],
-    source: 'french-code-r238',
-    place: 'article R238-6-6',
-    evidence: 'primary',
-    note: 'work under pressure; exemptions possible; whether it is still in force was not checked',
   },
 ]

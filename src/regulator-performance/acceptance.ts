@@ -1,7 +1,6 @@
 import type { Assessment, CautionId, Reason } from '../references/index.ts'
 import {
   type AbsolutePressure,
-  type Density,
   type Elastance,
   type EnergyPerVolume,
   type GaugePressure,
@@ -23,7 +22,7 @@ import {
   type PrintedLine,
 } from './acceptance-limit.table.ts'
 
-/** What was measured, as far as it was. Energies per volume and pressures in Pa, elastance in Pa/m³, density in kg/m³. */
+/** What was measured, as far as it was. Energies per volume and pressures in Pa, elastance in Pa/m³. */
 export interface MeasuredPerformance {
   readonly workOfBreathingPerLitre?: EnergyPerVolume
   /** Peak of the suction on inhalation; negative. */
@@ -36,8 +35,6 @@ export interface MeasuredPerformance {
   readonly elastance?: Elastance
   /** Mouth pressure at end exhalation without flow, minus the pressure at the suprasternal notch. */
   readonly hydrostaticImbalance?: PressureDifference
-  /** Density of the gas breathed, at its own pressure and temperature. */
-  readonly gasDensity?: Density
 }
 
 /** Under what conditions it was measured. What is not stated here cannot be compared with a limit that depends on it. */
@@ -99,12 +96,11 @@ function againstLimit(limit: AcceptanceLimit, value: Quantity, options: Acceptan
   requireWithin(`measured.${limit.quantity}`, value, { unit: unitOf(limit), hint: 'Leave out what was not measured.' })
   const { conditions, standardUncertainty } = options
   const obstacles = limit.conditions.flatMap((condition) => obstacle(condition, conditions, limit))
-  const cautions: readonly CautionId[] = ['always', limit.quantity === 'gasDensity' ? 'gas-density' : 'regulator']
   const facts = {
     limitId: limit.id,
     quantity: limit.quantity,
     value,
-    cautions,
+    cautions: ['always', 'regulator'] as readonly CautionId[],
     sources: [limit.source],
   }
   if (obstacles.length > 0) return { ...facts, verdict: 'undetermined', because: obstacles }

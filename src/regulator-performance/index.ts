@@ -45,6 +45,13 @@ export {
   workUncertainty,
 } from './channel-error.ts'
 export { type Column, type LoggedColumn, siColumn } from './column.ts'
+export {
+  type PredictionOptions,
+  predictedWork,
+  type WorkInGas,
+  type WorkPrediction,
+  workAtDensity,
+} from './density-scaling.ts'
 export { elastanceAndInertance, type LinearLoad, type LoadedBreath, loadedBreath } from './elastance.ts'
 export { type HydrostaticHead, hydrostaticImbalance } from './hydrostatic-imbalance.ts'
 export type { ChannelLag } from './lag-correction.ts'

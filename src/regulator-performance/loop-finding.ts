@@ -1,4 +1,4 @@
-/** What an analysis noticed in a loop or a log. A finding does not change the figures: it says what they are worth. */
+/** What an analysis noticed in a loop, a log or a fit. A finding does not change the figures: it says what they are worth. */
 export interface LoopFinding {
   readonly code: LoopFindingCode
   readonly text: string
@@ -23,3 +23,6 @@ export type LoopFindingCode =
   | 'delay-not-stated'
   | 'unlike-breaths'
   | 'unlikely-rate'
+  | 'extrapolated'
+  | 'negative-part'
+  | 'laminar-share-unknown'

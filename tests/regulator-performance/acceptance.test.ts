@@ -15,7 +15,6 @@ import {
   difference,
   gauge,
   gramPerCubicCentimetre,
-  gramPerLitre,
   inUnit,
   joule,
   joulePerLitre,
@@ -62,9 +61,7 @@ test.each(acceptanceLimits)(
     for (const bound of bounds) {
       const { printed, unit } = 'printed' in bound ? bound : bound.intercept
       expect(printed).toMatch(/^-?\d+(\.\d+)?$/)
-      expect(unit.quantity).toBe(
-        limit.quantity === 'elastance' ? 'elastance' : limit.quantity === 'gasDensity' ? 'density' : 'pressure',
-      )
+      expect(unit.quantity).toBe(limit.quantity === 'elastance' ? 'elastance' : 'pressure')
     }
     expect(sources).toHaveProperty(limit.source)
     expect(limit.place).not.toBe('')
@@ -169,12 +166,11 @@ test('the margin carries its uncertainty, and a margin inside it is said to be',
   expect(codes(ofLimit('european-work', 2.5, european, { standardUncertainty }))).not.toContain('within-uncertainty')
 })
 
-test('elastance, static load and density are judged in their own units', () => {
+test('elastance and static load are judged in their own units', () => {
   const limits = acceptance(
     {
       elastance: measure(0.75, kilopascalPerLitre),
       hydrostaticImbalance: difference(0.2, kilopascal),
-      gasDensity: measure(6.1, gramPerLitre),
     },
     { conditions: { attitude: 'vertical' } },
   )
@@ -182,10 +178,6 @@ test('elastance, static load and density are judged in their own units', () => {
     'diver-focused-elastance': 'beyond',
     'hydrostatic-vertical': 'beyond',
     'hydrostatic-horizontal': 'undetermined',
-    'density-recommended': 'beyond',
-    'density-limit': 'within',
-    'density-risk-rises': 'beyond',
-    'density-french-code': 'within',
   })
   const vertical = limits.find(({ limitId }) => limitId === 'hydrostatic-vertical')
   expect(vertical?.margin).toBeCloseTo(-200, 9)
