@@ -3,7 +3,7 @@
 import { existsSync, mkdirSync, rmSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { Extractor, ExtractorConfig, ExtractorLogLevel } from '@microsoft/api-extractor'
-import { entries } from './entries.ts'
+import { builtFile, entries } from './entries.ts'
 import { filesIn } from './files-in.ts'
 
 const isWriting = process.argv.includes('--write')
@@ -11,13 +11,15 @@ const projectFolder = process.cwd()
 const silent = { logLevel: ExtractorLogLevel.None }
 
 // The root is left out: it gives what the core rooms give, and a test says so.
-const names = Object.keys(entries()).filter((name) => name !== 'index')
+const sources = entries()
+const names = Object.keys(sources).filter((name) => name !== 'index')
+const typesOf = (name: string): string => builtFile(sources[name] ?? '', '.d.ts')
 const reportOf = (name: string): string => `${name.replaceAll('/', '-')}.api.md`
 const known = new Set(names.map((name) => `api/${reportOf(name)}`))
 const stale = filesIn('api', '.api.md').filter((path) => !known.has(path))
 if (isWriting) for (const path of stale) rmSync(path)
 
-const unbuilt = names.filter((name) => !existsSync(`dist/${name}.d.ts`))
+const unbuilt = names.filter((name) => !existsSync(typesOf(name)))
 if (unbuilt.length > 0) {
   console.error(`API: ${unbuilt.join(', ')} not built. Run npm run build first.`)
   process.exit(1)
@@ -28,7 +30,7 @@ const changed = names.filter((name) => {
   const config = ExtractorConfig.prepare({
     configObject: {
       projectFolder,
-      mainEntryPointFilePath: `<projectFolder>/dist/${name}.d.ts`,
+      mainEntryPointFilePath: `<projectFolder>/${typesOf(name)}`,
       compiler: { tsconfigFilePath: '<projectFolder>/tsconfig.test.json' },
       apiReport: {
         enabled: true,

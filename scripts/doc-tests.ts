@@ -6,7 +6,7 @@ import { build } from 'esbuild'
 import ts from 'typescript'
 import { type Block, exampleBlocks, markdownBlocks } from './doc-tests/blocks.ts'
 import { checkingModule, type PublicName } from './doc-tests/module.ts'
-import { entries } from './entries.ts'
+import { builtFile, entries } from './entries.ts'
 import { filesIn } from './files-in.ts'
 
 // Inside the package, so that its own name resolves to what is built, as it does for a consumer.
@@ -22,7 +22,7 @@ function documentedBlocks(): Block[] {
 
 /** Public names by entry point, as the built declarations give them. */
 function publicNames(): Map<string, Map<string, PublicName>> {
-  const files = Object.keys(entries()).map((name) => ({ name, path: `dist/${name}.d.ts` }))
+  const files = Object.entries(entries()).map(([name, source]) => ({ name, path: builtFile(source, '.d.ts') }))
   const program = ts.createProgram(
     files.map(({ path }) => path),
     compilerOptions,

@@ -1,7 +1,7 @@
 // The one list of public entry points is `exports` in package.json; every tool takes its own from here.
 import { existsSync, readFileSync } from 'node:fs'
 
-/** Name of an entry point in dist to its source, `{ 'gas-law': 'src/gas-law/index.ts', index: 'src/index.ts', … }`. */
+/** Name of an entry point to its source, `{ 'gas-law': 'src/gas-law/index.ts', index: 'src/index.ts', … }`. */
 export type Entries = Record<string, string>
 
 /**
@@ -23,4 +23,9 @@ export function entries(): Entries {
     found[name] = source
   }
   return found
+}
+
+/** Where a source is built to: `src/units/exact.ts` to `dist/units/exact.d.ts`. */
+export function builtFile(source: string, suffix: '.js' | '.cjs' | '.d.ts' | '.d.cts'): string {
+  return source.replace(/^src\//, 'dist/').replace(/\.ts$/, suffix)
 }

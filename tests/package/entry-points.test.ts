@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import layers from '../../layers.json' with { type: 'json' }
-import { entries } from '../../scripts/entries.ts'
+import { builtFile, entries } from '../../scripts/entries.ts'
 
 const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as { exports: Record<string, unknown> }
 const rooms = readdirSync('src').filter((name) => existsSync(`src/${name}/index.ts`))
@@ -14,11 +14,12 @@ test('every room on disk has its own entry point, and every entry point its sour
 test('every entry point gives ESM, CJS and types of both, types first', () => {
   for (const [subpath, conditions] of Object.entries(manifest.exports)) {
     if (subpath === './package.json') continue
-    const name = subpath === '.' ? 'index' : subpath.slice(2)
+    const source = entries()[subpath === '.' ? 'index' : subpath.slice(2)] ?? ''
+    const built = (suffix: '.js' | '.cjs' | '.d.ts' | '.d.cts'): string => `./${builtFile(source, suffix)}`
     expect(JSON.stringify(conditions), subpath).toBe(
       JSON.stringify({
-        import: { types: `./dist/${name}.d.ts`, default: `./dist/${name}.js` },
-        require: { types: `./dist/${name}.d.cts`, default: `./dist/${name}.cjs` },
+        import: { types: built('.d.ts'), default: built('.js') },
+        require: { types: built('.d.cts'), default: built('.cjs') },
       }),
     )
   }

@@ -3,13 +3,13 @@ import { gzipSync } from 'node:zlib'
 import { build, type Metafile } from 'esbuild'
 import { expect, test } from 'vitest'
 import layers from '../../layers.json' with { type: 'json' }
-import { entries } from '../../scripts/entries.ts'
+import { builtFile, entries } from '../../scripts/entries.ts'
 
 const kB = 1000
 const isBuilt = process.env['LITREBAR_SIZE_OF'] === 'dist'
 const modules = Object.entries(entries()).map(([name, source]): [string, string] => [
   name === 'index' ? 'litrebar' : `litrebar/${name}`,
-  `./${isBuilt ? `dist/${name}.js` : source}`,
+  `./${isBuilt ? builtFile(source, '.js') : source}`,
 ])
 
 interface Bundle {
@@ -93,10 +93,10 @@ const budgets: Readonly<Record<string, number>> = {
   references: 10 * kB,
   uncertainty: 7 * kB,
   environment: 8 * kB,
-  'gas-law': 20 * kB,
-  cylinder: 20 * kB,
-  'regulator-performance': 15 * kB,
-  consumption: 10 * kB,
+  'gas-law': 36 * kB,
+  cylinder: 52 * kB,
+  'regulator-performance': 42 * kB,
+  consumption: 28 * kB,
   charging: 15 * kB,
   gauges: 10 * kB,
   buoyancy: 10 * kB,
@@ -114,7 +114,12 @@ const forbidden = [
   'dist/schemas',
   'dist/batch',
 ]
-const registry = ['src/references/sources.ts', 'src/references/cautions.ts']
+const registry = [
+  'src/references/sources',
+  'src/references/cautions',
+  'dist/references/sources',
+  'dist/references/cautions',
+]
 
 for (const room of coreRooms) {
   test(`everything of ${room} stays within its budget and holds no package`, async () => {
@@ -133,7 +138,8 @@ for (const room of coreRooms) {
   })
 }
 
-test('all core rooms together stay within 25 kB', async () => {
+// Nobody ships it all; the figure shows how the whole grows.
+test('all core rooms together, registry and real gas included, stay within 115 kB', async () => {
   const everything = await bundle(`export * from 'litrebar'`)
-  expectWithin('the root entry', everything, 25 * kB)
+  expectWithin('the root entry', everything, 115 * kB)
 })
