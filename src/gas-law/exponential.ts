@@ -49,12 +49,13 @@ export function exponential(x: number): number {
 }
 
 /**
- * Natural logarithm of a positive, finite number.
+ * Natural logarithm of a positive, finite number; NaN of any other.
  *
  * @param x - above 0
  * @returns ln x, within 4e-16 of its value, or absolutely near 1
  */
 export function logarithm(x: number): number {
+  if (!(x > 0 && x < Infinity)) return Number.NaN
   let m = x
   let k = 0
   // plain halving: arguments here are τ and densities, a few powers of two from 1

@@ -178,11 +178,11 @@ function addTo(sums: number[], i: number, n: number): void {
 function pairTerm(x: number, y: number, beta: number): { value: number; byFirst: number; bySecond: number } {
   const sum = x + y
   const divisor = beta * beta * x + y
-  const value = (x * y * sum) / divisor
+  const share = sum / divisor
   return {
-    value,
-    byFirst: value * (1 / x + 1 / sum - (beta * beta) / divisor),
-    bySecond: value * (1 / y + 1 / sum - 1 / divisor),
+    value: x * y * share,
+    byFirst: y * share + ((x * y) / divisor) * (1 - beta * beta * share),
+    bySecond: x * share + ((x * y) / divisor) * (1 - share),
   }
 }
 

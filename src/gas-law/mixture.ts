@@ -40,7 +40,7 @@ const sumTolerance = 1e-9
  */
 export function mixture(fractions: MoleFractions, options: MixtureOptions = {}): Mixture {
   for (const name of Object.keys(fractions)) {
-    if (!(name in molarMasses)) {
+    if (!Object.hasOwn(molarMasses, name)) {
       throw refusal(`fractions.${name}`, 'present', `one of ${gases.join(', ')}`, 'Leave trace gases out.')
     }
   }
