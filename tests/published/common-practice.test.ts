@@ -1,3 +1,4 @@
+import { liftOf, netBuoyancy } from '../../src/buoyancy/index.ts'
 import {
   densityOfConvention,
   depthConventions,
@@ -27,14 +28,18 @@ import {
   celsius,
   cubicFoot,
   depthOf,
+  displacedVolumeOf,
   foot,
   fractionOf,
   freeGasOf,
   gasVolumeOf,
+  gramPerCubicCentimetre,
   inch,
   inchOfWater,
   inUnit,
   kelvin,
+  kilogram,
+  kilogramForce,
   kilogramPerCubicMetre,
   litre,
   measure,
@@ -45,6 +50,9 @@ import {
   one,
   pascal,
   percent,
+  pound,
+  poundForce,
+  poundPerCubicFoot,
   psi,
   round,
   temperatureOf,
@@ -108,6 +116,24 @@ provePublished(
     },
     'pw-139': ({ P_ata }) =>
       inUnit(shownDepth({ pressure: absolute(P_ata, atmosphere), surfacePressure, convention }), foot),
+    'pw-140': ({ W_lb, V_cf, w_lb_cf }) =>
+      inUnit(
+        netBuoyancy(
+          { mass: measure(W_lb, pound), displacedVolume: displacedVolumeOf(V_cf, cubicFoot) },
+          { density: measure(w_lb_cf, poundPerCubicFoot) },
+        ),
+        poundForce,
+      ),
+    'pw-141': ({ V_cf, w_lb_cf }) =>
+      inUnit(liftOf(displacedVolumeOf(V_cf, cubicFoot), { density: measure(w_lb_cf, poundPerCubicFoot) }), poundForce),
+    'pw-146': ({ m_kg, V_L, rho }) =>
+      -inUnit(
+        netBuoyancy(
+          { mass: measure(m_kg, kilogram), displacedVolume: displacedVolumeOf(V_L, litre) },
+          { density: measure(rho, gramPerCubicCentimetre) },
+        ),
+        kilogramForce,
+      ),
     'pw-142': ({ inHg, ratio }) => {
       const mercury: Unit<'pressure'> = { symbol: 'inHg', quantity: 'pressure', factor: ratio * inchOfWater.factor }
       return inUnit(absolute(inHg, mercury), inchOfWater)
@@ -158,7 +184,6 @@ provePublished(
   {
     'a drop of the gauge per minute, and a share of rated capacity per drop: litrebar counts gas': ['dv-037', 'dv-044'],
     'narcotic depth is a judgement of training that litrebar does not make': ['dv-045'],
-    'buoyancy: the room is not built': ['pw-140', 'pw-141', 'pw-146'],
     'one product or sum of figures given': ['pw-148', 'pw-149'],
     'alveolar gas: physiology beyond the apparatus': ['pw-184'],
   },

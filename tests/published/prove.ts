@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import type { PublishedItem } from '../fixtures/published-item.ts'
+import type { Misprint, PublishedItem } from '../fixtures/published-item.ts'
 
 /** How litrebar comes to the printed answers: from what is given, in the unit of the answer. */
 export type Computations<Items> = {
@@ -21,10 +21,7 @@ export function provePublished<Items extends Readonly<Record<string, PublishedIt
   computed: Computations<Items>,
   left: Left<Items> = {},
 ): void {
-  test('every item is computed or left with a reason, and none is both', () => {
-    const listed = [...Object.keys(computed), ...Object.values(left).flat()].map(String)
-    expect(listed.toSorted()).toEqual(Object.keys(items).toSorted())
-  })
+  noneInSilence(items, computed, left)
 
   test.each(Object.entries<PublishedItem>(items).filter(([id]) => id in computed))('%s', (id, item) => {
     const found = (computed[id] as (given: object) => number)(item.given)
@@ -32,5 +29,37 @@ export function provePublished<Items extends Readonly<Record<string, PublishedIt
     const halfLastPlace = (item.lastPlace / 2) * (1 + 1e-9)
     const said = `${item.topic} (${item.place}): printed ${item.printed} ${item.unit}, found ${String(found)}`
     expect(Math.abs(found - item.value), said).toBeLessThanOrEqual(halfLastPlace)
+  })
+}
+
+/**
+ * Proves that printed answers which are wrong do not come out, and that what is right does.
+ *
+ * @param items - the fixture
+ * @param computed - the computations by id
+ * @param left - the ids left, by reason
+ */
+export function proveMisprints<Items extends Readonly<Record<string, Misprint>>>(
+  items: Items,
+  computed: Computations<Items>,
+  left: Left<Items>,
+): void {
+  noneInSilence(items, computed, left)
+
+  test.each(Object.entries<Misprint>(items).filter(([id]) => id in computed))(
+    '%s is not what is printed',
+    (id, item) => {
+      const found = (computed[id] as (given: object) => number)(item.given)
+      const said = `${item.topic} (${item.source}, ${item.place}), printed ${item.printed} ${item.unit}: ${item.because}`
+      expect(found / item.worked, said).toBeCloseTo(1, 6) // the answers were worked out to seven figures
+      expect(Math.abs(found - item.value), said).toBeGreaterThan(item.lastPlace / 2)
+    },
+  )
+}
+
+function noneInSilence<Items extends object>(items: Items, computed: Computations<Items>, left: Left<Items>): void {
+  test('every item is computed or left with a reason, and none is both', () => {
+    const listed = [...Object.keys(computed), ...Object.values(left).flat()].map(String)
+    expect(listed.toSorted()).toEqual(Object.keys(items).toSorted())
   })
 }
