@@ -1,4 +1,4 @@
-import { type EquationStructure, groups, slots, structureOf } from './equation-structure.ts'
+import { type EquationStructure, groups, slots, structureOf, type TermShare } from './equation-structure.ts'
 import { decay, exponential, logarithm } from './exponential.ts'
 import { type Gas, gases, molarMasses } from './gas.ts'
 import { gasParameters } from './gerg2008.parameters.ts'
@@ -37,6 +37,9 @@ export interface Equation {
   readonly termCoefficient: Float64Array
   readonly termExponent: Float64Array
   readonly termPlace: Uint16Array
+  /** The terms by gas, and those that nitrogen and carbon dioxide share, not yet weighted by composition. */
+  readonly shares: readonly TermShare[]
+  readonly departure: TermShare
   /** Exponents t that are no multiple of 1/8; they follow the 16 of `high`. */
   readonly oddExponents: readonly number[]
   /** d, η, ε, β of each Gaussian slot, one after the other; these slots follow the plain ones. */
@@ -69,7 +72,8 @@ export interface Equation {
  */
 export function equationOf(mixture: Mixture): Equation {
   const structure = structureOf(gases.filter((gas) => mixture[gas] > 0))
-  const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians } = structure
+  const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians, shares, departure } =
+    structure
   const fractions = present.map((gas): number => mixture[gas])
   const slotCount = slotStart.length - 1
   const termCount = termExponent.length
@@ -90,6 +94,8 @@ export function equationOf(mixture: Mixture): Equation {
     termCoefficient: addTerms(take(termCount), fractions, structure, mixture.nitrogen * mixture.carbonDioxide),
     termExponent,
     termPlace,
+    shares,
+    departure,
     oddExponents,
     gaussians,
     low: take(16),
