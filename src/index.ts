@@ -1,3 +1,4 @@
+export * from './buoyancy/index.ts'
 export * from './consumption/index.ts'
 export * from './cylinder/index.ts'
 export * from './environment/index.ts'

@@ -748,6 +748,13 @@ export const sources = {
     publisher: 'encyclopedia',
     kind: 'handbook',
   },
+  'open-encyclopedia': {
+    title: 'Open encyclopedia articles, as read in mirrors',
+    edition: 'as read',
+    scheme: 'article',
+    publisher: 'open encyclopedia',
+    kind: 'handbook',
+  },
   'openstax-chemistry-2e': {
     title: 'OpenStax Chemistry 2e',
     edition: '2019',
@@ -839,6 +846,13 @@ export const sources = {
     publisher: 'henrys-law.org',
     kind: 'paper',
   },
+  'siri-1956': {
+    title: 'Siri, body composition from density, two-component equation as restated in open teaching pages',
+    edition: '1956',
+    scheme: 'equation',
+    publisher: 'as read in teaching pages',
+    kind: 'paper',
+  },
   'teos-10': {
     title: 'TEOS-10, thermodynamic equation of seawater, Gibbs SeaWater toolbox',
     edition: '2010',
@@ -866,6 +880,13 @@ export const sources = {
     scheme: 'section',
     publisher: 'UN',
     kind: 'regulation',
+  },
+  'undersea-1989-16-313': {
+    title: 'Insulation and thickness of foam suits under pressure, Undersea Biomedical Research 16(4):313-319',
+    edition: '1989',
+    scheme: 'abstract',
+    publisher: 'journal',
+    kind: 'paper',
   },
   'us-navy-diving-manual': {
     title: 'US Navy Diving Manual',
