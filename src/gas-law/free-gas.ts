@@ -138,7 +138,7 @@ export function freeGasByModel<Name extends string>(
 }
 
 /** Amount of gas per volume at a reference condition, mol/m³: what its water vapour leaves room for. */
-function amountPerFreeGas(
+export function amountPerFreeGas(
   options: GasModelOption & { readonly reference: ReferenceCondition; readonly mixture: Mixture },
 ): number {
   const { pressure, temperature, waterVapourPressure } = options.reference

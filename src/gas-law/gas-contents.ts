@@ -53,14 +53,18 @@ export interface GasModelOption {
   readonly gas?: GasModel
 }
 
-const internalVolume: Accepted = {
-  above: 0,
-  atMost: 100_000,
-  unit: litre,
-  hint: 'Give the volume inside the vessel, not the free gas in it.',
-}
-const pressure: Accepted = { above: 0, atMost: 700, unit: bar, hint: 'Add the ambient pressure to a gauge pressure.' }
-const temperature: Accepted = { atLeast: -50, atMost: 100, unit: celsius, hint: 'Check the temperature scale.' }
+/** What is accepted of contents, also by the column form. */
+export const acceptedContents = {
+  internalVolume: {
+    above: 0,
+    atMost: 100_000,
+    unit: litre,
+    hint: 'Give the volume inside the vessel, not the free gas in it.',
+  },
+  pressure: { above: 0, atMost: 700, unit: bar, hint: 'Add the ambient pressure to a gauge pressure.' },
+  temperature: { atLeast: -50, atMost: 100, unit: celsius, hint: 'Check the temperature scale.' },
+} as const satisfies Record<string, Accepted>
+
 const expansion: Accepted = { atLeast: 0, atMost: 1000, unit: litre, hint: 'Give the elastic part of the expansion.' }
 const testPressure: Accepted = { above: 0, atMost: 2000, unit: bar, hint: 'Give the pressure of the test.' }
 
@@ -110,17 +114,17 @@ export function massOfGas(contents: GasContents, options: GasModelOption = {}): 
 
 /** Checked contents as the volume that the gas fills and its absolute pressure. */
 function filling(contents: GasContents): { readonly volume: number; readonly pressure: AbsolutePressure } {
-  requireWithin('contents.internalVolume', contents.internalVolume, internalVolume)
-  requireWithin('contents.temperature', contents.temperature, temperature)
+  requireWithin('contents.internalVolume', contents.internalVolume, acceptedContents.internalVolume)
+  requireWithin('contents.temperature', contents.temperature, acceptedContents.temperature)
   requireMixture('contents.mixture', contents.mixture)
   if (contents.gaugePressure === undefined) {
-    requireWithin('contents.pressure', contents.pressure, pressure)
+    requireWithin('contents.pressure', contents.pressure, acceptedContents.pressure)
     return { volume: contents.internalVolume, pressure: contents.pressure }
   }
   const { gaugePressure, ambientPressure, elasticExpansion } = contents
-  requireWithin('contents.ambientPressure', ambientPressure, pressure)
+  requireWithin('contents.ambientPressure', ambientPressure, acceptedContents.pressure)
   const inside = toAbsolute(gaugePressure, ambientPressure)
-  requireWithin('contents.gaugePressure + contents.ambientPressure', inside, pressure)
+  requireWithin('contents.gaugePressure + contents.ambientPressure', inside, acceptedContents.pressure)
   let volume: number = contents.internalVolume
   if (elasticExpansion !== undefined) {
     requireWithin('contents.elasticExpansion.volume', elasticExpansion.volume, expansion)

@@ -26,6 +26,7 @@ export {
   freeGasByModel,
   freeGasOfAmount,
 } from './free-gas.ts'
+export { type ContentsColumns, freeGasInto } from './free-gas-columns.ts'
 export { type Gas, gases } from './gas.ts'
 export {
   amountOfGas,
