@@ -1,0 +1,28 @@
+export { type FillWater, fillWater, type MoistFill } from './fill-water.ts'
+export { assessWear, type InspectionAdvice, inspectionAdvice } from './inspection-advice.ts'
+export {
+  type InspectionFindingId,
+  type InspectionFindingRow,
+  inspectionFindings,
+  type WearLimit,
+  type WearLimitId,
+  wearLimits,
+} from './inspection-finding.table.ts'
+export {
+  eddyCurrentNotch,
+  type NeckCrack,
+  type NeckCrackCriterion,
+  neckCrack,
+  neckCrackCriteria,
+} from './neck-crack.ts'
+export { type RustProduct, type RustProductName, rustMolarMasses, rustProducts } from './rust.table.ts'
+export {
+  type BreathedOxygen,
+  breathedOxygenPressure,
+  oxygenInRust,
+  type RustedContents,
+  type RustFound,
+  rustedContents,
+  type WetCylinder,
+} from './rusted-contents.ts'
+export { assessStorage, storagePressure } from './storage-pressure.ts'

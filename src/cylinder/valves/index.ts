@@ -1,0 +1,23 @@
+export {
+  type BurstDiscWindow,
+  burstDiscWindow,
+  type DiscOnCylinder,
+  type ReliefDeviceRule,
+  type ReliefDeviceRuleId,
+  reliefDeviceRules,
+} from './burst-disc.ts'
+export { type Connection, connectionOf, outletsFor } from './connection.ts'
+export { endLoad } from './end-load.ts'
+export { type KeptBack, type Reserve, type ReserveValve, reserveOf } from './reserve-valve.ts'
+export {
+  type ConnectionRow,
+  type ConnectorId,
+  connections,
+  type NeckThreadRow,
+  neckThreads,
+  type ValveArrangement,
+  type ValveOutlet,
+  type ValveOutletId,
+  valveArrangements,
+  valveOutlets,
+} from './valve-outlet.table.ts'
