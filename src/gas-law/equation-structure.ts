@@ -1,4 +1,4 @@
-import { exponential } from './exponential.ts'
+import { exponential, logarithm } from './exponential.ts'
 import type { Gas } from './gas.ts'
 import { type DepartureTerm, departureTerms, gasParameters, pairParameters } from './gerg2008.parameters.ts'
 
@@ -37,6 +37,10 @@ export const groups: readonly number[] = [1, 2, 3, 5, 6]
 /** What an equation has of the gases that are present, whatever their fractions: put together once per set of gases. */
 export interface EquationStructure {
   readonly present: readonly Gas[]
+  /** d of each slot; the exponents c from 0 on, the first slot of each and the end of the last. */
+  readonly slotD: Uint8Array
+  readonly groupC: Uint8Array
+  readonly groupStart: Uint8Array
   /** As in `Equation`. */
   readonly groupsPresent: Uint8Array
   readonly slotStart: Uint16Array
@@ -51,7 +55,8 @@ export interface EquationStructure {
   readonly pairs: readonly Pair[]
 }
 
-interface TermShare {
+/** Some of the terms, each with a coefficient. */
+export interface TermShare {
   readonly term: Uint16Array
   readonly coefficient: Float64Array
 }
@@ -110,6 +115,9 @@ function assembled(present: readonly Gas[]): EquationStructure {
   const slotCount = slots.length + gaussianTerms().length
   return {
     present,
+    slotD: Uint8Array.from(slots, ([d]) => d),
+    groupC: Uint8Array.of(0, ...groups),
+    groupStart: Uint8Array.from([...[0, ...groups].map((c) => slots.findIndex((slot) => slot[1] === c)), slots.length]),
     groupsPresent: Uint8Array.from(
       [...groups.keys()].filter((k) => merged.some(({ slot }) => slots[slot]?.[1] === groups[k])),
     ),
@@ -140,12 +148,12 @@ function termOfDeparture(term: DepartureTerm): Term {
 }
 
 /** The departure terms with an exponential; their slots follow `slots`. */
-export function gaussianTerms(): readonly DepartureTerm[] {
+function gaussianTerms(): readonly DepartureTerm[] {
   return departureTerms.filter(([, , , eta, , beta]) => eta !== 0 || beta !== 0)
 }
 
 /** The place of exponents d and c in `slots`. */
-export function slotOf(d: number, c: number): number {
+function slotOf(d: number, c: number): number {
   return slots.findIndex((slot) => slot[0] === d && slot[1] === c)
 }
 
@@ -156,7 +164,7 @@ function pairsOf(present: readonly Gas[]): readonly Pair[] {
       const other = gasParameters[second]
       const [betaV, gammaV, betaT, gammaT] = pairOf(first, second)
       const meanTemperature = Math.sqrt(one.criticalTemperature * other.criticalTemperature)
-      const meanVolume = (1 / Math.cbrt(one.criticalDensity) + 1 / Math.cbrt(other.criticalDensity)) ** 3 / 8
+      const meanVolume = cube(1 / cubeRoot(one.criticalDensity) + 1 / cubeRoot(other.criticalDensity)) / 8
       return {
         first: i,
         second: i + 1 + k,
@@ -167,6 +175,16 @@ function pairsOf(present: readonly Gas[]): readonly Pair[] {
       }
     }),
   )
+}
+
+function cube(x: number): number {
+  return x * x * x
+}
+
+// Math.cbrt differs in the last bit between engines, like exp and log.
+function cubeRoot(x: number): number {
+  const root = exponential(logarithm(x) / 3)
+  return root - (cube(root) - x) / (3 * root * root)
 }
 
 function pairOf(first: Gas, second: Gas): readonly [betaV: number, gammaV: number, betaT: number, gammaT: number] {

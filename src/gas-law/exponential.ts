@@ -63,11 +63,25 @@ export function logarithm(x: number): number {
   for (; m < 0.75; k--) m *= 2
   const s = (m - 1) / (m + 1)
   const q = s * s
-  const series =
-    1 / 3 +
-    q *
-      (1 / 5 +
-        q * (1 / 7 + q * (1 / 9 + q * (1 / 11 + q * (1 / 13 + q * (1 / 15 + q * (1 / 17 + q * (1 / 19 + q / 21))))))))
+  // in two halves, which do not wait for each other
+  const q2 = q * q
+  const q4 = q2 * q2
+  const near = 1 / 3 + q * (1 / 5) + q2 * (1 / 7 + q * (1 / 9))
+  const far = 1 / 11 + q * (1 / 13) + q2 * (1 / 15 + q * (1 / 17) + q2 * (1 / 19 + q * (1 / 21)))
+  const series = near + q4 * far
   // ln 2 in two parts, so that k ln 2 is exact in the first
   return k * 0.6931471803691238 + (k * 1.9082149292705877e-10 + (2 * s * q * series + 2 * s))
+}
+
+/**
+ * ln(1 + x) for x within ±1, to its last digits also where x is small.
+ *
+ * @param x - above -1
+ * @returns ln(1 + x)
+ */
+export function logarithmOfOnePlus(x: number): number {
+  if (!(x > -0.03 && x < 0.03)) return logarithm(1 + x)
+  const s = x / (2 + x)
+  const q = s * s
+  return 2 * s * (1 + q * (1 / 3 + q * (1 / 5 + q * (1 / 7 + q * (1 / 9)))))
 }

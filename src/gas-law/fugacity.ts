@@ -1,9 +1,9 @@
 import type { Fraction } from '../units/quantity.ts'
-import { gaussianTerms, slotOf, slots } from './equation-structure.ts'
+import type { TermShare } from './equation-structure.ts'
 import { exponential, logarithm } from './exponential.ts'
 import type { Gas } from './gas.ts'
-import { departureTerms, gasParameters } from './gerg2008.parameters.ts'
 import type { Equation } from './gerg2008.ts'
+import { setBasis } from './residual-part.ts'
 
 /**
  * Fugacity coefficients of the gases present, in the state that `expand` was called for last.
@@ -13,10 +13,10 @@ import type { Equation } from './gerg2008.ts'
  * @source gerg-2008
  */
 export function fugacityCoefficients(equation: Equation): { readonly [Name in Gas]?: Fraction } {
+  const { present } = equation
+  const logs = logFugacityCoefficients(equation)
   const coefficients: { [Name in Gas]?: Fraction } = {}
-  logFugacityCoefficients(equation).forEach((log, k) => {
-    coefficients[equation.present[k] as Gas] = exponential(log) as Fraction
-  })
+  for (let k = 0; k < present.length; k++) coefficients[present[k] as Gas] = exponential(logs[k] as number) as Fraction
   return coefficients
 }
 
@@ -30,45 +30,52 @@ export function fugacityCoefficients(equation: Equation): { readonly [Name in Ga
  */
 export function logFugacityCoefficients(equation: Equation): number[] {
   const { expansion, fractions, reducingDensityChange, reducingTemperatureChange } = equation
-  const alpha = expansion[0] as number
   const byDensity = expansion[1] as number
   const byTau = expansion[3] as number
-  const byFraction = alphaByFraction(equation)
-  const mean = byFraction.reduce((sum, by, k) => sum + by * (fractions[k] as number), 0)
-  const logZ = logarithm(1 + byDensity)
-  return byFraction.map(
-    (by, k) =>
-      alpha +
-      byDensity * (1 - (reducingDensityChange[k] as number)) +
-      byTau * (reducingTemperatureChange[k] as number) +
-      by -
-      mean -
-      logZ,
-  )
+  const logs = alphaByFraction(equation)
+  let common = (expansion[0] as number) + byDensity - logarithm(1 + byDensity)
+  for (let k = 0; k < logs.length; k++) common -= (logs[k] as number) * (fractions[k] as number)
+  for (let k = 0; k < logs.length; k++) {
+    const byReducing =
+      byTau * (reducingTemperatureChange[k] as number) - byDensity * (reducingDensityChange[k] as number)
+    logs[k] = (logs[k] as number) + byReducing + common
+  }
+  return logs
 }
 
 /** ∂α/∂x_i at constant δ and τ: the pure gas itself, and what it departs from with its partners. */
-function alphaByFraction({ present, fractions, basis, low, high, oddExponents }: Equation): number[] {
-  const power = (t: number): number => {
-    const odd = oddExponents.indexOf(t)
-    if (odd >= 0) return high[16 + odd] as number
-    return (low[(8 * t) & 15] as number) * (high[(8 * t) >> 4] as number)
-  }
-  const by = present.map((gas) =>
-    gasParameters[gas].residual.reduce((sum, [n, d, t, c]) => sum + n * power(t) * (basis[slotOf(d, c)] as number), 0),
-  )
-  const nitrogen = present.indexOf('nitrogen')
-  const carbonDioxide = present.indexOf('carbonDioxide')
-  if (nitrogen >= 0 && carbonDioxide >= 0) {
-    const gaussians = gaussianTerms()
-    const departure = departureTerms.reduce((sum, term) => {
-      const [n, d, t, , , beta, gamma] = term
-      const gaussian = gaussians.indexOf(term)
-      const value = basis[gaussian < 0 ? slotOf(d, 0) : slots.length + gaussian] as number
-      return sum + n * exponential(beta * gamma) * power(t) * value
-    }, 0)
-    by[nitrogen] = (by[nitrogen] as number) + (fractions[carbonDioxide] as number) * departure
-    by[carbonDioxide] = (by[carbonDioxide] as number) + (fractions[nitrogen] as number) * departure
+function alphaByFraction(equation: Equation): number[] {
+  const { present, fractions, structure, termValue } = equation
+  const { shares, departure } = structure
+  setBasis(equation)
+  setTermValues(equation)
+  const by: number[] = []
+  for (const share of shares) by.push(sumOf(share, termValue))
+  if (departure.term.length > 0) {
+    const common = sumOf(departure, termValue)
+    const nitrogen = present.indexOf('nitrogen')
+    const carbonDioxide = present.indexOf('carbonDioxide')
+    by[nitrogen] = (by[nitrogen] as number) + (fractions[carbonDioxide] as number) * common
+    by[carbonDioxide] = (by[carbonDioxide] as number) + (fractions[nitrogen] as number) * common
   }
   return by
+}
+
+/** τ^t δ^d exp(-δ^c) of each term, that is without its coefficient. */
+function setTermValues({ slotStart, termPlace, low, high, basis, termValue }: Equation): void {
+  let term = 0
+  for (let slot = 0; slot < basis.length; slot++) {
+    const end = slotStart[slot + 1] as number
+    const value = basis[slot] as number
+    for (; term < end; term++) {
+      const place = termPlace[term] as number
+      termValue[term] = (low[place & 15] as number) * (high[place >> 4] as number) * value
+    }
+  }
+}
+
+function sumOf({ term, coefficient }: TermShare, values: Float64Array): number {
+  let sum = 0
+  for (let k = 0; k < term.length; k++) sum += (coefficient[k] as number) * (values[term[k] as number] as number)
+  return sum
 }

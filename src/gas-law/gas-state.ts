@@ -13,7 +13,7 @@ import { fugacityCoefficients } from './fugacity.ts'
 import type { Gas } from './gas.ts'
 import { equationFor } from './gas-equation.ts'
 import { gasConstant } from './gerg2008.parameters.ts'
-import type { Equation } from './gerg2008.ts'
+import { type Equation, setTemperatureAndDerivatives } from './gerg2008.ts'
 import { addIdeal, type IdealPart, idealPartFor } from './ideal-part.ts'
 import type { Mixture } from './mixture.ts'
 import { expand } from './residual-part.ts'
@@ -85,6 +85,7 @@ export function gasState(mixture: Mixture, at: PressureTemperature): GasState {
   const { pressure, temperature } = at
   requireStateRange(pressure, temperature)
   const equation = equationFor(mixture)
+  setTemperatureAndDerivatives(equation, temperature)
   const delta = requireGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature))
   return stateAt(equation, idealPartFor(mixture, equation), { delta, pressure, temperature })
 }
@@ -103,17 +104,17 @@ export function stateAt(
   at: { readonly delta: number; readonly pressure: number; readonly temperature: number },
 ): GasState {
   const { delta, pressure, temperature } = at
-  const properties = new Float64Array(propertyCount)
+  const { properties, reducingDensity, molarMass } = equation
   propertiesInto(properties, equation, ideal, delta, temperature)
-  const molarDensity = delta * equation.reducingDensity
+  const molarDensity = delta * reducingDensity
   const compressibility = properties[0] as number
-  const state: Record<Exclude<keyof GasState, 'fugacityCoefficients'>, number> = {
+  const state: Unbranded = {
     pressure,
     temperature,
     compressibilityFactor: 1 + compressibility,
     compressibilityFactorMinusOne: compressibility,
     molarDensity,
-    density: molarDensity * equation.molarMass,
+    density: molarDensity * molarMass,
     isochoricHeatCapacity: properties[1] as number,
     isobaricHeatCapacity: properties[2] as number,
     isentropicExponent: properties[3] as number,
@@ -123,20 +124,23 @@ export function stateAt(
     molarEnthalpy: properties[7] as number,
     molarEntropy: properties[8] as number,
     molarGibbsEnergy: properties[9] as number,
+    fugacityCoefficients: fugacityCoefficients(equation),
     pressureTemperatureDerivative: properties[10] as number,
     pressureDensityDerivative: properties[11] as number,
   }
-  return { ...(state as unknown as GasState), fugacityCoefficients: fugacityCoefficients(equation) }
+  return state as unknown as GasState
 }
 
-/** How many numbers `propertiesInto` writes. */
-export const propertyCount = 12
+/** The record while it is filled with plain numbers. */
+type Unbranded = {
+  readonly [Name in keyof GasState]: Name extends 'fugacityCoefficients' ? GasState[Name] : number
+}
 
 /**
  * All properties but the fugacities, as numbers in a row: Z - 1, c_v, c_p, κ, w, Joule–Thomson coefficient, u, h, s,
  * g, ∂p/∂T, ∂p/∂ρ. Allocates nothing.
  *
- * @param out - at least `propertyCount` long
+ * @param out - room for 12 numbers
  * @param equation - its temperature set
  * @param ideal - of the same mixture
  * @param delta - reduced density

@@ -1,4 +1,4 @@
-import { type EquationStructure, groups, slots, structureOf, type TermShare } from './equation-structure.ts'
+import { type EquationStructure, groups, slots, structureOf } from './equation-structure.ts'
 import { decay, exponential, logarithm } from './exponential.ts'
 import { type Gas, gases, molarMasses } from './gas.ts'
 import { gasParameters } from './gerg2008.parameters.ts'
@@ -15,6 +15,9 @@ import type { Mixture } from './mixture.ts'
 // Derivatives are taken with the operators θ = δ ∂/∂δ and ω = τ ∂/∂τ, under which a term n δ^d τ^t stays itself:
 // θ gives d times it, ω gives t times it. Z = 1 + θα; p = ρRTZ; ∂p/∂ρ = RT (1 + θα + θ²α).
 
+/** How many properties of a state there is room for. */
+export const propertyCount = 12
+
 /** GERG-2008 for one composition, and room for the coefficients at one temperature. */
 export interface Equation {
   /** Gases present, and their mole fractions in the same order. */
@@ -29,6 +32,7 @@ export interface Equation {
   /** n ∂(ln T_r)/∂n_i and n ∂(ln ρ_r)/∂n_i of each gas present */
   readonly reducingTemperatureChange: readonly number[]
   readonly reducingDensityChange: readonly number[]
+  readonly structure: EquationStructure
   /** The places in `groups` of the exponents c that occur. */
   readonly groupsPresent: Uint8Array
   /** The first term of each slot, and the end of the last. */
@@ -37,9 +41,6 @@ export interface Equation {
   readonly termCoefficient: Float64Array
   readonly termExponent: Float64Array
   readonly termPlace: Uint16Array
-  /** The terms by gas, and those that nitrogen and carbon dioxide share, not yet weighted by composition. */
-  readonly shares: readonly TermShare[]
-  readonly departure: TermShare
   /** Exponents t that are no multiple of 1/8; they follow the 16 of `high`. */
   readonly oddExponents: readonly number[]
   /** d, η, ε, β of each Gaussian slot, one after the other; these slots follow the plain ones. */
@@ -55,12 +56,21 @@ export interface Equation {
   temperature: number
   /** Σ x n τ^t of each slot. */
   readonly coefficient: Float64Array
+  /** The temperature of the next two, K; they are ω and ω² of the coefficients. */
+  temperatureOfDerivatives: number
+  readonly coefficientByTau: Float64Array
+  readonly coefficientByTauTwice: Float64Array
   /** θα, θ²α, θ³α as `differentiate` left them. */
   readonly derivative: Float64Array
-  /** α, θα, θ²α, ωα, ω²α, θωα as `expand` left them; δ^d exp(-δ^c) of each slot, and θ of it. */
+  /** α, θα, θ²α, ωα, ω²α, θωα as `expand` left them. */
   readonly expansion: Float64Array
+  /** δ^0 to δ^7 where `expand` was called last. */
+  readonly power: Float64Array
+  /** δ^d exp(-δ^c) of each slot, as `setBasis` left it. */
   readonly basis: Float64Array
-  readonly basisByDensity: Float64Array
+  /** Scratch: τ^t δ^d exp(-δ^c) of each term, and the properties of a state. */
+  readonly termValue: Float64Array
+  readonly properties: Float64Array
 }
 
 /**
@@ -72,13 +82,14 @@ export interface Equation {
  */
 export function equationOf(mixture: Mixture): Equation {
   const structure = structureOf(gases.filter((gas) => mixture[gas] > 0))
-  const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians, shares, departure } =
-    structure
+  const { present, groupsPresent, slotStart, termExponent, termPlace, oddExponents, gaussians } = structure
   const fractions = present.map((gas): number => mixture[gas])
   const slotCount = slotStart.length - 1
   const termCount = termExponent.length
   // one piece of memory for all: separate pieces take longer to get than everything else here
-  const memory = new ArrayBuffer(8 * (41 + oddExponents.length + 5 * groups.length + 3 * slotCount + termCount))
+  const memory = new ArrayBuffer(
+    8 * (49 + propertyCount + oddExponents.length + 5 * groups.length + 4 * slotCount + 2 * termCount),
+  )
   let taken = 0
   const take = (length: number): Float64Array => {
     const piece = new Float64Array(memory, 8 * taken, length)
@@ -88,14 +99,13 @@ export function equationOf(mixture: Mixture): Equation {
   return {
     present,
     fractions,
+    structure,
     ...reduced(fractions, structure),
     groupsPresent,
     slotStart,
     termCoefficient: addTerms(take(termCount), fractions, structure, mixture.nitrogen * mixture.carbonDioxide),
     termExponent,
     termPlace,
-    shares,
-    departure,
     oddExponents,
     gaussians,
     low: take(16),
@@ -104,10 +114,15 @@ export function equationOf(mixture: Mixture): Equation {
     singlePhaseAbove: Number.NaN,
     temperature: 0,
     coefficient: take(slotCount),
+    temperatureOfDerivatives: 0,
+    coefficientByTau: take(slotCount),
+    coefficientByTauTwice: take(slotCount),
     derivative: take(3),
     expansion: take(6),
+    power: take(8),
     basis: take(slotCount),
-    basisByDensity: take(slotCount),
+    termValue: take(termCount),
+    properties: take(propertyCount),
   }
 }
 
@@ -213,6 +228,45 @@ export function setTemperature(equation: Equation, temperature: number): void {
       sum += (termCoefficient[term] as number) * ((low[place & 15] as number) * (high[place >> 4] as number))
     }
     coefficient[slot] = sum
+  }
+}
+
+/**
+ * Sets the temperature, and the derivatives by it along with it: for states of which more is asked than the density.
+ *
+ * @param equation - changed in place
+ * @param temperature - K
+ */
+export function setTemperatureAndDerivatives(equation: Equation, temperature: number): void {
+  if (temperature === equation.temperatureOfDerivatives) {
+    setTemperature(equation, temperature)
+    return
+  }
+  if (temperature !== equation.temperature) setPowers(equation, temperature)
+  equation.temperature = temperature
+  equation.temperatureOfDerivatives = temperature
+  const { coefficient, coefficientByTau, coefficientByTauTwice, slotStart } = equation
+  const { termCoefficient, termExponent, termPlace, low, high } = equation
+  const slotCount = coefficient.length
+  let term = 0
+  for (let slot = 0; slot < slotCount; slot++) {
+    const end = slotStart[slot + 1] as number
+    let sum = 0
+    let byTau = 0
+    let byTauTwice = 0
+    for (; term < end; term++) {
+      const place = termPlace[term] as number
+      const t = termExponent[term] as number
+      const power = (low[place & 15] as number) * (high[place >> 4] as number)
+      const product = (termCoefficient[term] as number) * power
+      const productByTau = t * product
+      sum += product
+      byTau += productByTau
+      byTauTwice += t * productByTau
+    }
+    coefficient[slot] = sum
+    coefficientByTau[slot] = byTau
+    coefficientByTauTwice[slot] = byTauTwice
   }
 }
 

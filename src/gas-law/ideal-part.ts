@@ -1,4 +1,4 @@
-import { decay, logarithm } from './exponential.ts'
+import { decay, logarithm, logarithmOfOnePlus } from './exponential.ts'
 import {
   gasConstant,
   gasParameters,
@@ -11,7 +11,7 @@ import type { Mixture } from './mixture.ts'
 
 /** The Helmholtz energy of the ideal-gas mixture, α0(ρ, T), and its derivatives where `addIdeal` was called last. */
 export interface IdealPart {
-  /** Σ x of: constant with ln x, coefficient of 1/T, coefficient of ln T. */
+  /** Σ x of: constant with ln x and ln 2, coefficient of 1/T, coefficient of ln T. */
   readonly constant: number
   readonly inverse: number
   readonly logarithmic: number
@@ -62,8 +62,12 @@ export function idealPartOf({ present, fractions }: Equation): IdealPart {
     constant += x * (logarithm(x) + ratio * n1 - logReferenceDensity)
     inverse += x * (ratio * (n2 + referenceTemperature) - referenceTemperature)
     logarithmic += x * ratio * (n3 - 1)
-    for (const [n, theta] of sinh) hyperbolic.push(x * ratio * n, 2 * theta, 1)
-    for (const [n, theta] of cosh) hyperbolic.push(-x * ratio * n, 2 * theta, -1)
+    const add = (weight: number, theta: number, sign: number): void => {
+      hyperbolic.push(weight, 2 * theta, sign)
+      constant -= weight * logarithm(2)
+    }
+    for (const [n, theta] of sinh) add(x * ratio * n, theta, 1)
+    for (const [n, theta] of cosh) add(-x * ratio * n, theta, -1)
   })
   return {
     constant,
@@ -93,15 +97,15 @@ export function addIdeal(part: IdealPart, density: number, temperature: number):
   for (let k = 0; k < hyperbolic.length; k += 3) {
     const n = hyperbolic[k] as number
     const sign = hyperbolic[k + 2] as number
-    // with E = exp(-2y): ln sinh y = y + ln((1 - E)/2), coth y = (1 + E)/(1 - E); cosh and tanh with the other sign
+    // with E = exp(-2y): ln sinh y = y + ln(1 - E) - ln 2, coth y = (1 + E)/(1 - E); cosh and tanh with the other sign
     const twice = (hyperbolic[k + 1] as number) * perTemperature
-    const e = sign * decay(twice)
-    const half = 0.5 * (1 - e)
-    const inverse = 0.5 / half
+    const decayed = decay(twice)
+    const e = sign * decayed
+    const inverse = 1 / (1 - e)
     const y = 0.5 * twice
-    alpha += n * (y + logarithm(half))
+    alpha += n * (y + logarithmOfOnePlus(-e))
     first += n * y * (1 + e) * inverse
-    second -= n * sign * twice * twice * (sign * e) * inverse * inverse
+    second -= n * sign * twice * twice * decayed * inverse * inverse
   }
   part.alpha = alpha
   part.byTau = first

@@ -4,7 +4,7 @@ import { joulePerMole, joulePerMoleKelvin, molePerCubicMetre } from '../units/mo
 import type { AbsolutePressure, MolarDensity, MolarEnergy, MolarHeatCapacity, Temperature } from '../units/quantity.ts'
 import { reducedDensityAt } from './density-solve.ts'
 import { equationFor } from './gas-equation.ts'
-import { propertiesInto, propertyCount } from './gas-state.ts'
+import { propertiesInto } from './gas-state.ts'
 import { gasConstant } from './gerg2008.parameters.ts'
 import { setTemperature } from './gerg2008.ts'
 import { idealPartFor } from './ideal-part.ts'
@@ -170,12 +170,11 @@ function temperatureOnIsobar(
 function properties(mixture: Mixture): { at: (delta: number, temperature: number) => Float64Array } {
   const equation = equationFor(mixture)
   const ideal = idealPartFor(mixture, equation)
-  const out = new Float64Array(propertyCount)
   return {
     at: (delta, temperature) => {
       setTemperature(equation, temperature)
-      propertiesInto(out, equation, ideal, delta, temperature)
-      return out
+      propertiesInto(equation.properties, equation, ideal, delta, temperature)
+      return equation.properties
     },
   }
 }

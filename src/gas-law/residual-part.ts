@@ -1,6 +1,5 @@
-import { slots } from './equation-structure.ts'
 import { decay } from './exponential.ts'
-import { differentiate, type Equation } from './gerg2008.ts'
+import { type Equation, setTemperatureAndDerivatives } from './gerg2008.ts'
 
 /**
  * α, θα, θ²α, ωα, ω²α and θωα at a reduced density, into `equation.expansion`; see gerg2008.ts for the operators.
@@ -9,72 +8,105 @@ import { differentiate, type Equation } from './gerg2008.ts'
  * @param delta - δ = ρ/ρ_r
  */
 export function expand(equation: Equation, delta: number): void {
-  const { coefficient, slotStart, termCoefficient, termExponent, termPlace, low, high } = equation
-  const { expansion, basis, basisByDensity, derivative } = equation
-  differentiate(equation, delta)
-  setBasis(equation, delta)
+  setTemperatureAndDerivatives(equation, equation.temperature)
+  const { coefficient, coefficientByTau, coefficientByTauTwice, structure, gaussians, power, expansion } = equation
+  const { slotD, groupC, groupStart } = structure
+  setPowers(power, delta)
   let alpha = 0
+  let byDensity = 0
+  let byDensityTwice = 0
   let byTau = 0
   let byTauTwice = 0
   let byBoth = 0
-  let term = 0
-  for (let slot = 0; slot < coefficient.length; slot++) {
-    const end = slotStart[slot + 1] as number
-    if (term === end) continue
-    let first = 0
-    let second = 0
-    for (; term < end; term++) {
-      const place = termPlace[term] as number
-      const t = termExponent[term] as number
-      const product =
-        t * (termCoefficient[term] as number) * ((low[place & 15] as number) * (high[place >> 4] as number))
-      first += product
-      second += t * product
+  let slot = 0
+  for (let group = 0; group < groupC.length; group++) {
+    const end = groupStart[group + 1] as number
+    let sum = 0
+    let sumByDensity = 0
+    let sumByDensityTwice = 0
+    let sumByTau = 0
+    let sumByTauTwice = 0
+    let sumByBoth = 0
+    for (; slot < end; slot++) {
+      const d = slotD[slot] as number
+      const value = power[d] as number
+      const term = (coefficient[slot] as number) * value
+      const termByTau = (coefficientByTau[slot] as number) * value
+      sum += term
+      sumByDensity += d * term
+      sumByDensityTwice += d * d * term
+      sumByTau += termByTau
+      sumByTauTwice += (coefficientByTauTwice[slot] as number) * value
+      sumByBoth += d * termByTau
     }
-    const value = basis[slot] as number
-    alpha += (coefficient[slot] as number) * value
-    byTau += first * value
-    byTauTwice += second * value
-    byBoth += first * (basisByDensity[slot] as number)
+    // as in `differentiate`; for c = 0 the factor is 1 and v is 0
+    const c = groupC[group] as number
+    const u = power[c] as number
+    const factor = c === 0 ? 1 : decay(u)
+    const v = c * u
+    alpha += factor * sum
+    byDensity += factor * (sumByDensity - v * sum)
+    byDensityTwice += factor * (sumByDensityTwice - v * (2 * sumByDensity - (v - c) * sum))
+    byTau += factor * sumByTau
+    byTauTwice += factor * sumByTauTwice
+    byBoth += factor * (sumByBoth - v * sumByTau)
   }
-  expansion[0] = alpha
-  expansion[1] = derivative[0] as number
-  expansion[2] = derivative[1] as number
-  expansion[3] = byTau
-  expansion[4] = byTauTwice
-  expansion[5] = byBoth
-}
-
-/** What each slot has of density alone, δ^d exp(-δ^c), and θ of it. */
-function setBasis({ basis, basisByDensity, sums, gaussians }: Equation, delta: number): void {
-  const power = sums // scratch, free by now
-  power[0] = 1
-  for (let d = 1; d < 8; d++) power[d] = (power[d - 1] as number) * delta
-  let current = 0
-  let factor = 1
-  let v = 0
-  for (let slot = 0; slot < slots.length; slot++) {
-    const exponents = slots[slot] as readonly [number, number]
-    const d = exponents[0]
-    const c = exponents[1]
-    if (c !== current) {
-      const u = power[c] as number
-      current = c
-      factor = decay(u)
-      v = c * u
-    }
-    const value = (power[d] as number) * factor
-    basis[slot] = value
-    basisByDensity[slot] = (d - v) * value
-  }
-  let slot = slots.length
   for (let k = 0; k < gaussians.length; k += 4, slot++) {
     const d = gaussians[k] as number
     const eta = gaussians[k + 1] as number
     const beta = gaussians[k + 3] as number
     const away = delta - (gaussians[k + 2] as number)
     const value = (power[d] as number) * decay(eta * away * away + beta * delta)
-    basis[slot] = value
-    basisByDensity[slot] = (d - delta * (2 * eta * away + beta)) * value
+    const y = -delta * (2 * eta * away + beta)
+    const w = d + y
+    const term = (coefficient[slot] as number) * value
+    const termByTau = (coefficientByTau[slot] as number) * value
+    alpha += term
+    byDensity += w * term
+    byDensityTwice += (w * w + y - 2 * eta * delta * delta) * term
+    byTau += termByTau
+    byTauTwice += (coefficientByTauTwice[slot] as number) * value
+    byBoth += w * termByTau
   }
+  expansion[0] = alpha
+  expansion[1] = byDensity
+  expansion[2] = byDensityTwice
+  expansion[3] = byTau
+  expansion[4] = byTauTwice
+  expansion[5] = byBoth
+}
+
+/**
+ * What each slot has of density alone, δ^d exp(-δ^c), into `equation.basis`; where `expand` was called last.
+ *
+ * @param equation - changed in place
+ */
+export function setBasis({ basis, power, gaussians, structure }: Equation): void {
+  const { slotD, groupC, groupStart } = structure
+  const delta = power[1] as number
+  let slot = 0
+  for (let group = 0; group < groupC.length; group++) {
+    const end = groupStart[group + 1] as number
+    const c = groupC[group] as number
+    const factor = c === 0 ? 1 : decay(power[c] as number)
+    for (; slot < end; slot++) basis[slot] = (power[slotD[slot] as number] as number) * factor
+  }
+  for (let k = 0; k < gaussians.length; k += 4, slot++) {
+    const away = delta - (gaussians[k + 2] as number)
+    const exponent = (gaussians[k + 1] as number) * away * away + (gaussians[k + 3] as number) * delta
+    basis[slot] = (power[gaussians[k] as number] as number) * decay(exponent)
+  }
+}
+
+function setPowers(power: Float64Array, delta: number): void {
+  const squared = delta * delta
+  const fourth = squared * squared
+  power[0] = 1
+  power[1] = delta
+  power[2] = squared
+  power[3] = squared * delta
+  power[4] = fourth
+  power[5] = fourth * delta
+  power[6] = fourth * squared
+  power[7] = fourth * squared * delta
 }

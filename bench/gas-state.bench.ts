@@ -1,0 +1,161 @@
+// Real-gas states per second, one thread. States as in the reference measurement: 1000 random ones per mixture, 255 to
+// 355 K and 1 to 441 bar, counted over 20 rounds; the best of nine repeats, after one to warm up, and the slowest.
+import { reducedDensityAt } from '../src/gas-law/density-solve.ts'
+import { equationFor } from '../src/gas-law/gas-equation.ts'
+import { propertiesInto } from '../src/gas-law/gas-state.ts'
+import { differentiate, setTemperature } from '../src/gas-law/gerg2008.ts'
+import { idealPartFor } from '../src/gas-law/ideal-part.ts'
+import {
+  compileMixture,
+  dryAir,
+  gasState,
+  type Mixture,
+  mixture,
+  molarDensity,
+  molarDensityInto,
+  trimix,
+} from '../src/gas-law/index.ts'
+import { type AbsolutePressure, absolute, bar, kelvin, type Temperature, temperatureOf } from '../src/units/index.ts'
+
+const states = 1000
+const rounds = 20
+const repeats = 9
+
+let seed = 2026
+function random(): number {
+  seed = (Math.imul(seed, 1_664_525) + 1_013_904_223) >>> 0
+  return seed / 2 ** 32
+}
+const temperatureKelvin = Float64Array.from({ length: states }, () => 255 + 100 * random())
+const pressurePascal = Float64Array.from({ length: states }, () => 1e5 + 440e5 * random())
+
+let sink = 0
+
+/** Runs a round of states several times over and prints the rate and the time for one state. */
+function measure(name: string, round: () => number, perRound: number = states, roundsNow: number = rounds): number {
+  const seconds = Array.from({ length: repeats + 1 }, () => {
+    const began = performance.now()
+    for (let k = 0; k < roundsNow; k++) sink += round()
+    return (performance.now() - began) / 1000
+  }).slice(1)
+  const count = roundsNow * perRound
+  const best = count / Math.min(...seconds) / 1e6
+  const slowest = count / Math.max(...seconds) / 1e6
+  console.log(
+    `${name.padEnd(52)} ${best.toFixed(3)} M/s, slowest ${slowest.toFixed(3)} (${(1000 / best).toFixed(1)} ns)`,
+  )
+  return best
+}
+
+/** Five Math.exp and 250 multiply-adds, each waiting for the one before: what a processor of another speed scales by. */
+function calibration(): number {
+  let x = 0.5
+  for (let k = 0; k < 1000; k++) {
+    for (let j = 0; j < 5; j++) x = Math.exp(-x)
+    for (let j = 0; j < 250; j++) x = x * 0.999 + 0.0005
+  }
+  return x
+}
+
+function each(check: (pressure: number, temperature: number) => number): () => number {
+  return () => {
+    let sum = 0
+    for (let k = 0; k < states; k++) sum += check(pressurePascal[k] as number, temperatureKelvin[k] as number)
+    return sum
+  }
+}
+
+const calibrated = measure('calibration, 5 exp and 250 multiply-adds', calibration)
+
+const share = 0.999
+const mixtures: readonly (readonly [name: string, gas: Mixture])[] = [
+  ['three gases', trimix({ oxygen: 0.18, helium: 0.45 })],
+  ['dry air, four gases', dryAir],
+  [
+    'humid air, five gases',
+    mixture({
+      nitrogen: 0.7808 * share,
+      oxygen: 0.2095 * share,
+      argon: 0.0093 * share,
+      carbonDioxide: 0.0004 * share,
+      water: 1 - share,
+    }),
+  ],
+]
+
+for (const [name, gas] of mixtures) {
+  console.log(`\n${name}`)
+  const equation = equationFor(gas)
+  const ideal = idealPartFor(gas, equation)
+  const { properties: out } = equation
+  const densities = { molarDensityMolePerCubicMetre: new Float64Array(states), code: new Uint8Array(states) }
+  const columns = { pressurePascal, temperatureKelvin }
+
+  // without judgement of the phase, as the native program: humid air of this kind would condense in most of the states
+  const solved = measure(
+    'density from pressure and temperature',
+    each((p, T) => reducedDensityAt(equation, p, T)),
+  )
+  console.log(`  per calibration loop: ${(solved / calibrated).toFixed(2)}`)
+  const deltas = Float64Array.from(pressurePascal, (p, k) =>
+    reducedDensityAt(equation, p, temperatureKelvin[k] as number),
+  )
+  measure(
+    '  at one temperature',
+    each((p) => reducedDensityAt(equation, p, 300)),
+  )
+  measure('pressure from density and temperature', () => {
+    let sum = 0
+    for (let k = 0; k < states; k++) {
+      setTemperature(equation, temperatureKelvin[k] as number)
+      differentiate(equation, deltas[k] as number)
+      sum += equation.derivative[0] as number
+    }
+    return sum
+  })
+  const all = measure(
+    'all properties from pressure and temperature',
+    each((p, T) => {
+      propertiesInto(out, equation, ideal, reducedDensityAt(equation, p, T), T)
+      return out[4] as number
+    }),
+  )
+  console.log(`  per calibration loop: ${(all / calibrated).toFixed(2)}`)
+  if (gas.water > 0) continue
+  measure('molarDensityInto, with its checks', () => {
+    molarDensityInto(densities, columns, { mixture: gas })
+    return densities.molarDensityMolePerCubicMetre[7] as number
+  })
+  measure(
+    'molarDensity, with its checks',
+    each((p, T) => molarDensity(gas, p as AbsolutePressure, T as Temperature)),
+  )
+  measure(
+    'gasState, with checks, record and fugacities',
+    each((p, T) => {
+      return gasState(gas, { pressure: p as AbsolutePressure, temperature: T as Temperature }).density
+    }),
+  )
+
+  const box = {
+    temperature: [temperatureOf(255, kelvin), temperatureOf(355, kelvin)],
+    pressure: [absolute(1, bar), absolute(441, bar)],
+    tolerance: 5e-9,
+  } as const
+  measure('compileMixture to 5e-9', () => compileMixture(gas, box).cells, 1, 1)
+  const compiled = compileMixture(gas, box)
+  const size = (compiled.coefficients.byteLength / 1e6).toFixed(2)
+  console.log(
+    `  ${compiled.cells} × ${compiled.cells / 2} cells, ${size} MB, largest error ${compiled.largestError.toExponential(1)}`,
+  )
+  measure(
+    'molarDensityInto from the table',
+    () => {
+      molarDensityInto(densities, columns, { compiled })
+      return densities.molarDensityMolePerCubicMetre[7] as number
+    },
+    states,
+    1000,
+  )
+}
+console.log(Number.isNaN(sink) ? 'a state failed' : '')
