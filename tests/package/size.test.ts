@@ -94,7 +94,7 @@ const budgets: Readonly<Record<string, number>> = {
   uncertainty: 7 * kB,
   environment: 8 * kB,
   'gas-law': 36 * kB,
-  cylinder: 62 * kB,
+  cylinder: 80 * kB,
   'regulator-performance': 42 * kB,
   consumption: 28 * kB,
   charging: 15 * kB,
@@ -139,7 +139,7 @@ for (const room of coreRooms) {
 }
 
 // Nobody ships it all; the figure shows how the whole grows.
-test('all core rooms together, registry and real gas included, stay within 145 kB', async () => {
+test('all core rooms together, registry and real gas included, stay within 160 kB', async () => {
   const everything = await bundle(`export * from 'litrebar'`)
-  expectWithin('the root entry', everything, 145 * kB)
+  expectWithin('the root entry', everything, 160 * kB)
 })
