@@ -1,4 +1,4 @@
-import { type Accepted, bar, celsius, litre } from '../units/index.ts'
+import { type Accepted, bar, celsius, litre, one } from '../units/index.ts'
 
 // The limits are ours: wide enough for any cylinder, narrow enough to catch a wrong unit.
 
@@ -37,6 +37,8 @@ export const ambientPressure: Accepted = {
   unit: bar,
   hint: 'Give the absolute pressure around the gauge: about 1.013 bar at sea level.',
 }
+/** What is accepted as fraction of a gas that is wanted. */
+export const fraction: Accepted = { atLeast: 0, atMost: 1, unit: one, hint: 'Give 32 per cent as 0.32.' }
 /** What is accepted as temperature of the gas in a cylinder. */
 export const temperature: Accepted = {
   atLeast: -60,

@@ -22,8 +22,10 @@ import {
   percent,
   pound,
   psi,
+  requireWithin,
   type Temperature,
 } from '../../units/index.ts'
+import { gaugePressure } from '../accepted-contents.ts'
 import { type CylinderSize, cylinderSizes } from './capacity-table.table.ts'
 
 /** A cylinder to be listed. */
@@ -82,7 +84,8 @@ export function capacityTable<Reference extends string>(
   condition: CapacityTableCondition<Reference>,
 ): readonly CapacityRow<Reference>[] {
   const { reference, ...state } = condition
-  return cylinders.map((cylinder) => {
+  return cylinders.map((cylinder, k) => {
+    requireWithin(`cylinders[${k}].servicePressure`, cylinder.servicePressure, gaugePressure)
     const contents: GasContents = {
       ...state,
       internalVolume: cylinder.internalVolume,

@@ -10,6 +10,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
+import { gaugePressure } from '../accepted-contents.ts'
 
 /** What a rated capacity is counted at. */
 export interface CapacityCondition {
@@ -63,6 +64,7 @@ export function ratedCapacity<Reference extends string>(
   options: CapacityOptions<Reference>,
 ): FreeGas<Reference> {
   const { servicePressure, ...rest } = cylinder
+  requireWithin('servicePressure', servicePressure, gaugePressure)
   return freeGas({ ...rest, gaugePressure: servicePressure }, options)
 }
 

@@ -13,7 +13,7 @@ import {
   toAbsolute,
   toGauge,
 } from '../../units/index.ts'
-import { gaugePressure } from '../accepted-contents.ts'
+import { gaugePressure, temperature as temperatureRange } from '../accepted-contents.ts'
 import { developedPressure } from './developed-pressure.ts'
 import { type FillLimit, type FillLimitInput, fillLimit } from './fill-limit.ts'
 import { plusPermission } from './plus-permission.ts'
@@ -73,6 +73,7 @@ export function assessFill(filled: FilledCylinder, options: GasModelOption = {})
       sources: limit.sources,
     }
   }
+  requireWithin('gasTemperature', filled.gasTemperature, temperatureRange)
   const settledAt = (reading: number, temperature: number): GaugePressure => {
     const { mixture, ambientPressure } = filled
     const contents = {

@@ -4,7 +4,7 @@ import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Amount, requireWithin } from '../../units/index.ts'
 import { pressure } from '../accepted-contents.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { equalise, type JoinedCylinder } from './equalise.ts'
+import { equalise, type JoinedCylinder, requireCylinder } from './equalise.ts'
 import { filledTo } from './fill-in-steps.ts'
 
 /** A cylinder filled from the cylinders of a bank, one after the other. */
@@ -65,6 +65,8 @@ export function bankSequence(fill: BankFill, order: readonly number[], options: 
   const { target } = fill
   const { gas = 'real' } = options
   requireOrder(fill.bank, order)
+  requireCylinder('receiver', fill.receiver)
+  for (const [k, cylinder] of fill.bank.entries()) requireCylinder(`bank[${k}]`, cylinder)
   if (target !== undefined) requireWithin('target', target, pressure)
   const bank = [...fill.bank]
   let receiver = fill.receiver

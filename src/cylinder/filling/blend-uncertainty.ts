@@ -70,6 +70,7 @@ export function blendUncertainty(uncertain: UncertainFill, options: GasModelOpti
   requireWithin('scale', scale, scaleRange)
   requireWithin('temperature', temperature, temperatureRange)
   requireWithin('analyser', analyser, analyserRange)
+  fillInSteps(fill, options) // refuses what is no fill, by its own names
   const { start, steps } = fill
   const isEmpty = start.pressure === 0
   const inputs: Inputs = {

@@ -2,6 +2,7 @@ import { LitrebarError } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type Accepted, type FreeGasFlow, litrePerMinute, type MoleFraction, requireWithin } from '../../units/index.ts'
+import { fraction } from '../accepted-contents.ts'
 import { amountsOf } from './blend-amounts.ts'
 
 /** What a compressor is to draw in. All flows are free gas at one reference condition. */
@@ -51,6 +52,8 @@ const totalFlow: Accepted = {
 export function continuousMix<Reference extends string>(mixing: ContinuousMixing<Reference>): ContinuousMix<Reference> {
   const { target, intake, added } = mixing
   requireWithin('totalFlow', mixing.totalFlow, totalFlow)
+  requireWithin('target.oxygen', target.oxygen, fraction)
+  requireWithin('target.helium', target.helium ?? 0, fraction)
   const gases = [...added, intake]
   const helium = gases.some((gas) => gas.helium > 0) || (target.helium ?? 0) > 0 ? target.helium : undefined
   const flows = amountsOf(gases, {

@@ -243,11 +243,14 @@ function requireCylinders(cylinders: readonly JoinedCylinder[]): void {
       hint: 'List every cylinder that is joined.',
     })
   }
-  for (const [k, cylinder] of cylinders.entries()) {
-    requireWithin(`cylinders[${k}].internalVolume`, cylinder.internalVolume, internalVolume)
-    requireWithin(`cylinders[${k}].pressure`, cylinder.pressure, pressure)
-    requireWithin(`cylinders[${k}].temperature`, cylinder.temperature, temperature)
-  }
+  for (const [k, cylinder] of cylinders.entries()) requireCylinder(`cylinders[${k}]`, cylinder)
+}
+
+/** Refuses a cylinder with a field out of range, by its path. */
+export function requireCylinder(path: string, cylinder: JoinedCylinder): void {
+  requireWithin(`${path}.internalVolume`, cylinder.internalVolume, internalVolume)
+  requireWithin(`${path}.pressure`, cylinder.pressure, pressure)
+  requireWithin(`${path}.temperature`, cylinder.temperature, temperature)
 }
 
 function cautionsOf(cylinders: readonly JoinedCylinder[], heat: EqualiseOptions['heat']): readonly CautionId[] {

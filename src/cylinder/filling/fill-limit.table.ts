@@ -4,7 +4,7 @@ import type { SourceId } from '../../references/index.ts'
 export type FillRule = 'us-specification' | 'us-specification-plus' | 'un-receptacle'
 
 /** What a filling limit is a multiple of. */
-export type LimitedMark = 'service pressure' | 'test pressure' | 'working pressure'
+export type LimitedMark = 'servicePressure' | 'testPressure' | 'workingPressure'
 
 /** One filling limit: the gauge pressure that the gas may have at a stated temperature. */
 export interface FillLimitRow {
@@ -36,7 +36,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 70, unit: 'fahrenheit' },
     numerator: 1,
     denominator: 1,
-    mark: 'service pressure',
+    mark: 'servicePressure',
     source: 'cfr-49-173-301a',
     place: 'paragraph (c)',
     edition: '2024-02-29',
@@ -49,7 +49,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 131, unit: 'fahrenheit' },
     numerator: 5,
     denominator: 4,
-    mark: 'service pressure',
+    mark: 'servicePressure',
     source: 'cfr-49-173-301a',
     place: 'paragraph (d)',
     edition: '2024-02-29',
@@ -62,7 +62,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 70, unit: 'fahrenheit' },
     numerator: 11,
     denominator: 10,
-    mark: 'service pressure',
+    mark: 'servicePressure',
     source: 'cfr-49-173-302',
     place: 'paragraph (c), now 173.302a(b)',
     edition: 'before 2002 and 2003',
@@ -76,7 +76,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 131, unit: 'fahrenheit' },
     numerator: 11,
     denominator: 8,
-    mark: 'service pressure',
+    mark: 'servicePressure',
     source: 'cfr-49-173-301a',
     place: 'paragraph (d)',
     edition: '2024-02-29',
@@ -89,7 +89,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 15, unit: 'celsius' },
     numerator: 1,
     denominator: 1,
-    mark: 'working pressure',
+    mark: 'workingPressure',
     source: 'memory',
     place: 'definition of working pressure, ADR 1.2.1 and ISO 10286',
     edition: 'current',
@@ -102,7 +102,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 15, unit: 'celsius' },
     numerator: 2,
     denominator: 3,
-    mark: 'test pressure',
+    mark: 'testPressure',
     source: 'cfr-49-173-302b',
     place: 'compressed gas in UN receptacles',
     edition: '2021',
@@ -115,7 +115,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     at: { value: 65, unit: 'celsius' },
     numerator: 1,
     denominator: 1,
-    mark: 'test pressure',
+    mark: 'testPressure',
     source: 'cfr-49-173-302b',
     place: 'compressed gas in UN receptacles',
     edition: '2021',

@@ -113,7 +113,7 @@ function temperatureAt({ at }: FillLimitRow): Temperature {
 
 function markOf(cylinder: FillLimitInput, { mark }: FillLimitRow): GaugePressure | undefined {
   if (cylinder.rule === 'us-specification') return cylinder.servicePressure
-  return mark === 'test pressure' ? cylinder.testPressure : cylinder.workingPressure
+  return mark === 'testPressure' ? cylinder.testPressure : cylinder.workingPressure
 }
 
 function settled(

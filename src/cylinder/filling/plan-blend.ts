@@ -9,17 +9,15 @@ import {
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
-  type Accepted,
   type Amount,
   bar,
   type InternalVolume,
   inUnit,
   type MoleFraction,
-  one,
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
+import { fraction, internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
 import { amountsOf } from './blend-amounts.ts'
 import { type GasPortion, richerThanAir, together } from './mixed-gas.ts'
@@ -73,8 +71,6 @@ export interface BlendPlan {
 const least = 1e-12
 // Only what the gases hold beside oxygen, helium and nitrogen makes more than one step necessary.
 const mostSteps = 40
-
-const fraction: Accepted = { atLeast: 0, atMost: 1, unit: one, hint: 'Give 32 per cent as 0.32.' }
 
 /**
  * The steps of a fill by partial pressures: the pressure to stop at after each gas, so that the mixture comes out as wanted.

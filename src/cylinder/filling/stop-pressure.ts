@@ -8,7 +8,7 @@ import {
   toAbsolute,
   toGauge,
 } from '../../units/index.ts'
-import { ambientPressure, gaugePressure } from '../accepted-contents.ts'
+import { ambientPressure, gaugePressure, temperature } from '../accepted-contents.ts'
 import { type DevelopedPressureOptions, developedPressure } from './developed-pressure.ts'
 
 /** A fill that is wanted, and the temperature that the gas has while it is made. */
@@ -50,6 +50,8 @@ export interface StopPressure {
 export function stopPressure(wanted: WantedFill, options: DevelopedPressureOptions = {}): StopPressure {
   requireWithin('settledPressure', wanted.settledPressure, gaugePressure)
   requireWithin('ambientPressure', wanted.ambientPressure, ambientPressure)
+  requireWithin('settledTemperature', wanted.settledTemperature, temperature)
+  requireWithin('gasTemperature', wanted.gasTemperature, temperature)
   const contents = {
     mixture: wanted.mixture,
     pressure: toAbsolute(wanted.settledPressure, wanted.ambientPressure),

@@ -174,7 +174,7 @@ test('every row of the limits names the edition that the registry has', () => {
 })
 
 test('psi read as bar is refused by name', () => {
-  expect(() => fillLimit({ ...us, servicePressure: gauge(3000, bar) })).toThrow('service pressure is 3000 bar')
+  expect(() => fillLimit({ ...us, servicePressure: gauge(3000, bar) })).toThrow('servicePressure is 3000 bar')
   expect(() => fillLimit({ ...un, testPressure: gauge(Number.MAX_VALUE, bar) })).toThrow(
     expect.objectContaining({ code: 'range' }),
   )
