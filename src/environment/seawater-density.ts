@@ -4,11 +4,11 @@ import {
   bar,
   celsius,
   type Density,
-  isWithin,
   one,
   type PracticalSalinity,
   requireWithin,
   type Temperature,
+  type Unit,
 } from '../units/index.ts'
 import { densityUnderPressure } from './eos-80.ts'
 import { onScaleOf1968, practicalSalinityOf } from './salinity.ts'
@@ -113,14 +113,20 @@ export function seawaterDensityInto(
 ): void {
   const { practicalSalinity, temperatureKelvin, pressurePascal } = columns
   const { densityKilogramPerCubicMetre, code } = out
+  const [freshest, saltiest] = limitsOf(seawaterRanges.salinity)
+  const [coldest, warmest] = limitsOf(seawaterRanges.temperature)
+  const [thinnest, densest] = limitsOf(seawaterRanges.pressure)
   for (let row = from; row < to; row++) {
     const salinity = practicalSalinity[row] as number
     const temperature = temperatureKelvin[row] as number
     const pressure = pressurePascal[row] as number
     const good =
-      isWithin(salinity, seawaterRanges.salinity) &&
-      isWithin(temperature, seawaterRanges.temperature) &&
-      isWithin(pressure, seawaterRanges.pressure)
+      salinity >= freshest &&
+      salinity <= saltiest &&
+      temperature >= coldest &&
+      temperature <= warmest &&
+      pressure >= thinnest &&
+      pressure <= densest
     code[row] = good ? 0 : 1
     densityKilogramPerCubicMetre[row] = good
       ? densityUnderPressure(
@@ -130,4 +136,18 @@ export function seawaterDensityInto(
         )
       : Number.NaN
   }
+}
+
+/** The limits of a range in SI, taken out of the loop. */
+function limitsOf({
+  atLeast,
+  atMost,
+  unit,
+}: {
+  readonly atLeast: number
+  readonly atMost: number
+  readonly unit: Unit
+}): [number, number] {
+  const { factor, offset = 0 } = unit
+  return [atLeast * factor + offset, atMost * factor + offset]
 }

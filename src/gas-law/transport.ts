@@ -80,10 +80,14 @@ export function thermalConductivity(
   const present = carriedGases(mixture)
   const density = molarDensity(mixture, state.pressure, state.temperature)
   const { temperature } = state
+  const viscosities = present.map((gas) => pureTransport[gas].diluteViscosity(temperature))
   let sum = 0
-  for (const gas of present) {
+  for (const [i, gas] of present.entries()) {
     let weight = 0
-    for (const other of present) weight += mixture[other] * wilkeWeight(gas, other, temperature)
+    for (const [j, other] of present.entries()) {
+      const ratio = (viscosities[i] as number) / (viscosities[j] as number)
+      weight += mixture[other] * hindrance(ratio, molarMasses[other] / molarMasses[gas])
+    }
     const { diluteConductivity, excessConductivity } = pureTransport[gas]
     sum += mixture[gas] * (diluteConductivity(temperature) / weight + excessConductivity(temperature, density))
   }
@@ -151,25 +155,22 @@ function carriedGases(mixture: Mixture): CarriedGas[] {
 
 /** Viscosity of the dilute mixture, Pa·s: x·H⁻¹·x of the first approximation of kinetic theory. */
 function diluteMixtureViscosity(mixture: Mixture, present: readonly CarriedGas[], temperature: number): number {
-  const alone = present.map((gas) => pureTransport[gas].diluteViscosity(temperature))
-  if (present.length === 1) return alone[0] as number
-  const matrix = present.map((a, i) =>
-    present.map((b, j) => {
-      if (i !== j) {
-        const pair = collision(a, b, temperature)
-        return (-2 * mixture[a] * mixture[b] * pair.massFactor * (5 / (3 * pair.ratio) - 1)) / pair.viscosity
-      }
-      let diagonal = (mixture[a] * mixture[a]) / (alone[i] as number)
-      for (const c of present) {
-        if (c === a) continue
-        const pair = collision(a, c, temperature)
-        diagonal +=
-          (2 * mixture[a] * mixture[c] * pair.massFactor * (5 / (3 * pair.ratio) + molarMasses[c] / molarMasses[a])) /
-          pair.viscosity
-      }
-      return diagonal
-    }),
-  )
+  const matrix = present.map((gas) => {
+    const row = new Array<number>(present.length).fill(0)
+    row[present.indexOf(gas)] = mixture[gas] ** 2 / pureTransport[gas].diluteViscosity(temperature)
+    return row
+  })
+  for (const [i, a] of present.entries()) {
+    for (let j = 0; j < i; j++) {
+      const b = present[j] as CarriedGas
+      const { viscosity, ratio, massFactor } = collision(a, b, temperature)
+      const strength = (2 * mixture[a] * mixture[b] * massFactor) / viscosity
+      const [ofA, ofB] = [matrix[i] as number[], matrix[j] as number[]]
+      ofA[i] = (ofA[i] as number) + strength * (5 / (3 * ratio) + molarMasses[b] / molarMasses[a])
+      ofB[j] = (ofB[j] as number) + strength * (5 / (3 * ratio) + molarMasses[a] / molarMasses[b])
+      ofA[j] = ofB[i] = -strength * (5 / (3 * ratio) - 1)
+    }
+  }
   return quadraticForm(
     matrix,
     present.map((gas) => mixture[gas]),
@@ -211,13 +212,10 @@ function diffusionIntegral(t: number): number {
   )
 }
 
-/** How much a neighbour of another kind hinders a gas: 1 for its own kind. */
-function wilkeWeight(gas: CarriedGas, other: CarriedGas, temperature: number): number {
-  if (gas === other) return 1
-  const ratio = pureTransport[gas].diluteViscosity(temperature) / pureTransport[other].diluteViscosity(temperature)
-  const masses = molarMasses[other] / molarMasses[gas]
-  const root = 1 + Math.sqrt(ratio) * Math.sqrt(Math.sqrt(masses))
-  return (root * root) / Math.sqrt(8 * (1 + 1 / masses))
+/** How much a neighbour hinders a gas, from the ratio of their viscosities and of the neighbour's mass to its own: 1 for its own kind. */
+function hindrance(viscosityRatio: number, massRatio: number): number {
+  const root = 1 + Math.sqrt(viscosityRatio) * Math.sqrt(Math.sqrt(massRatio))
+  return (root * root) / Math.sqrt(8 * (1 + 1 / massRatio))
 }
 
 /** x·M⁻¹·x by elimination. The matrix is symmetric with a dominant diagonal: no pivoting is needed. */
