@@ -214,8 +214,5 @@ for (const [name, [given, call]] of Object.entries(calls)) {
 
 /** The last name of a path: what the error must speak of. */
 function nameOf(path: readonly (string | number)[]): string {
-  const name = String(path.filter((part) => Number.isNaN(Number(part))).at(-1) ?? '')
-  return (
-    { servicePressure: 'ressure', testPressure: 'test pressure', workingPressure: 'working pressure' }[name] ?? name
-  )
+  return String(path.filter((part) => Number.isNaN(Number(part))).at(-1) ?? '')
 }
