@@ -27,6 +27,8 @@ export const dimensions = {
   'pressure volume flow': [2, 1, -3, 0, 0],
   power: [2, 1, -3, 0, 0],
   force: [1, 1, -2, 0, 0],
+  'spring rate': [0, 1, -2, 0, 0],
+  'sonic conductance': [4, -1, 1, 0, 0],
   torque: [2, 1, -2, 0, 0],
   fraction: [0, 0, 0, 0, 0],
   angle: [0, 0, 0, 0, 0],

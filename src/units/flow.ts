@@ -44,3 +44,19 @@ export const cubicFootPerMinute: Unit<'volume flow'> = {
   definition: '0.3048^3/60',
   spellings: ['cfm', 'cu ft/min'],
 }
+
+/** Cubic metre of reference gas per second and pascal: the SI unit of sonic conductance. */
+export const cubicMetrePerSecondPascal: Unit<'sonic conductance'> = {
+  symbol: 'm³/(s·Pa)',
+  quantity: 'sonic conductance',
+  factor: 1,
+  definition: '1',
+}
+
+/** Litre of reference gas per second and bar, the usual unit of sonic conductance. */
+export const litrePerSecondBar: Unit<'sonic conductance'> = {
+  symbol: 'L/(s·bar)',
+  quantity: 'sonic conductance',
+  factor: 1e-8,
+  definition: '1e-3/1e5',
+}

@@ -37,3 +37,19 @@ export const poundForce: Unit<'force'> = {
   definition: '0.45359237*9.80665',
   spellings: ['pound-force'],
 }
+
+/** Newton per metre, the SI unit of the rate of a spring. */
+export const newtonPerMetre: Unit<'spring rate'> = {
+  symbol: 'N/m',
+  quantity: 'spring rate',
+  factor: 1,
+  definition: '1',
+}
+
+/** Newton per millimetre. */
+export const newtonPerMillimetre: Unit<'spring rate'> = {
+  symbol: 'N/mm',
+  quantity: 'spring rate',
+  factor: 1000,
+  definition: '1000',
+}

@@ -90,13 +90,17 @@ export {
   cubicFootPerMinute,
   cubicMetrePerHour,
   cubicMetrePerSecond,
+  cubicMetrePerSecondPascal,
   litrePerMinute,
   litrePerSecond,
+  litrePerSecondBar,
 } from './flow.ts'
 export {
   kilogramForce,
   kilonewton,
   newton,
+  newtonPerMetre,
+  newtonPerMillimetre,
   poundForce,
 } from './force.ts'
 export { format, type NumberStyle, styled, withUnit } from './format.ts'
@@ -238,8 +242,10 @@ export type {
   PressureVolumeFlow,
   QuadraticFlowResistance,
   Quantity,
+  SonicConductance,
   SpecificHeatCapacity,
   Speed,
+  SpringRate,
   Tag,
   Temperature,
   TemperatureDifference,

@@ -77,6 +77,10 @@ export type Density = Quantity<'density'>
 export type Weight = Quantity<'force', 'weight'>
 /** Force, N. */
 export type Force = Quantity<'force'>
+/** Flow of reference gas over upstream pressure, m³/(s·Pa). */
+export type SonicConductance = Quantity<'sonic conductance'>
+/** Force of a spring per length, N/m. */
+export type SpringRate = Quantity<'spring rate'>
 /** Torque, N·m. */
 export type Torque = Quantity<'torque'>
 /** Time between two events, s. */

@@ -30,8 +30,16 @@ import {
 import { day, hour, millisecond, minute, second } from './duration.ts'
 import { millivolt, volt } from './electric.ts'
 import { footPoundForce, joule, kilocalorie, kilogramForceMetre, kilojoule, kilowattHour } from './energy.ts'
-import { cubicFootPerMinute, cubicMetrePerHour, cubicMetrePerSecond, litrePerMinute, litrePerSecond } from './flow.ts'
-import { kilogramForce, kilonewton, newton, poundForce } from './force.ts'
+import {
+  cubicFootPerMinute,
+  cubicMetrePerHour,
+  cubicMetrePerSecond,
+  cubicMetrePerSecondPascal,
+  litrePerMinute,
+  litrePerSecond,
+  litrePerSecondBar,
+} from './flow.ts'
+import { kilogramForce, kilonewton, newton, newtonPerMetre, newtonPerMillimetre, poundForce } from './force.ts'
 import { gramPerKilogram, one, partPerBillion, partPerMillion, percent } from './fraction.ts'
 import { hertz, perMinute } from './frequency.ts'
 import {
@@ -188,6 +196,8 @@ export const allUnits: readonly Unit[] = [
   litrePerMinute,
   cubicMetrePerHour,
   cubicFootPerMinute,
+  cubicMetrePerSecondPascal,
+  litrePerSecondBar,
   kilogramPerSecond,
   gramPerSecond,
   gramPerHour,
@@ -218,6 +228,8 @@ export const allUnits: readonly Unit[] = [
   kilonewton,
   kilogramForce,
   poundForce,
+  newtonPerMetre,
+  newtonPerMillimetre,
   newtonMetre,
   poundForceFoot,
   poundForceInch,
