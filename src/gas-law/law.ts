@@ -52,8 +52,7 @@ export function solveForOmitted<Quantities>(
     if (value === undefined) omitted.push(name)
     else rest /= checked(name, value, law[name]) ** law[name].exponent
   }
-  const [unknown, another] = omitted
-  if (unknown === undefined || another !== undefined) {
+  if (omitted.length !== 1) {
     throw new LitrebarError({
       code: 'input',
       argument: 'knowns',
@@ -62,6 +61,7 @@ export function solveForOmitted<Quantities>(
       hint: 'Leave out the one to be found.',
     })
   }
+  const unknown = omitted[0] as string & keyof Quantities
   all[unknown] = checked(unknown, rest ** (1 / law[unknown].exponent), law[unknown])
   return all as Quantities
 }

@@ -46,7 +46,7 @@ export function vanDerWaalsPressure(state: {
  * @param state - constants of the gas; temperature, K, above 0 and at most 10 000 K; pressure, absolute, Pa, 0 to 10 000 bar
  * @returns molar density, mol/m³
  * @throws LitrebarError `range`, naming the field, if one is not finite or out of range; `outside-validity` where the equation
- *   has no gas at that pressure
+ *   has no gas at that pressure; `not-converged` next to absolute zero
  * @source openstax-chemistry-2e, section 9.6; molar gas constant codata-2018
  * @example
  * const state = { constants: vanDerWaalsConstants.helium, temperature: temperatureOf(20, celsius) }
@@ -72,7 +72,11 @@ export function vanDerWaalsMolarDensity(state: {
       hint: 'The equation has only a liquid there.',
     })
   }
-  return rising(0, densest, (density) => pressureAt(a, b, temperature, density) - pressure) as MolarDensity
+  // Repulsion alone bounds the density from below. Of attraction the gas branch suffers at most Z = 3/8, at the critical point.
+  const thermal = molarGasConstant * temperature
+  const thinnest = pressure / (thermal + b * pressure)
+  const thickest = Math.min((3 * pressure) / thermal, densest)
+  return rising(thinnest, thickest, (density) => pressureAt(a, b, temperature, density) - pressure) as MolarDensity
 }
 
 function pressureAt(a: number, b: number, temperature: number, density: number): number {
@@ -87,17 +91,23 @@ function gasSpinodal(a: number, b: number, temperature: number): number {
   return rising(0, critical, (density) => -slope(density))
 }
 
-/** Where a function that rises through zero between two points does so, by halving: 60 steps exhaust a double. */
+/** Where a function that rises through zero between two points does so, by halving until no double lies between. */
 function rising(from: number, to: number, f: (x: number) => number): number {
   let low = from
   let high = to
   for (let step = 0; step < 200; step++) {
     const middle = (low + high) / 2
-    if (middle <= low || middle >= high) break
+    if (middle <= low || middle >= high) return low
     if (f(middle) > 0) high = middle
     else low = middle
   }
-  return low
+  throw new LitrebarError({
+    code: 'not-converged',
+    argument: 'temperature',
+    value: 'too low',
+    expected: 'a temperature at which there is gas',
+    hint: 'Check the temperature scale.',
+  })
 }
 
 function inSi(constants: VanDerWaalsConstants): { readonly a: number; readonly b: number } {

@@ -38,6 +38,7 @@ import {
   molePerCubicMetre,
   molePerLitre,
   one,
+  pascal,
   temperatureOf,
 } from '../../src/units/index.ts'
 
@@ -123,8 +124,10 @@ test('van der Waals: density from pressure is the inverse of pressure from densi
 
 test('van der Waals: thin gas is ideal, and nothing is nothing', () => {
   const state = { constants: vanDerWaalsConstants.oxygen, temperature: temperatureOf(290, kelvin) }
-  const density = vanDerWaalsMolarDensity({ ...state, pressure: absolute(1e-6, bar) })
-  expect(density / (0.1 / (molarGasConstant * 290))).toBeCloseTo(1, 7)
+  for (const pascals of [0.1, 1e-30, 1e-200]) {
+    const density = vanDerWaalsMolarDensity({ ...state, pressure: absolute(pascals, pascal) })
+    expect(density / (pascals / (molarGasConstant * 290))).toBeCloseTo(1, 7)
+  }
   expect(vanDerWaalsMolarDensity({ ...state, pressure: absolute(0, bar) })).toBe(0)
 })
 
@@ -134,6 +137,13 @@ test('van der Waals: refuses a pressure at which it has only a liquid', () => {
   expect(vanDerWaalsMolarDensity({ ...state, pressure })).toBeGreaterThan(0)
   expect(() => vanDerWaalsMolarDensity({ ...state, pressure: absolute(100, bar) })).toThrow(
     expect.objectContaining({ code: 'outside-validity', argument: 'pressure' }),
+  )
+})
+
+test('van der Waals: next to absolute zero it says that it found nothing', () => {
+  const state = { constants: vanDerWaalsConstants.helium, temperature: temperatureOf(1e-80, kelvin) }
+  expect(() => vanDerWaalsMolarDensity({ ...state, pressure: absolute(1e-90, pascal) })).toThrow(
+    expect.objectContaining({ code: 'not-converged' }),
   )
 })
 
