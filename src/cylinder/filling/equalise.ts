@@ -11,7 +11,7 @@ import {
 import { internalVolume, pressure, temperature } from '../accepted-contents.ts'
 import { type Caloric, caloricOf, type State } from '../caloric.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root.ts'
+import { rootBetween } from '../root-between.ts'
 import { filledTo } from './fill-in-steps.ts'
 import { type GasPortion, richerThanAir, together } from './mixed-gas.ts'
 

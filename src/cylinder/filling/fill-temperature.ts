@@ -13,7 +13,7 @@ import {
 import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root.ts'
+import { rootBetween } from '../root-between.ts'
 
 /** A fill with one gas from a supply that is held at its pressure and temperature. */
 export interface HotFill {

@@ -19,7 +19,7 @@ import {
 import { ambientPressure, internalVolume, pressure, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root.ts'
+import { rootBetween } from '../root-between.ts'
 
 /** A cylinder that empties through an opening that nothing throttles. */
 export interface FreeFlow {

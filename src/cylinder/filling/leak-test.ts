@@ -141,7 +141,7 @@ function assessed(
             text: `${shown(last.pressure)} read, ${shown(tight)} if tight; without the uncertainty of the readings neither is telling`,
           },
     ],
-    cautions: ['valve-connection'],
+    cautions: ['inspection'],
     sources: ['litrebar-derivation'],
   }
 }
