@@ -55,6 +55,7 @@ export {
   type DewPoint,
   dewPoint,
   dewPointAtPressure,
+  type OverPhase,
   relativeHumidity,
   saturatedWaterFraction,
   waterFractionAtHumidity,

@@ -183,6 +183,70 @@ test('moisture is refused when it is none, in per cent, or drier than a frost po
   ).toThrow(expect.objectContaining({ code: 'range', argument: 'concentration' }))
 })
 
+// murphy-koop-2005, from memory, by another program: 125.504 Pa over supercooled water at -20 °C, 18.9121 at -40; over ice 103.239 and 12.84117
+test('supercooled water holds 1.216 times the vapour of ice at -20 °C, 1.473 at -40, within 0.2 and 0.8 %', () => {
+  const pressure = absolute(1, atmosphere)
+  const ratio = (t: number): number => {
+    const state = { temperature: temperatureOf(t, celsius), pressure }
+    return saturatedWaterFraction({ ...state, over: 'water' }) / saturatedWaterFraction(state)
+  }
+  expect(Math.abs(ratio(-20) / (125.504 / 103.239) - 1)).toBeLessThan(0.002)
+  expect(Math.abs(ratio(-40) / (18.9121 / 12.84117) - 1)).toBeLessThan(0.008)
+})
+
+test('a dew point over supercooled water is lower than the frost point of the same gas, by 2.3 K at -20 °C', () => {
+  const pressure = absolute(1, atmosphere)
+  const waterFraction = saturatedWaterFraction({ temperature: temperatureOf(-20, celsius), pressure })
+  const overWater = dewPoint({ waterFraction, pressure, over: 'water' })
+  expect(inUnit(overWater.temperature, celsius)).toBeCloseTo(-22.25, 1)
+  expect(overWater.over).toBe('water')
+  const back = saturatedWaterFraction({ temperature: overWater.temperature, pressure, over: 'water' })
+  expect(back / waterFraction).toBeCloseTo(1, 10)
+  const inLine = dewPointAtPressure({
+    dewPoint: overWater.temperature,
+    pressure,
+    toPressure: absolute(10, bar),
+    over: 'water',
+  })
+  const fromFrost = dewPointAtPressure({
+    dewPoint: temperatureOf(-20, celsius),
+    pressure,
+    toPressure: absolute(10, bar),
+  })
+  expect(inLine.temperature).toBeCloseTo(fromFrost.temperature, 8)
+})
+
+test('ice above its melting point and water below -40 °C are refused', () => {
+  const pressure = absolute(1, atmosphere)
+  const at = (t: number, over: 'ice' | 'water') => () =>
+    saturatedWaterFraction({ temperature: temperatureOf(t, celsius), pressure, over })
+  expect(at(5, 'ice')).toThrow(expect.objectContaining({ code: 'outside-validity', argument: 'temperature' }))
+  expect(at(-45, 'water')).toThrow(expect.objectContaining({ code: 'outside-validity', argument: 'temperature' }))
+})
+
+test('any moisture at any pressure has a dew point within -80 to 100 °C, or is refused as one that has none', () => {
+  assert(
+    property(
+      double({ min: -18, max: -0.01, noNaN: true }),
+      double({ min: -2, max: 5.7, noNaN: true }),
+      (logX, logP) => {
+        const state = { waterFraction: fractionOf(Math.exp(logX)), pressure: absolute(Math.exp(logP), bar) }
+        try {
+          const { temperature } = dewPoint(state)
+          expect(temperature).toBeGreaterThan(192.9)
+          expect(temperature).toBeLessThan(373.2)
+          expect(Math.abs(saturatedWaterFraction({ ...state, temperature }) / state.waterFraction - 1)).toBeLessThan(
+            1e-8,
+          )
+        } catch (thrown) {
+          expect(thrown).toMatchObject({ code: 'outside-validity', argument: 'waterFraction' })
+        }
+      },
+    ),
+    { numRuns: 300 },
+  )
+})
+
 test('a concentration without the state of its cubic metre does not compile', () => {
   const concentration = measure(50, milligramPerCubicMetre)
   // @ts-expect-error the reference condition is missing
