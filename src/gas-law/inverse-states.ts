@@ -202,10 +202,12 @@ function solveTemperature(
     else low = temperature
     const next = temperature - excess / slope
     // Newton is of second order: what follows a step of 1e-9 is below the last bit
-    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature) return withinRange(argument, next, upTo)
+    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature)
+      return Math.min(Math.max(next, lowest), highest)
     const inside = slope > 0 && next > low && next < high
     const change = inside ? next - temperature : 0.5 * (low + high) - temperature
-    if (Math.abs(change) <= 1e-12 * temperature) return withinRange(argument, temperature, upTo)
+    // the bracket has closed on an end of the range, or on the edge of what is gas
+    if (Math.abs(change) <= 1e-12 * temperature) throw outside(argument)
     temperature += change
   }
   throw new LitrebarError({
@@ -215,11 +217,6 @@ function solveTemperature(
     expected: 'a temperature',
     hint: 'The state lies where gas and liquid part; ask for one further off.',
   })
-}
-
-function withinRange(argument: string, temperature: number, upTo: number): number {
-  if (temperature > lowest * (1 + 1e-9) && temperature < upTo * (1 - 1e-9)) return temperature
-  throw outside(argument, upTo)
 }
 
 function outside(argument: string, upTo: number): LitrebarError {

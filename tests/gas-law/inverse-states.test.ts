@@ -42,6 +42,19 @@ test('temperature comes back from density, enthalpy, entropy and internal energy
   )
 })
 
+test.each([90, 700])('the end of the range, %s K, is found too', (kelvins) => {
+  const gas = pureGas('nitrogen')
+  const state = gasState(gas, { pressure: absolute(2, bar), temperature: temperatureOf(kelvins, kelvin) })
+  for (const found of [
+    temperatureAtDensity,
+    temperatureAtEnthalpy,
+    temperatureAtEntropy,
+    temperatureAtInternalEnergy,
+  ]) {
+    expect(found(gas, state), found.name).toBeCloseTo(kelvins, 8)
+  }
+})
+
 // Computed apart from this code with the same equation: throttling from 232 bar gauge and 20 °C to 10 bar absolute
 test.each([
   ['air', dryAir, 232, -16.9],
