@@ -2,7 +2,7 @@ import type { Elastance, EnergyPerVolume, PressureDifference } from '../units/in
 import { alongHalf, type BreathRows, type SegmentTaker } from './breath-rows.ts'
 import type { CleanLog } from './breathing-log.ts'
 import { NormalEquations } from './least-squares.ts'
-import { addSegment, addTime, crossingsOfSlices, type SliceScale } from './loop-slices.ts'
+import { addToSlices, crossingsOfSlices } from './loop-slices.ts'
 import { type FittedResistance, fitted } from './resistance-fit.ts'
 import { type LoopShape, loopShape } from './resistance-model.ts'
 import { meanOfSign } from './work-of-breathing.ts'
@@ -34,34 +34,29 @@ export interface AveragedHalf {
 }
 
 const slices = 128
-const scale: SliceScale = { lowest: 0, perSlice: 1 / slices }
 
 /** Averages breaths slice by slice of their own tidal volume. */
 export function averagedLoop(log: CleanLog, breaths: readonly BreathRows[], tidalVolume: number): AveragedLoop {
-  const halves = {
-    inhalation: { work: new Float64Array(slices), time: new Float64Array(slices) },
-    exhalation: { work: new Float64Array(slices), time: new Float64Array(slices) },
-  }
+  const inhalation = { work: new Float64Array(slices), time: new Float64Array(slices) }
+  const exhalation = { work: new Float64Array(slices), time: new Float64Array(slices) }
   for (const { start, middle, end } of breaths) {
-    const own = middle.volume
+    const perVolume = slices / middle.volume
     const into =
-      ({ work, time }: { readonly work: Float64Array; readonly time: Float64Array }): SegmentTaker =>
+      ({ work, time }: typeof inhalation): SegmentTaker =>
       (v0, v1, p0, p1, lasting) => {
-        addSegment(work, scale, v0 / own, v1 / own, p0, p1)
-        addTime(time, scale, v0 / own, v1 / own, lasting)
+        addToSlices(work, v0 * perVolume, v1 * perVolume, p0, p1, time, lasting)
       }
-    alongHalf(log, start, middle, into(halves.inhalation))
-    alongHalf(log, middle, end, into(halves.exhalation))
+    alongHalf(log, start, middle, into(inhalation))
+    alongHalf(log, middle, end, into(exhalation))
   }
-  const perWidth = slices / breaths.length
   const flow = (time: Float64Array): Float64Array =>
     time.map((lasting) => (lasting > 0 ? (tidalVolume * breaths.length) / slices / lasting : 0))
   return {
     volumeCubicMetre: Float64Array.from({ length: slices }, (_, slice) => ((slice + 0.5) * tidalVolume) / slices),
-    inhalationPressurePascal: halves.inhalation.work.map((work) => -work * perWidth),
-    exhalationPressurePascal: halves.exhalation.work.map((work) => work * perWidth),
-    inhalationFlowCubicMetrePerSecond: flow(halves.inhalation.time),
-    exhalationFlowCubicMetrePerSecond: flow(halves.exhalation.time),
+    inhalationPressurePascal: inhalation.work.map((work) => -work / breaths.length),
+    exhalationPressurePascal: exhalation.work.map((work) => work / breaths.length),
+    inhalationFlowCubicMetrePerSecond: flow(inhalation.time),
+    exhalationFlowCubicMetrePerSecond: flow(exhalation.time),
   }
 }
 

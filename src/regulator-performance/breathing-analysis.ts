@@ -85,6 +85,8 @@ export interface MeasuredWork {
     readonly breaths: EnergyPerVolume
     readonly pressureGain: EnergyPerVolume
     readonly lag: EnergyPerVolume
+    /** What noise of the volume leaves in the turns. */
+    readonly tidalVolume: EnergyPerVolume
     readonly sampling: EnergyPerVolume
   }
 }
@@ -175,7 +177,7 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
   const loop = withZero(recorded, zero)
   const rows = measured.map((one) => rowOf(one, zero))
   const samplesPerBreath = samplesOf(breaths)
-  const work = measuredWork(measured, options, noise.pressure, samplesPerBreath)
+  const work = measuredWork(measured, options, noise, samplesPerBreath)
   const noiseOfMean = (2 * noise.pressure) / Math.sqrt(samplesPerBreath * breaths.length)
   const analysis = {
     workOfBreathingPerLitre: work,
@@ -254,6 +256,9 @@ function rowOf(measured: MeasuredBreath, zero: number): BreathRow {
 // The correction for curvature is exact to the fourth order of the step for a smooth breath; steps in pressure leave an error of its
 // own size. Half of it as a standard uncertainty covers both.
 const shareOfCurvature = 0.5
+// A turn is looked for about the outermost of noisy samples, which can leave up to one standard deviation of the noise in the tidal
+// volume whatever the number of breaths: a rectangular distribution of that half width.
+const shareOfVolumeNoise = 1 / Math.sqrt(3)
 
 // What two standard uncertainties of a normal distribution cover: the usual reading of "95 %".
 const coverage = 0.9545
@@ -261,7 +266,7 @@ const coverage = 0.9545
 function measuredWork(
   measured: readonly MeasuredBreath[],
   { pressureGainUncertainty, lag }: AnalysisOptions,
-  pressureNoise: number,
+  noise: { readonly pressure: number; readonly volume: number },
   samplesPerBreath: number,
 ): MeasuredWork {
   const works = measured.map((one) => one.inhalationPerLitre + one.exhalationPerLitre)
@@ -273,16 +278,17 @@ function measuredWork(
           degreesOfFreedom: works.length - 1,
         }
       : {
-          standardUncertainty: (pressureNoise * Math.PI) / Math.sqrt(2 * samplesPerBreath),
+          standardUncertainty: (noise.pressure * Math.PI) / Math.sqrt(2 * samplesPerBreath),
           degreesOfFreedom: samplesPerBreath,
         }
   const parts = {
     breaths: breaths.standardUncertainty,
     pressureGain: Math.abs(value) * pressureGainUncertainty,
     lag: Math.abs(mean(measured.map((one) => one.perDelay))) * (lag?.standardUncertainty ?? 0),
+    tidalVolume: (Math.abs(value) * shareOfVolumeNoise * noise.volume) / mean(measured.map((one) => one.tidalVolume)),
     sampling: shareOfCurvature * Math.abs(mean(measured.map((one) => one.curvaturePerLitre))),
   }
-  const combined = Math.hypot(parts.breaths, parts.pressureGain, parts.lag, parts.sampling)
+  const combined = Math.hypot(parts.breaths, parts.pressureGain, parts.lag, parts.tidalVolume, parts.sampling)
   const degreesOfFreedom = combined > 0 ? effectiveDegreesOfFreedom(combined, [breaths]) : Infinity
   const factor = coverageFactor({ probability: coverage, degreesOfFreedom, sides: 'two' })
   return {

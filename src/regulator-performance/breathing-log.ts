@@ -86,7 +86,7 @@ function gaps(time: Float64Array): readonly number[] {
 }
 
 function medianStep(time: Float64Array): number {
-  const probes = Math.min(2001, time.length - 1)
+  const probes = Math.min(401, time.length - 1)
   const stride = (time.length - 1) / probes
   const steps = Float64Array.from({ length: probes }, (_, probe) => {
     const row = 1 + Math.floor(probe * stride)

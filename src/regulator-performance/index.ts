@@ -57,6 +57,7 @@ export { type HydrostaticHead, hydrostaticImbalance } from './hydrostatic-imbala
 export type { ChannelLag } from './lag-correction.ts'
 export type { LoopFinding, LoopFindingCode } from './loop-finding.ts'
 export { type MachineSetting, machineSettings } from './machine-setting.table.ts'
+export { measuredPerformance } from './measured-performance.ts'
 export { type FittedResistance, type ResistanceMeasurement, resistanceFit } from './resistance-fit.ts'
 export {
   type LoopShape,

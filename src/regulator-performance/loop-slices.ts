@@ -134,91 +134,52 @@ function averagedNetHeight(
   pressure: Column,
   { lowest, highest }: { readonly lowest: number; readonly highest: number },
 ): NetHeight {
-  const work = new Float64Array(mostSlices)
-  const last = volume.length - 1
-  const scale = { lowest, perSlice: (highest - lowest) / mostSlices }
-  addSegment(work, scale, volume[last] as number, volume[0] as number, pressure[last] as number, pressure[0] as number)
-  addWorkBySlice(work, scale, volume, pressure, 0, last)
-  const width = scale.perSlice
-  const edge = Float64Array.from({ length: mostSlices + 1 }, (_, index) => lowest + index * width)
-  const height = work.map((one) => one / width)
+  const height = new Float64Array(mostSlices)
+  const perVolume = mostSlices / (highest - lowest)
+  for (let row = 0, before = volume.length - 1; row < volume.length; before = row++) {
+    const from = ((volume[before] as number) - lowest) * perVolume
+    const to = ((volume[row] as number) - lowest) * perVolume
+    addToSlices(height, from, to, pressure[before] as number, pressure[row] as number)
+  }
+  const edge = Float64Array.from({ length: mostSlices + 1 }, (_, index) => lowest + index / perVolume)
   return { edge, left: height, right: height }
 }
 
-export interface SliceScale {
-  readonly lowest: number
-  readonly perSlice: number
-}
-
-/** Adds the work of each segment from row `from` to row `to` to the slices that it crosses, cut exactly at their edges. */
-export function addWorkBySlice(
+/**
+ * Adds the work −∫ p dV of one segment to the slices that it crosses, cut exactly at their edges; and the time that it lasts, in
+ * proportion. Volumes are counted in slices. What lies a little outside, by drift or noise, counts in the outermost slice: nothing
+ * is lost from the sum.
+ */
+export function addToSlices(
   work: Float64Array,
-  scale: SliceScale,
-  volume: Column,
-  pressure: Column,
   from: number,
   to: number,
-): void {
-  for (let row = from; row < to; row++) {
-    addSegment(
-      work,
-      scale,
-      volume[row] as number,
-      volume[row + 1] as number,
-      pressure[row] as number,
-      pressure[row + 1] as number,
-    )
-  }
-}
-
-/** Adds the work of one segment, cut exactly at the edges of the slices. */
-export function addSegment(
-  work: Float64Array,
-  { lowest, perSlice }: SliceScale,
-  fromVolume: number,
-  toVolume: number,
   fromPressure: number,
   toPressure: number,
+  time?: Float64Array,
+  lasting = 0,
 ): void {
-  const from = (fromVolume - lowest) / perSlice
-  const to = (toVolume - lowest) / perSlice
   const lastSlice = work.length - 1
-  const first = clampSlice(Math.min(from, to), lastSlice)
-  const last = clampSlice(Math.max(from, to), lastSlice)
+  const low = Math.min(from, to)
+  const high = Math.max(from, to)
+  const first = sliceOf(low, lastSlice)
+  const last = sliceOf(high, lastSlice)
   if (first === last) {
-    work[first] = (work[first] as number) - ((toVolume - fromVolume) * (fromPressure + toPressure)) / 2
+    work[first] = (work[first] as number) - ((to - from) * (fromPressure + toPressure)) / 2
+    if (time !== undefined) time[first] = (time[first] as number) + lasting
     return
   }
   const slope = (toPressure - fromPressure) / (to - from)
-  const sign = to > from ? -perSlice : perSlice
+  const sign = to > from ? -1 : 1
+  const perSlice = lasting / (high - low)
   for (let slice = first; slice <= last; slice++) {
-    const a = slice === first ? Math.min(from, to) : slice
-    const b = slice === last ? Math.max(from, to) : slice + 1
+    const a = slice === first ? low : slice
+    const b = slice === last ? high : slice + 1
     work[slice] = (work[slice] as number) + sign * (b - a) * (fromPressure + slope * ((a + b) / 2 - from))
+    if (time !== undefined) time[slice] = (time[slice] as number) + perSlice * (b - a)
   }
 }
 
-/** Adds the time that a segment lasts, in proportion to the volume that it covers in each slice. */
-export function addTime(
-  target: Float64Array,
-  { lowest, perSlice }: SliceScale,
-  fromVolume: number,
-  toVolume: number,
-  lasting: number,
-): void {
-  const a = (Math.min(fromVolume, toVolume) - lowest) / perSlice
-  const b = (Math.max(fromVolume, toVolume) - lowest) / perSlice
-  const lastSlice = target.length - 1
-  const first = clampSlice(a, lastSlice)
-  const last = clampSlice(b, lastSlice)
-  for (let slice = first; slice <= last; slice++) {
-    const from = slice === first ? a : slice
-    const to = slice === last ? b : slice + 1
-    target[slice] = (target[slice] as number) + (first === last ? lasting : (lasting * (to - from)) / (b - a))
-  }
-}
-
-// What lies a little outside, by drift or noise, counts in the outermost slice: nothing is lost from the sum.
-function clampSlice(position: number, last: number): number {
+function sliceOf(position: number, last: number): number {
   return position < 0 ? 0 : position >= last ? last : Math.floor(position)
 }

@@ -113,7 +113,8 @@ function withoutFalseEnds(
 
 /**
  * The vertex of the parabola fitted about an extreme sample. Wide where noise asks for it; halved as long as the samples bend
- * more than their noise allows, down to the sample and its two neighbours. The sample itself where no parabola turns.
+ * more than their noise allows, down to the sample and its two neighbours. Where the fit does not turn, as in a pause between
+ * breaths, its height at the sample: the lowest of many noisy samples would be too low.
  */
 export function vertexNear(
   time: Float64Array,
@@ -133,9 +134,8 @@ export function vertexNear(
     if (count > 3 && fit.scatter > noise * (1 + 3 / Math.sqrt(2 * (count - 3)))) continue
     const offset = -fit.slope / (2 * fit.bend)
     const within = sample.time + offset > (time[from] as number) && sample.time + offset < (time[to] as number)
-    if (fit.bend * sign < 0 && within) {
-      return { time: sample.time + offset, value: fit.height - (fit.slope * fit.slope) / (4 * fit.bend) }
-    }
+    if (!(fit.bend * sign < 0 && within)) return count > 3 ? { time: sample.time, value: fit.height } : sample
+    return { time: sample.time + offset, value: fit.height - (fit.slope * fit.slope) / (4 * fit.bend) }
   }
   return sample
 }
