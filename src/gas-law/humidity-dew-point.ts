@@ -2,6 +2,7 @@ import { LitrebarError } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
+  celsius,
   type Fraction,
   fractionOf,
   kelvin,
@@ -134,9 +135,9 @@ const iceRange: Accepted = {
   hint: 'Ice is there from -80 to 0.01 °C.',
 }
 const waterRange: Accepted = {
-  atLeast: 233.15,
-  atMost: highestDewPoint,
-  unit: kelvin,
+  atLeast: -40,
+  atMost: 100,
+  unit: celsius,
   code: 'outside-validity',
   hint: 'Supercooled water is reckoned down to -40 °C; ask for ice below.',
 }
