@@ -6,6 +6,7 @@ export {
   type FindingSeverity,
   findingSeverity,
 } from './finding.ts'
+export { type MarkingRule, markingRules, type ShoulderColour, shoulderColours } from './marking-rule.table.ts'
 export { type ReadStampOptions, readStamp } from './read-stamp.ts'
 export {
   type CylinderMaterial,

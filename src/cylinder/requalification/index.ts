@@ -7,6 +7,7 @@ export {
   requalifications,
 } from './next-requalification.ts'
 export { type PlusMark, type PlusMarkOptions, plusMark } from './plus-mark.ts'
+export { type RequalificationNote, requalificationNotes } from './requalification-note.table.ts'
 export {
   type CylinderService,
   type InspectionKind,

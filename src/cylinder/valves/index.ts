@@ -8,7 +8,7 @@ export {
 } from './burst-disc.ts'
 export { type Connection, connectionOf, outletsFor } from './connection.ts'
 export { endLoad } from './end-load.ts'
-export { type KeptBack, type Reserve, type ReserveValve, reserveOf } from './reserve-valve.ts'
+export { type KeptBack, type ReserveKept, type ReserveValve, reserveOf } from './reserve-valve.ts'
 export {
   type ConnectionRow,
   type ConnectorId,
@@ -18,6 +18,8 @@ export {
   type ValveArrangement,
   type ValveOutlet,
   type ValveOutletId,
+  type ValveStandard,
   valveArrangements,
   valveOutlets,
+  valveStandards,
 } from './valve-outlet.table.ts'

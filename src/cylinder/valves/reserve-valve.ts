@@ -44,7 +44,7 @@ export interface KeptBack {
 }
 
 /** What it keeps back with the spring as set, weak and strong. */
-export interface Reserve {
+export interface ReserveKept {
   readonly asSet: KeptBack
   readonly weakSpring: KeptBack
   readonly strongSpring: KeptBack
@@ -82,7 +82,7 @@ const ambient: Accepted = { above: 0.2, atMost: 100, unit: bar, hint: 'Give the 
  * })
  * `${inUnit(asSet.closesAt, bar).toFixed(0)} bar, ${inUnit(asSet.volumeAtAmbient, litre).toFixed(0)} L` // => '24 bar, 60 L'
  */
-export function reserveOf(valve: ReserveValve, options: GasModelOption = {}): Reserve {
+export function reserveOf(valve: ReserveValve, options: GasModelOption = {}): ReserveKept {
   requireWithin('setting', valve.setting, setting)
   requireWithin('tolerance', valve.tolerance, tolerance)
   requireWithin('internalVolume', valve.internalVolume, internalVolumeRange)

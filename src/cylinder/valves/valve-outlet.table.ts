@@ -331,3 +331,19 @@ export const valveArrangements = {
     source: 'common-practice',
   },
 } as const satisfies Record<string, ValveArrangement>
+
+/** A standard beside those of the outlets. */
+export interface ValveStandard {
+  readonly name: string
+  readonly covers: string
+  readonly source: SourceId
+  readonly place: string
+  readonly edition: string
+}
+
+/** Standards that the scope of the outlet standard refers to. */
+export const valveStandards: readonly ValveStandard[] = [
+  { name: 'ISO 10297', covers: 'design of the valve', ...iso },
+  { name: 'ISO 11114-1', covers: 'metals that suit the gas', ...iso },
+  { name: 'ISO 11114-2', covers: 'other materials that suit the gas', ...iso },
+]

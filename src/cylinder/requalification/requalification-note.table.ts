@@ -1,0 +1,119 @@
+import type { SourceId } from '../../references/sources.ts'
+
+/** What a rule of requalification says beside its interval. */
+export interface RequalificationNote {
+  readonly id: string
+  readonly text: string
+  readonly value?: number
+  readonly unit?: string
+  readonly source: SourceId
+  readonly place: string
+  readonly edition: string
+}
+
+const star = { source: 'cfr-49-180-209', place: 'paragraph (b), fragments quoted by others', edition: '2008' } as const
+const un = { source: 'cfr-49-180-207', place: 'paragraph (a)', edition: '2021' } as const
+const federation = {
+  source: 'iso-18119',
+  place: 'as quoted by a federation',
+  edition: '2018, guidance as quoted by a federation',
+} as const
+
+/** Conditions and exceptions that stand beside the intervals. */
+export const requalificationNotes: readonly RequalificationNote[] = [
+  {
+    id: 'star-hammer-test',
+    text: 'star: before each refill the cylinder leaves its cluster and passes the hammer test; dried right after the test',
+    ...star,
+  },
+  { id: 'star-obliterated', text: 'star: obliterated when another gas than the listed ones is filled', ...star },
+  {
+    id: 'star-capacity',
+    text: 'star: water capacity at most',
+    value: 125,
+    unit: 'lb',
+    source: 'memory',
+    place: '49 CFR 180.209(b)',
+    edition: 'current',
+  },
+  {
+    id: 'star-not-for-diving',
+    text: 'star: not for underwater breathing',
+    source: 'memory',
+    place: '49 CFR 180.209(b)',
+    edition: 'current',
+  },
+  {
+    id: 'mild-service',
+    text: 'visual inspection in place of the test for listed mild uses',
+    source: 'memory',
+    place: '49 CFR 180.209(g)',
+    edition: 'current',
+  },
+  {
+    id: 'un-not-filled-after',
+    text: 'UN: not filled after the due date; may be requalified up to the due month; filled before, it may stay in service until empty',
+    ...un,
+  },
+  { id: 'un-service-life', text: 'UN: no requalification after a stated service life', ...un },
+  {
+    id: 'un-ultrasonic',
+    text: 'UN steel of this tensile strength and over: ultrasonic examination, as the asker of the letter reads 180.207(d)(1)',
+    value: 950,
+    unit: 'MPa',
+    source: 'phmsa-13-0137',
+    place: 'letter',
+    edition: '2013-12-13',
+  },
+  {
+    id: 'dual-marked',
+    text: 'with both TC and DOT marks: requalified under the US table or by a Canadian facility',
+    source: 'cfr-49-180-205',
+    place: 'paragraph (c)',
+    edition: '2021',
+  },
+  {
+    id: 'composite-extended',
+    text: 'composite receptacles: the authority may extend 5 years up to the table value, at most',
+    value: 10,
+    unit: 'year',
+    source: 'adr-2025',
+    place: '4.1.4.1 P200 (3)',
+    edition: '2025',
+  },
+  {
+    id: 'older-european-standards',
+    text: 'older standards of periodic inspection: EN 1968 steel, EN 1802 aluminium, EN ISO 11623 composite',
+    source: 'hse-cylinders',
+    place: 'sheet on diving cylinders',
+    edition: 'as copied',
+  },
+  { id: 'standards-replaced', text: 'EN ISO 18119:2018 replaced EN 1968:2002 and EN 1802:2002', ...federation },
+  {
+    id: 'moisture-free-2004',
+    text: 'commercially free of corrosive components: dew point at 101 kPa at most',
+    value: -46.7,
+    unit: 'degC',
+    source: 'cfr-49-180-203',
+    place: 'definition',
+    edition: '2004',
+  },
+  {
+    id: 'moisture-free-later',
+    text: 'commercially free of corrosive components: moisture below',
+    value: 55,
+    unit: 'ppm',
+    source: 'cfr-49-180-203',
+    place: 'definition, after 71 FR 33894 of 2006',
+    edition: '2004',
+  },
+  {
+    id: 'permit-3442',
+    text: 'one published permit family: tested at 3/2 of a design pressure of 3500 psi though 3442 is stamped, test pressure',
+    value: 5250,
+    unit: 'psi',
+    source: 'common-practice',
+    place: 'note of a maker on special-permit steel cylinders',
+    edition: 'current',
+  },
+]
