@@ -26,18 +26,18 @@ export interface Accepted {
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
   if (isWithin(value, accepted)) return
-  const { hint, unit, code = 'range', ...limits } = accepted
+  const { hint, unit, code = 'range' } = accepted
   const stated = (value - (unit.offset ?? 0)) / unit.factor
-  const expected = Object.entries(limits)
-    .map(([limit, n]) => `${words[limit as keyof typeof limits]} ${String(n)}`)
-    .join(' and ')
+  // a row may carry more than its limits, such as a source
+  const limits = (Object.keys(words) as (keyof typeof words)[]).filter((limit) => accepted[limit] !== undefined)
+  const expected = limits.map((limit) => `${words[limit]} ${String(accepted[limit])}`).join(' and ')
   throw new LitrebarError({
     code: stated - stated === 0 ? code : 'range',
     argument,
     value: `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim(), // 11 psi, not 10.999999999999998
     expected: `${expected || 'a finite number'} ${unit.symbol}`.trim(),
     hint,
-    accepted: { ...limits, unit: unit.symbol },
+    accepted: { ...Object.fromEntries(limits.map((limit) => [limit, accepted[limit]])), unit: unit.symbol },
   })
 }
 
