@@ -202,12 +202,11 @@ function solveTemperature(
     else low = temperature
     const next = temperature - excess / slope
     // Newton is of second order: what follows a step of 1e-9 is below the last bit
-    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature)
-      return Math.min(Math.max(next, lowest), highest)
+    if (slope > 0 && Math.abs(next - temperature) <= 1e-9 * temperature) return Math.min(Math.max(next, lowest), upTo)
     const inside = slope > 0 && next > low && next < high
     const change = inside ? next - temperature : 0.5 * (low + high) - temperature
     // the bracket has closed on an end of the range, or on the edge of what is gas
-    if (Math.abs(change) <= 1e-12 * temperature) throw outside(argument)
+    if (Math.abs(change) <= 1e-12 * temperature) throw outside(argument, upTo)
     temperature += change
   }
   throw new LitrebarError({

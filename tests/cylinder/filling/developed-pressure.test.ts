@@ -1,6 +1,6 @@
 import { assert, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
-import { developedPressure, stopPressure } from '../../../src/cylinder/index.ts'
+import { developedPressure, developedPressureInto, stopPressure } from '../../../src/cylinder/index.ts'
 import { dryAir, gasState, heliox, pureGas, trimix } from '../../../src/gas-law/index.ts'
 import {
   absolute,
@@ -10,8 +10,10 @@ import {
   difference,
   gauge,
   inUnit,
+  kelvin,
   measure,
   one,
+  pascal,
   percent,
   type Temperature,
   temperatureOf,
@@ -117,4 +119,32 @@ test('a temperature beyond the scale and a growth without bounds are refused', (
   expect(() => developedPressure(contents, celsiusOf(60), { growth: { elastic } })).toThrow(
     'options.growth.elastic.fraction',
   )
+})
+
+test('a column gives what the single calls give, and a code where they refuse', () => {
+  const rows = 40
+  const columns = {
+    pressurePascal: Float64Array.from({ length: rows }, (_, k) => (k % 10 === 3 ? Number.NaN : (10 + 7 * k) * 1e5)),
+    temperatureKelvin: Float64Array.from({ length: rows }, (_, k) => (k % 10 === 5 ? 20 : 273.15 + k)),
+    atKelvin: Float64Array.from({ length: rows }, (_, k) => (k % 10 === 7 ? 1000 : 338.15 - k)),
+  }
+  for (const gas of ['real', 'ideal'] as const) {
+    const out = { developedPressurePascal: new Float64Array(rows), code: new Uint8Array(rows) }
+    developedPressureInto(out, columns, { mixture: dryAir, gas })
+    for (let k = 0; k < rows; k++) {
+      const isBad = [3, 5, 7].includes(k % 10)
+      expect(out.code[k]).toBe(isBad ? 1 : 0)
+      if (isBad) {
+        expect(out.developedPressurePascal[k]).toBeNaN()
+        continue
+      }
+      const contents = {
+        mixture: dryAir,
+        pressure: absolute(columns.pressurePascal[k] ?? 0, pascal),
+        temperature: temperatureOf(columns.temperatureKelvin[k] ?? 0, kelvin),
+      }
+      const single = developedPressure(contents, temperatureOf(columns.atKelvin[k] ?? 0, kelvin), { gas })
+      expect(out.developedPressurePascal[k]).toBe(single)
+    }
+  }
 })
