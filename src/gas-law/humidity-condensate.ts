@@ -9,8 +9,9 @@ import {
   requireWithin,
   type Temperature,
 } from '../units/index.ts'
-import { waterFractionAtHumidity } from './humidity-dew-point.ts'
-import { requireEnhancementState, saturatedFraction } from './humidity-enhancement.ts'
+import { requireEnhancementState } from './humidity-enhancement.ts'
+import { waterFractionAtHumidity } from './humidity-relative.ts'
+import { saturatedFraction } from './humidity-saturated-gas.ts'
 import type { WaterPhase } from './humidity-saturation.ts'
 import { dryAir } from './mixture.ts'
 import { molarDensity } from './molar-density.ts'

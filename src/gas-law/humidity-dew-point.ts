@@ -3,23 +3,14 @@ import {
   type AbsolutePressure,
   type Accepted,
   celsius,
-  type Fraction,
-  fractionOf,
   kelvin,
   type MoleFraction,
-  one,
   partPerMillion,
-  percent,
   requireWithin,
   type Temperature,
 } from '../units/index.ts'
-import {
-  melting,
-  requireEnhancementPressure,
-  requireEnhancementState,
-  saturatedFraction,
-  saturatedFractionOver,
-} from './humidity-enhancement.ts'
+import { requireEnhancementPressure, requireEnhancementState } from './humidity-enhancement.ts'
+import { melting, saturatedFraction, saturatedFractionOver } from './humidity-saturated-gas.ts'
 import { temperatureAt, type WaterPhase } from './humidity-saturation.ts'
 
 const waterFractionRange: Accepted = {
@@ -27,12 +18,6 @@ const waterFractionRange: Accepted = {
   atMost: 1e6,
   unit: partPerMillion,
   hint: 'Give the mole fraction of water: fractionOf(67, partPerMillion).',
-}
-const humidityRange: Accepted = {
-  atLeast: 0,
-  atMost: 100,
-  unit: percent,
-  hint: 'Give 40 per cent as 0.4, or measure(40, percent).',
 }
 
 /** A dew point, and what the vapour settles as. */
@@ -166,46 +151,4 @@ export function dewPointAtPressure(
   const { dewPoint: temperature, pressure, over } = change
   const waterFraction = saturatedWaterFraction({ temperature, pressure, ...(over === undefined ? {} : { over }) })
   return dewPoint({ waterFraction, pressure: change.toPressure })
-}
-
-/**
- * Relative humidity of air: its water over that of saturated air of the same temperature and pressure, over ice where ice is stable.
- *
- * @param state - mole fraction of water, above 0; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 300 bar
- * @returns fraction; above 1 the water cannot all be vapour
- * @throws LitrebarError `outside-validity` or `range`, naming the field
- * @source litrebar-derivation, as `enhancementFactor`
- * @example
- * const filled = { waterFraction: fractionOf(67, partPerMillion), pressure: absolute(200, bar), temperature: temperatureOf(20, celsius) }
- * inUnit(relativeHumidity(filled), percent).toFixed(0) // => '31'
- */
-export function relativeHumidity(state: {
-  readonly waterFraction: MoleFraction
-  readonly temperature: Temperature
-  readonly pressure: AbsolutePressure
-}): Fraction {
-  requireWithin('waterFraction', state.waterFraction, { ...waterFractionRange, atMost: 1, unit: one })
-  const { temperature, pressure } = state
-  return (state.waterFraction / saturatedWaterFraction({ temperature, pressure })) as Fraction
-}
-
-/**
- * Mole fraction of water in air of a relative humidity.
- *
- * @param state - relative humidity, 0 to 1; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 300 bar
- * @returns mole fraction of water
- * @throws LitrebarError `outside-validity` or `range`, naming the field
- * @source litrebar-derivation, as `enhancementFactor`
- * @example
- * const room = { relativeHumidity: measure(60, percent), temperature: temperatureOf(25, celsius), pressure: absolute(1, atmosphere) }
- * inUnit(waterFractionAtHumidity(room), percent).toFixed(3) // => '1.885'
- */
-export function waterFractionAtHumidity(state: {
-  readonly relativeHumidity: Fraction
-  readonly temperature: Temperature
-  readonly pressure: AbsolutePressure
-}): MoleFraction {
-  requireWithin('relativeHumidity', state.relativeHumidity, humidityRange)
-  const { temperature, pressure } = state
-  return fractionOf(state.relativeHumidity * saturatedWaterFraction({ temperature, pressure }))
 }

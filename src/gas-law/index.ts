@@ -56,9 +56,7 @@ export {
   dewPoint,
   dewPointAtPressure,
   type OverPhase,
-  relativeHumidity,
   saturatedWaterFraction,
-  waterFractionAtHumidity,
 } from './humidity-dew-point.ts'
 export {
   type EnhancementUncertainty,
@@ -66,6 +64,7 @@ export {
   enhancementFactorInHelium,
   enhancementUncertainty,
 } from './humidity-enhancement.ts'
+export { relativeHumidity, waterFractionAtHumidity } from './humidity-relative.ts'
 export {
   saturationPressure,
   saturationPressureInto,
@@ -131,12 +130,12 @@ export {
   henryCoefficients,
   henryConstant,
 } from './solubility-henry.ts'
+export type { SeaDissolvedGas } from './solubility-weiss.table.ts'
 export {
   airSaturation,
   bunsenCoefficient,
   type DissolvingWater,
   dissolvedConcentration,
-  type SeaDissolvedGas,
 } from './solubility-weiss.ts'
 export { type ColumnGas, compressibilityFactorInto, molarDensityInto, type StateColumns } from './state-columns.ts'
 export { surfaceEquivalent } from './surface-equivalent.ts'
