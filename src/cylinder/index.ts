@@ -59,13 +59,13 @@ export { assessFill, type FilledCylinder } from './filling/assess-fill.ts'
 export { type BankFill, type BankSequence, type BankStep, bankOrder, bankSequence } from './filling/bank-sequence.ts'
 export { type BlendUncertainty, blendUncertainty, type UncertainFill } from './filling/blend-uncertainty.ts'
 export { type ContinuousMix, type ContinuousMixing, continuousMix } from './filling/continuous-mix.ts'
-export { type ClosedCylinderColumns, developedPressureInto } from './filling/developed-pressure-columns.ts'
 export {
   type ClosedCylinder,
   type DevelopedPressureOptions,
   developedPressure,
   type VesselGrowth,
 } from './filling/developed-pressure.ts'
+export { type ClosedCylinderColumns, developedPressureInto } from './filling/developed-pressure-columns.ts'
 export {
   type Equalised,
   type EqualisedCylinder,
@@ -132,11 +132,19 @@ export {
   type DualMark,
   daysBetween,
   designStandards,
+  type ExplainedField,
+  type ExplainedFinding,
+  type ExplainedStamp,
+  explainStamp,
+  type FieldText,
   type Finding,
   type FindingCode,
   type FindingDetail,
   type FindingSeverity,
+  type FindingText,
+  fieldTexts,
   findingSeverity,
+  findingTexts,
   lastDayOf,
   type MarkingFamily,
   type MarkingRule,

@@ -1,4 +1,6 @@
 export { type CalendarDate, type CalendarMonth, daysBetween, lastDayOf, monthsLater } from './calendar-month.ts'
+export { type ExplainedField, type ExplainedFinding, type ExplainedStamp, explainStamp } from './explain-stamp.ts'
+export { type FieldText, fieldTexts } from './field-text.table.ts'
 export {
   type Finding,
   type FindingCode,
@@ -6,6 +8,7 @@ export {
   type FindingSeverity,
   findingSeverity,
 } from './finding.ts'
+export { type FindingText, findingTexts } from './finding-text.table.ts'
 export { type MarkingRule, markingRules, type ShoulderColour, shoulderColours } from './marking-rule.table.ts'
 export { type ReadStampOptions, readStamp } from './read-stamp.ts'
 export {
