@@ -21,6 +21,9 @@ import { airWater, dryIce, vapourPressureEstimates } from './single-phase.table.
 /** The highest pressure that is judged, Pa: the end of the range of the equation. */
 const highestPressure = 7e7
 
+// Reduced density below which no mixture gives off vapour.
+const densityOfVapour = 0.7
+
 /** Why a state is no gas. */
 const reasons = {
   liquid: 'It is liquid, or dense beyond where a gas parts into two phases.',
@@ -180,17 +183,22 @@ function whyNotStable(
       return 'dryIce'
     }
   }
-  const trials = present.filter((gas) => gas !== 'water' && temperature < condensableBelow(gas))
+  // Water is judged apart. Trials: what the estimates would have settle or rise, and each condensable gas nearly alone.
   const amounts = present.map((gas, k) => (gas === 'water' ? 0 : (fractions[k] as number)))
-  const byVolatility = present.map((gas, k) =>
-    gas === 'water' ? 0 : ((fractions[k] as number) * pressure) / vapourPressure(gas, temperature),
-  )
-  const starts = [
-    byVolatility,
-    ...trials.map((gas) => amounts.map((x, k) => (present[k] === gas ? 0.95 : 0) + 0.05 * x)),
+  const volatility = present.map((gas) => vapourPressure(gas, temperature) / pressure)
+  const liquids = [
+    amounts.map((x, k) => x / (volatility[k] as number)),
+    ...present
+      .filter((gas) => gas !== 'water' && temperature < condensableBelow(gas))
+      .map((gas) => amounts.map((x, k) => (present[k] === gas ? 0.95 : 0) + 0.05 * x)),
   ]
-  const attracts = starts.some((start) => prefersLiquid(present, potentials, start, pressure, temperature))
-  return attracts ? 'condenses' : undefined
+  const vapour = amounts.map((x, k) => x * (volatility[k] as number))
+  const task = { present, potentials, pressure, temperature }
+  const isUnstable =
+    liquids.some((start) => prefers(task, start, liquidFugacities)) ||
+    // a fluid as dense as a liquid may also have vapour to give off
+    (delta > densityOfVapour && prefers(task, vapour, gasFugacities))
+  return isUnstable ? 'condenses' : undefined
 }
 
 /** Logarithm of the fugacity of dry ice, Pa. */
@@ -202,23 +210,30 @@ function dryIcePotential(pressure: number, temperature: number): number {
   return logarithm(sublimation) + (logFugacityCoefficients(vapour)[0] as number) + poynting
 }
 
+/** ln φ of a phase, or nothing if the mixture has no such phase there. */
+type Fugacities = (trial: Equation, pressure: number, temperature: number) => number[] | undefined
+
 /**
- * Tangent-plane test from one trial composition, by successive substitution: true as soon as a liquid is found in which
+ * Tangent-plane test from one trial composition, by successive substitution: true as soon as a phase is found in which
  * Σ w (ln w φ - potential) is negative.
  */
-function prefersLiquid(
-  present: readonly Gas[],
-  potentials: readonly number[],
+function prefers(
+  state: {
+    readonly present: readonly Gas[]
+    readonly potentials: readonly number[]
+    readonly pressure: number
+    readonly temperature: number
+  },
   start: readonly number[],
-  pressure: number,
-  temperature: number,
+  fugacities: Fugacities,
 ): boolean {
+  const { present, potentials, pressure, temperature } = state
   let amounts = start
   for (let step = 0; step < 60; step++) {
     const total = amounts.reduce((sum, w) => sum + w, 0)
     const trial = amounts.map((w) => w / total)
-    const liquid = equationOf(Object.fromEntries(present.map((gas, k) => [gas, trial[k]])) as unknown as Mixture)
-    const logs = liquidFugacities(liquid, pressure, temperature)
+    const phase = equationOf(Object.fromEntries(present.map((gas, k) => [gas, trial[k]])) as unknown as Mixture)
+    const logs = fugacities(phase, pressure, temperature)
     if (logs === undefined) return false
     let distance = 0
     const next = amounts.map(() => 0)
@@ -226,7 +241,7 @@ function prefersLiquid(
     present.forEach((gas, k) => {
       const w = trial[k] as number
       if (!(w > 0)) return
-      const log = logs[liquid.present.indexOf(gas)] as number
+      const log = logs[phase.present.indexOf(gas)] as number
       const potential = potentials[k] as number
       distance += w * (logarithm(w) + log - potential)
       next[k] = exponential(Math.min(Math.max(potential - log, -39), 39))
@@ -239,7 +254,14 @@ function prefersLiquid(
   return false
 }
 
-/** ln φ of a liquid, or nothing if the mixture has no liquid root there. */
+function gasFugacities(trial: Equation, pressure: number, temperature: number): number[] | undefined {
+  const delta = reducedDensityAt(trial, pressure, temperature)
+  if (!(delta > 0)) return undefined
+  expand(trial, delta)
+  return logFugacityCoefficients(trial)
+}
+
+/** The densest root. */
 function liquidFugacities(liquid: Equation, pressure: number, temperature: number): number[] | undefined {
   setTemperature(liquid, temperature)
   const target = pressure / (gasConstant * temperature * liquid.reducingDensity)
