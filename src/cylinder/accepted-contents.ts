@@ -1,4 +1,4 @@
-import { type Accepted, bar, celsius, litre, one } from '../units/index.ts'
+import { type Accepted, bar, celsius, litre, one, requireWithin } from '../units/index.ts'
 
 // The limits are ours: wide enough for any cylinder, narrow enough to catch a wrong unit.
 
@@ -45,4 +45,25 @@ export const temperature: Accepted = {
   atMost: 150,
   unit: celsius,
   hint: 'Give the temperature of the gas.',
+}
+
+/**
+ * Refuses a pressure out of range, or on the wrong side of another one. Compared in SI, so that equal pressures are equal.
+ *
+ * @param argument - the parameter with its path
+ * @param value - absolute, Pa
+ * @param side - where it must stand
+ * @param other - the other pressure, absolute, Pa
+ */
+export function requirePressure(
+  argument: string,
+  value: number,
+  side: 'above' | 'atLeast' | 'atMost',
+  other: number,
+): void {
+  requireWithin(argument, value, pressure)
+  if (side === 'above' ? value > other : side === 'atLeast' ? value >= other : value <= other) return
+  const { unit, hint } = pressure
+  // a pressure that differs in the last digits alone is not on the wrong side
+  requireWithin(argument, value, { [side]: Number((other / unit.factor).toPrecision(12)), unit, hint })
 }

@@ -15,7 +15,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
+import { internalVolume, pressure, pressureOrVacuum, requirePressure, temperature } from '../accepted-contents.ts'
 
 /** What a cylinder displaces: by the density of its metal, or measured as a whole. */
 export type CylinderBody =
@@ -164,7 +164,7 @@ export interface GasTaken {
 export function massOfGasTaken(taken: GasTaken, options: GasModelOption = {}): Mass {
   const { from, to, ...contents } = taken
   requireWithin('from', from, pressure)
-  requireWithin('to', to, { ...pressure, atMost: from / pressure.unit.factor })
+  requirePressure('to', to, 'atMost', from)
   return (massOfGas({ ...contents, pressure: from }, options) -
     massOfGas({ ...contents, pressure: to }, options)) as Mass
 }

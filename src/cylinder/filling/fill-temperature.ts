@@ -10,7 +10,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
+import { internalVolume, pressure, pressureOrVacuum, requirePressure, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
 import { rootBetween } from '../root-between.ts'
@@ -117,8 +117,8 @@ function requireFill(fill: HotFill): void {
   requireWithin('start.temperature', fill.start.temperature, temperature)
   requireWithin('supply.pressure', fill.supply.pressure, pressure)
   requireWithin('supply.temperature', fill.supply.temperature, temperature)
-  requireWithin('pressure', fill.pressure, { ...pressure, above: fill.start.pressure / pressure.unit.factor })
-  requireWithin('pressure', fill.pressure, { ...pressure, atMost: fill.supply.pressure / pressure.unit.factor })
+  requirePressure('pressure', fill.pressure, 'above', fill.start.pressure)
+  requirePressure('pressure', fill.pressure, 'atMost', fill.supply.pressure)
   requireWithin('settledTemperature', fill.settledTemperature, temperature)
   requireWithin('wallHeatCapacity', fill.wallHeatCapacity ?? 0, heatCapacity)
 }

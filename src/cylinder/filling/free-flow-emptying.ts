@@ -16,7 +16,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { ambientPressure, internalVolume, pressure, temperature } from '../accepted-contents.ts'
+import { requirePressure } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy } from '../cylinder-gas.ts'
 import { rootBetween } from '../root-between.ts'
@@ -145,7 +145,7 @@ function requireFlow(emptying: FreeFlow): void {
   requireWithin('temperature', emptying.temperature, temperature)
   requireWithin('ambientPressure', emptying.ambientPressure, ambientPressure)
   requireWithin('from', emptying.from, pressure)
-  requireWithin('to', emptying.to, { ...pressure, atMost: emptying.from / pressure.unit.factor })
+  requirePressure('to', emptying.to, 'atMost', emptying.from)
   requireWithin('orificeDiameter', emptying.orificeDiameter, diameter)
   requireWithin('dischargeCoefficient', emptying.dischargeCoefficient, coefficient)
   // 2.05 for helium, 1.89 for air: below, the flow is slower than sound

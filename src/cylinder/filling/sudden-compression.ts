@@ -1,7 +1,7 @@
 import type { Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, requireWithin, type Temperature } from '../../units/index.ts'
-import { pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
+import { pressure, requirePressure, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 
 /** Gas in a dead end that is compressed at a blow: a hose or a regulator when a valve is thrown open. */
@@ -40,10 +40,7 @@ export function suddenCompression(compression: SuddenCompression, options: Calor
   const { mixture, start } = compression
   requireWithin('start.pressure', start.pressure, pressure)
   requireWithin('start.temperature', start.temperature, temperature)
-  requireWithin('pressure', compression.pressure, {
-    ...pressureOrVacuum,
-    atLeast: start.pressure / pressure.unit.factor,
-  })
+  requirePressure('pressure', compression.pressure, 'atLeast', start.pressure)
   const { gas = 'real' } = options
   const reached = caloricOf(options).isentropicTemperature(mixture, start, compression.pressure)
   return {
@@ -81,6 +78,6 @@ export function coldestRemainder(emptying: QuickEmptying, options: CaloricOption
   const { mixture, start } = emptying
   requireWithin('start.pressure', start.pressure, pressure)
   requireWithin('start.temperature', start.temperature, temperature)
-  requireWithin('pressure', emptying.pressure, { ...pressure, atMost: start.pressure / pressure.unit.factor })
+  requirePressure('pressure', emptying.pressure, 'atMost', start.pressure)
   return caloricOf(options).isentropicTemperature(mixture, start, emptying.pressure) as Temperature
 }
