@@ -3,9 +3,9 @@ import { alongHalf, type BreathRows, type SegmentTaker } from './breath-rows.ts'
 import type { CleanLog } from './breathing-log.ts'
 import { NormalEquations } from './least-squares.ts'
 import { addToSlices, crossingsOfSlices } from './loop-slices.ts'
+import { meanOfSign } from './mean-of-sign.ts'
 import { type FittedResistance, fitted } from './resistance-fit.ts'
 import { type LoopShape, loopShape } from './resistance-model.ts'
-import { meanOfSign } from './work-of-breathing.ts'
 
 /** The mean of all breaths as a loop over volume, in columns of SI: the middle of each slice of the tidal volume. */
 export interface AveragedLoop {

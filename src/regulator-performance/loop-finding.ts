@@ -12,6 +12,7 @@ export type LoopFindingCode =
   | 'constant-pressure'
   | 'unlikely-pressure'
   | 'unlikely-volume'
+  | 'several-breaths'
   | 'few-samples'
   | 'missing-values'
   | 'time-gap'

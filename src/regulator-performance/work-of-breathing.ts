@@ -4,6 +4,8 @@ import { type Column, requireColumns } from './column.ts'
 import { type LoopFigures, loopFindings } from './judge-loop.ts'
 import type { LoopFinding } from './loop-finding.ts'
 import { loopCrossings } from './loop-slices.ts'
+import { meanOfSign } from './mean-of-sign.ts'
+import { breathsIn, meanBreath } from './several-breaths.ts'
 import { signalNoise } from './signal-noise.ts'
 
 /**
@@ -40,6 +42,8 @@ export interface WorkOfBreathing {
   readonly workOfBreathingPerLitre: EnergyPerVolume
   /** Highest minus lowest volume of the record. */
   readonly tidalVolume: Volume
+  /** How many breaths the record holds: of several, the figures are means. */
+  readonly breaths: number
   readonly inhalation: HalfBreath
   readonly exhalation: HalfBreath
   /** How often the inhalation half crosses the exhalation half. A crossing loop cancels part of its own work. */
@@ -64,6 +68,8 @@ export interface LoopOptions {
  * External work of breathing of one closed loop: −∮ p dV, exact for the polygon through the samples, with its halves, its peaks and
  * what is doubtful about the loop.
  *
+ * A record of several breaths is cut into whole ones, its drift taken off over the rows as if they were even in time, and the mean
+ * breath given; that, and the drift, is then a finding. With the time at hand, `breathingAnalysis` does better and says how sure it is.
  * Tidal volume comes from the same record, so that a wrong gain of the volume cancels in the work per litre.
  * The polygon of N even samples of an ellipse is low by about 6.6/N²; for a whole log with noise and drift use `breathingAnalysis`.
  *
@@ -91,6 +97,8 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
   const highestVolume = volume[highest] as number
   const tidalVolume = highestVolume - lowestVolume
   requireVolumeBreathed(tidalVolume, lowestVolume)
+  const breaths = breathsIn(volume, lowestVolume, tidalVolume)
+  if (breaths > 1) return meanBreath(loop, zero, breaths)
   const inhalation = halfBreath(loop, lowest, highest, zero, -1, tidalVolume)
   const exhalation = halfBreath(loop, highest, lowest, zero, 1, tidalVolume)
   const pressureNoise = signalNoise(pressure)
@@ -113,6 +121,7 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
     workOfBreathing: work as Energy,
     workOfBreathingPerLitre: (work / tidalVolume) as EnergyPerVolume,
     tidalVolume: tidalVolume as Volume,
+    breaths: 1,
     inhalation,
     exhalation,
     crossings,
@@ -187,16 +196,6 @@ function halfBreath(
     peakPressure: peak as PressureDifference,
     peakAssistPressure: peakAssist as PressureDifference,
   }
-}
-
-/** Mean over a segment of that part of the pressure that has the given sign; a crossing of zero is cut linearly. */
-export function meanOfSign(before: number, after: number, sign: 1 | -1): number {
-  const a = before * sign
-  const b = after * sign
-  if (a >= 0 && b >= 0) return (before + after) / 2
-  if (a <= 0 && b <= 0) return 0
-  const positive = a > 0 ? a : b
-  return (sign * positive * positive) / (2 * Math.abs(a - b))
 }
 
 function extremeRow(values: Column, sign: 1 | -1): number {

@@ -1,6 +1,7 @@
 import { assert, double, integer, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import { siColumn, workOfBreathing } from '../../src/regulator-performance/index.ts'
+import { normalQuantile, seeded } from '../../src/uncertainty/index.ts'
 import {
   centimetreOfWater,
   cubicInch,
@@ -188,5 +189,49 @@ test('bad input is refused by name', () => {
   )
   expect(() => workOfBreathing({ volume: [0, 1, 2], pressure: [0, 1] })).toThrow(
     expect.objectContaining({ code: 'input', value: 'volume 3, pressure 2' }),
+  )
+})
+
+test('of several breaths the mean breath is given, drift taken off and said', () => {
+  const breaths = 6
+  const one = ellipse(200)
+  const many = Array.from({ length: 200 * breaths + 1 }, (_, k) => {
+    const [v, p] = one[k % 200] as readonly [number, number]
+    return [v + 1e-4 * k, p + 2e-4 * k] as const
+  })
+  const single = workOfBreathing(loopOf(one))
+  const mean = workOfBreathing(loopOf(many))
+  expect(mean.breaths).toBe(breaths)
+  expect(single.breaths).toBe(1)
+  expect(mean.workOfBreathingPerLitre / single.workOfBreathingPerLitre).toBeCloseTo(1, 3)
+  expect(mean.tidalVolume / single.tidalVolume).toBeCloseTo(1, 4)
+  expect(mean.inhalation.work + mean.exhalation.work).toBeCloseTo(mean.workOfBreathing, 9)
+  expect(mean.findings.map(({ code }) => code)).toEqual(['several-breaths'])
+  expect(mean.findings[0]?.text).toContain('A drift of 240 Pa and 0.12 L')
+})
+
+test('two breaths in too few points are refused, not added up', () => {
+  const points: Points = [
+    [0, 1],
+    [2.5, -1],
+    [0, 1.2],
+    [2.5, -1.1],
+  ]
+  expect(() => workOfBreathing(loopOf(points))).toThrow(
+    expect.objectContaining({ code: 'input', value: '2 breaths in 4 points' }),
+  )
+})
+
+test('noise on a single breath makes neither a crossing nor a second breath', () => {
+  assert(
+    property(integer({ min: 1, max: 1e6 }), integer({ min: 40, max: 1000 }), (seed, samples) => {
+      const uniform = seeded(seed)
+      const noise = () => normalQuantile(uniform())
+      const noisy = ellipse(samples, uniform()).map(([v, p]) => [v + 0.002 * noise(), p + 0.05 * noise()] as const)
+      const { crossings, breaths } = workOfBreathing(loopOf(noisy))
+      expect(crossings).toBe(0)
+      expect(breaths).toBe(1)
+    }),
+    { numRuns: 200 },
   )
 })
