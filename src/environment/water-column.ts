@@ -95,10 +95,14 @@ export function requireBelowSurface(pressure: AbsolutePressure, surfacePressure:
   throw new LitrebarError({
     code: 'range',
     argument: 'pressure',
-    value: `${String(pressure / hectopascal.factor)} hPa`,
-    expected: `at least the surface pressure, ${String(surfacePressure / hectopascal.factor)} hPa`,
+    value: shown(pressure),
+    expected: `at least the surface pressure, ${shown(surfacePressure)}`,
     hint: 'Add the surface pressure to a gauge reading.',
   })
+}
+
+function shown(pressure: AbsolutePressure): string {
+  return `${String(Number((pressure / hectopascal.factor).toPrecision(12)))} hPa`
 }
 
 /** Refuses a surface pressure that is missing, gauge or in a wrong unit. Shared with the compressible column. */

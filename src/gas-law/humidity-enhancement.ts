@@ -115,7 +115,7 @@ export function requireEnhancementState(state: {
   throw new LitrebarError({
     code: 'outside-validity',
     argument: 'pressure',
-    value: `${String(state.pressure / hectopascal.factor)} hPa`,
+    value: `${String(Number((state.pressure / hectopascal.factor).toPrecision(12)))} hPa`,
     expected: `above the vapour pressure of water there, ${String(Number((vapour / hectopascal.factor).toPrecision(6)))} hPa`,
     hint: 'Water boils there: gas at this pressure cannot be saturated.',
   })
