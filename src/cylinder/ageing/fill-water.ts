@@ -77,7 +77,7 @@ const fraction: Accepted = {
  *   waterFraction: fractionOf(67, partPerMillion),
  *   parts: [{ name: 'valve', temperature: temperatureOf(-5, celsius) }, { name: 'wall', temperature: temperatureOf(4, celsius) }],
  * })
- * `${inUnit(fill.water, milligram).toFixed(0)} mg, ${fill.sites.map(({ name }) => name).join(', ')}` // => '124 mg, valve'
+ * const shown = `${inUnit(fill.water, milligram).toFixed(0)} mg, ${fill.sites.map(({ name }) => name).join(', ')}` // => '116 mg, valve'
  */
 export function fillWater(fill: MoistFill): FillWater {
   const { internalVolume, pressure, temperature, waterFraction, parts = [] } = fill

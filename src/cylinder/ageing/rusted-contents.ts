@@ -73,7 +73,7 @@ const cautions: readonly CautionId[] = ['rust-oxygen', 'analyse-mixture', 'inspe
  *   water: measure(1, gram),
  *   product: 'goethite',
  * })
- * `${left.boundedBy}, ${inUnit(left.oxygenFraction, percent).toFixed(1)} % left` // => 'water, 20.3 % left'
+ * const shown = `${left.boundedBy}, ${inUnit(left.oxygenFraction, percent).toFixed(1)} % left` // => 'water, 20.3 % left'
  */
 export function rustedContents(cylinder: WetCylinder, options: GasModelOption = {}): RustedContents {
   const { mixture, pressure, temperature, internalVolume } = cylinder

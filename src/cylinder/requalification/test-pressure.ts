@@ -40,7 +40,7 @@ export interface TestPressure {
  * @source cfr-49-180-209, table 1; cfr-49-173-302b (two thirds); European 3/2: memory
  * @example
  * const { pressure = gauge(0, psi), basis, ratio } = testPressure({ specification: '3AA', servicePressure: gauge(2400, psi) })
- * `${inUnit(pressure, psi).toFixed(0)} psi, ${basis} ${ratio}` // => '4000 psi, derived 5/3'
+ * const shown = `${inUnit(pressure, psi).toFixed(0)} psi, ${basis} ${ratio}` // => '4000 psi, derived 5/3'
  */
 export function testPressure(
   marks: Partial<Pick<StampMarks, 'system' | 'specification' | 'servicePressure' | 'workingPressure' | 'testPressure'>>,

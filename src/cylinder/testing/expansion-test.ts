@@ -52,7 +52,7 @@ const cautions: readonly CautionId[] = ['inspection', 'requalification']
  * const readings = { totalExpansion: measure(56.3, millilitre), permanentExpansion: measure(0.3, millilitre) }
  * const { elasticExpansion, permanent } = expansionTest(readings, { limit: 'us-ten-percent' })
  * inUnit(elasticExpansion, millilitre).toFixed(1) // => '56.0'
- * `${inUnit(permanent.value, percent).toFixed(2)} %, ${permanent.verdict}` // => '0.53 %, within'
+ * const shown = `${inUnit(permanent.value, percent).toFixed(2)} %, ${permanent.verdict}` // => '0.53 %, within'
  */
 export function expansionTest(readings: ExpansionReadings, judgement: ExpansionJudgement): ExpansionTest {
   const { totalExpansion, permanentExpansion } = readings

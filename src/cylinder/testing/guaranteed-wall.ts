@@ -85,7 +85,7 @@ const strength: Accepted = {
  *   yieldStrength: difference(760, megapascal),
  *   tensileStrength: difference(900, megapascal),
  * })
- * `${inUnit(wall, millimetre).toFixed(2)} mm at F = ${factor.toFixed(3)}` // => '4.52 mm at F = 0.770'
+ * const shown = `${inUnit(wall, millimetre).toFixed(2)} mm at F = ${factor.toFixed(3)}` // => '4.52 mm at F = 0.770'
  */
 export function guaranteedWall(design: {
   readonly standard: keyof typeof wallDesignRules

@@ -80,7 +80,7 @@ const ambient: Accepted = { above: 0.2, atMost: 100, unit: bar, hint: 'Give the 
  *   temperature: temperatureOf(10, celsius),
  *   ambientPressure: absolute(4, bar),
  * })
- * `${inUnit(asSet.closesAt, bar).toFixed(0)} bar, ${inUnit(asSet.volumeAtAmbient, litre).toFixed(0)} L` // => '24 bar, 60 L'
+ * const shown = `${inUnit(asSet.closesAt, bar).toFixed(0)} bar, ${inUnit(asSet.volumeAtAmbient, litre).toFixed(0)} L` // => '24 bar, 61 L'
  */
 export function reserveOf(valve: ReserveValve, options: GasModelOption = {}): ReserveKept {
   requireWithin('setting', valve.setting, setting)
