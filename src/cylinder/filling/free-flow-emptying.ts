@@ -16,7 +16,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { requirePressure } from '../accepted-contents.ts'
+import { ambientPressure, internalVolume, pressure, requirePressure, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy } from '../cylinder-gas.ts'
 import { rootBetween } from '../root-between.ts'
