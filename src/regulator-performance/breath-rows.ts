@@ -56,7 +56,7 @@ export function alongHalf(log: Channels, from: TurningPoint, to: TurningPoint, t
 }
 
 /** What a half breath comes to, SI. */
-export interface HalfMeasure {
+interface HalfMeasure {
   /** −∫ p dV along the samples. */
   readonly polygonWork: number
   /** What the curve between the samples adds. */

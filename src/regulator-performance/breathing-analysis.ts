@@ -1,5 +1,4 @@
 import { LitrebarError } from '../errors/index.ts'
-import { coverageFactor, effectiveDegreesOfFreedom, observationsOf } from '../uncertainty/index.ts'
 import {
   type Accepted,
   type Duration,
@@ -23,15 +22,18 @@ import {
   middleLine,
   withZero,
 } from './averaged-loop.ts'
-import { type BreathRows, measureHalf, wholeBreaths } from './breath-rows.ts'
-import { type BreathingLog, type CleanLog, cleanLog } from './breathing-log.ts'
+import { type BreathRows, wholeBreaths } from './breath-rows.ts'
+import { type BreathRow, type BreathSummary, measureBreath, rowOf, summaryOf } from './breath-table.ts'
+import { type BreathingLog, cleanLog } from './breathing-log.ts'
 import { lagOf } from './channel-error.ts'
 import { type RemovedDrift, removeDrift } from './drift-removal.ts'
 import { analysisFindings } from './judge-log.ts'
 import { type ChannelLag, noiseGain, withoutLag } from './lag-correction.ts'
 import type { LoopFinding } from './loop-finding.ts'
+import { mean } from './mean.ts'
+import { type MeasuredWork, measuredWork } from './measured-work.ts'
 import { signalNoise } from './signal-noise.ts'
-import { turningPoints, vertexNear } from './turning-points.ts'
+import { turningPoints } from './turning-points.ts'
 
 /** How a log is read. */
 export interface AnalysisOptions {
@@ -48,54 +50,11 @@ export interface AnalysisOptions {
   readonly drift?: 'removed' | 'kept'
 }
 
-/** One breath of the table. */
-export interface BreathRow {
-  readonly start: Duration
-  readonly duration: Duration
-  readonly tidalVolume: Volume
-  readonly workOfBreathingPerLitre: EnergyPerVolume
-  readonly inhalationPerLitre: EnergyPerVolume
-  readonly exhalationPerLitre: EnergyPerVolume
-  /** Lowest pressure during inhalation. */
-  readonly inhalationPressure: PressureDifference
-  /** Highest pressure during exhalation. */
-  readonly exhalationPressure: PressureDifference
-  /** Highest pressure during inhalation. */
-  readonly assistPressureOnInhalation: PressureDifference
-}
-
-/** Mean of a column of the table and its spread about it. */
-export interface ColumnSummary<Q extends number> {
-  readonly mean: Q
-  /** Of a single breath; undefined for one breath, which shows none. */
-  readonly standardDeviation: Q | undefined
-}
-
-/** The mean work per litre with its uncertainty. */
-export interface MeasuredWork {
-  readonly value: EnergyPerVolume
-  readonly standardUncertainty: EnergyPerVolume
-  /** Half the two-sided interval that covers 95 %: twice the standard uncertainty, more where few breaths stand behind it. */
-  readonly expandedUncertainty: EnergyPerVolume
-  readonly coverageFactor: number
-  readonly degreesOfFreedom: number
-  /** Standard uncertainties that make it up, Pa. */
-  readonly parts: {
-    /** Spread of the breaths over √n; of a single breath, its noise. */
-    readonly breaths: EnergyPerVolume
-    readonly pressureGain: EnergyPerVolume
-    readonly lag: EnergyPerVolume
-    /** What noise of the volume leaves in the turns. */
-    readonly tidalVolume: EnergyPerVolume
-    readonly sampling: EnergyPerVolume
-  }
-}
-
 /** What was found in a log of breaths. */
 export interface BreathingAnalysis {
   readonly workOfBreathingPerLitre: MeasuredWork
   readonly breaths: readonly BreathRow[]
-  readonly summary: { readonly [Name in Exclude<keyof BreathRow, 'start'>]: ColumnSummary<BreathRow[Name]> }
+  readonly summary: BreathSummary
   readonly breathingFrequency: Frequency
   readonly respiratoryMinuteVolume: VolumeFlow
   /** Highest flow of the averaged loop during inhalation. */
@@ -205,120 +164,6 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
   return { ...analysis, findings: analysisFindings(analysis, facts) }
 }
 
-interface MeasuredBreath {
-  readonly start: number
-  readonly duration: number
-  readonly tidalVolume: number
-  readonly inhalationPerLitre: number
-  readonly exhalationPerLitre: number
-  readonly lowestOnInhalation: number
-  readonly highestOnInhalation: number
-  readonly highestOnExhalation: number
-  readonly curvaturePerLitre: number
-  readonly perDelay: number
-}
-
-function measureBreath(log: CleanLog, { start, middle, end }: BreathRows, noise: number): MeasuredBreath {
-  const inhalation = measureHalf(log, start, middle)
-  const exhalation = measureHalf(log, middle, end)
-  const tidalVolume = middle.volume
-  const half = Math.max(1, Math.round((end.row - start.row) / 18))
-  const peak = (row: number, sign: 1 | -1): number => vertexNear(log.time, log.pressure, row, half, noise, sign).value
-  return {
-    start: start.time,
-    duration: end.time - start.time,
-    tidalVolume,
-    inhalationPerLitre: (inhalation.polygonWork + inhalation.curvatureWork) / tidalVolume,
-    exhalationPerLitre: (exhalation.polygonWork + exhalation.curvatureWork) / tidalVolume,
-    lowestOnInhalation: peak(inhalation.lowestRow, -1),
-    highestOnInhalation: peak(inhalation.highestRow, 1),
-    highestOnExhalation: peak(exhalation.highestRow, 1),
-    curvaturePerLitre: (inhalation.curvatureWork + exhalation.curvatureWork) / tidalVolume,
-    perDelay: (inhalation.perDelay + exhalation.perDelay) / tidalVolume,
-  }
-}
-
-function rowOf(measured: MeasuredBreath, zero: number): BreathRow {
-  const { inhalationPerLitre, exhalationPerLitre } = measured
-  return {
-    start: measured.start as Duration,
-    duration: measured.duration as Duration,
-    tidalVolume: measured.tidalVolume as Volume,
-    workOfBreathingPerLitre: (inhalationPerLitre + exhalationPerLitre) as EnergyPerVolume,
-    inhalationPerLitre: (inhalationPerLitre + zero) as EnergyPerVolume,
-    exhalationPerLitre: (exhalationPerLitre - zero) as EnergyPerVolume,
-    inhalationPressure: (measured.lowestOnInhalation - zero) as PressureDifference,
-    exhalationPressure: (measured.highestOnExhalation - zero) as PressureDifference,
-    assistPressureOnInhalation: (measured.highestOnInhalation - zero) as PressureDifference,
-  }
-}
-
-// The correction for curvature is exact to the fourth order of the step for a smooth breath; steps in pressure leave an error of its
-// own size. Half of it as a standard uncertainty covers both.
-const shareOfCurvature = 0.5
-// A turn is looked for about the outermost of noisy samples, which can leave up to one standard deviation of the noise in the tidal
-// volume whatever the number of breaths: a rectangular distribution of that half width.
-const shareOfVolumeNoise = 1 / Math.sqrt(3)
-
-// What two standard uncertainties of a normal distribution cover: the usual reading of "95 %".
-const coverage = 0.9545
-
-function measuredWork(
-  measured: readonly MeasuredBreath[],
-  { pressureGainUncertainty, lag }: AnalysisOptions,
-  noise: { readonly pressure: number; readonly volume: number },
-  samplesPerBreath: number,
-): MeasuredWork {
-  const works = measured.map((one) => one.inhalationPerLitre + one.exhalationPerLitre)
-  const value = mean(works)
-  const breaths =
-    works.length > 1
-      ? {
-          standardUncertainty: observationsOf(works).standardUncertaintyOfMean,
-          degreesOfFreedom: works.length - 1,
-        }
-      : {
-          standardUncertainty: (noise.pressure * Math.PI) / Math.sqrt(2 * samplesPerBreath),
-          degreesOfFreedom: samplesPerBreath,
-        }
-  const parts = {
-    breaths: breaths.standardUncertainty,
-    pressureGain: Math.abs(value) * pressureGainUncertainty,
-    lag: Math.abs(mean(measured.map((one) => one.perDelay))) * (lag?.standardUncertainty ?? 0),
-    tidalVolume: (Math.abs(value) * shareOfVolumeNoise * noise.volume) / mean(measured.map((one) => one.tidalVolume)),
-    sampling: shareOfCurvature * Math.abs(mean(measured.map((one) => one.curvaturePerLitre))),
-  }
-  const combined = Math.hypot(parts.breaths, parts.pressureGain, parts.lag, parts.tidalVolume, parts.sampling)
-  const degreesOfFreedom = combined > 0 ? effectiveDegreesOfFreedom(combined, [breaths]) : Infinity
-  const factor = coverageFactor({ probability: coverage, degreesOfFreedom, sides: 'two' })
-  return {
-    value: value as EnergyPerVolume,
-    standardUncertainty: combined as EnergyPerVolume,
-    expandedUncertainty: (factor * combined) as EnergyPerVolume,
-    coverageFactor: factor,
-    degreesOfFreedom,
-    parts: parts as MeasuredWork['parts'],
-  }
-}
-
-function summaryOf(rows: readonly BreathRow[]): BreathingAnalysis['summary'] {
-  const column = <Name extends keyof BreathRow>(name: Name): ColumnSummary<BreathRow[Name]> => {
-    const values = rows.map((row): number => row[name])
-    const spread = values.length > 1 ? observationsOf(values).standardDeviation : undefined
-    return { mean: mean(values), standardDeviation: spread } as ColumnSummary<BreathRow[Name]>
-  }
-  return {
-    duration: column('duration'),
-    tidalVolume: column('tidalVolume'),
-    workOfBreathingPerLitre: column('workOfBreathingPerLitre'),
-    inhalationPerLitre: column('inhalationPerLitre'),
-    exhalationPerLitre: column('exhalationPerLitre'),
-    inhalationPressure: column('inhalationPressure'),
-    exhalationPressure: column('exhalationPressure'),
-    assistPressureOnInhalation: column('assistPressureOnInhalation'),
-  }
-}
-
 function zeroPressure(zero: AnalysisOptions['zero'], endExhalationPressure: number): number {
   if (zero === 'as recorded') return 0
   return zero === 'end exhalation' ? endExhalationPressure : zero
@@ -330,10 +175,6 @@ function frequencyOf(breaths: readonly BreathRows[]): Frequency {
 
 function samplesOf(breaths: readonly BreathRows[]): number {
   return mean(breaths.map(({ start, end }) => end.row - start.row))
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length
 }
 
 function requireOptions({ zero, pressureGainUncertainty, lag }: AnalysisOptions): void {

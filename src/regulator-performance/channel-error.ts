@@ -18,7 +18,7 @@ const anyPressure: Accepted = { unit: kilopascal, hint: 'Replace a missing value
 const anyTime: Accepted = { atLeast: 0, atMost: 10, unit: second, hint: 'State a delay of the pressure as positive.' }
 
 /** Beyond this phase the pressure of one part of the breath is read as that of another, and a correction is a guess. */
-export const largestPhase: Accepted = {
+const largestPhase: Accepted = {
   atMost: 0.5,
   unit: one,
   hint: 'Shorten the pressure line or breathe more slowly: beyond 0.5 rad between the channels the loop is not corrected.',

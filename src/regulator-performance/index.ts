@@ -15,13 +15,11 @@ export {
   type PrintedLine,
 } from './acceptance-limit.table.ts'
 export type { AveragedHalf, AveragedLoop } from './averaged-loop.ts'
+export type { BreathRow, BreathSummary, ColumnSummary } from './breath-table.ts'
 export {
   type AnalysisOptions,
   type BreathingAnalysis,
-  type BreathRow,
   breathingAnalysis,
-  type ColumnSummary,
-  type MeasuredWork,
 } from './breathing-analysis.ts'
 export type { BreathingLog } from './breathing-log.ts'
 export {
@@ -58,6 +56,7 @@ export type { ChannelLag } from './lag-correction.ts'
 export type { LoopFinding, LoopFindingCode } from './loop-finding.ts'
 export { type MachineSetting, machineSettings } from './machine-setting.table.ts'
 export { measuredPerformance } from './measured-performance.ts'
+export type { MeasuredWork } from './measured-work.ts'
 export { type FittedResistance, type ResistanceMeasurement, resistanceFit } from './resistance-fit.ts'
 export {
   type LoopShape,

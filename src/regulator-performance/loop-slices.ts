@@ -18,7 +18,7 @@ interface Lobe {
 }
 
 /** How a loop crosses itself, as seen along the volume. */
-export interface LoopCrossings {
+interface LoopCrossings {
   readonly crossings: number
   /** Sum of the sizes of all lobes, J: what a signed area hides in a loop that crosses. */
   readonly grossWork: number
