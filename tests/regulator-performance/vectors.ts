@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { expect } from 'vitest'
 
-type Figures = Readonly<Record<string, unknown>>
+export type Figures = Readonly<Record<string, unknown>>
 
-interface Vector {
+export interface Vector {
   readonly id: string
   readonly equation: string
   readonly title: string
@@ -13,8 +13,13 @@ interface Vector {
   readonly tolerance: number
 }
 
-const file = new URL('../fixtures/breathing-vectors.json', import.meta.url)
-const { vectors } = JSON.parse(readFileSync(file, 'utf8')) as { readonly vectors: readonly Vector[] }
+const vectors = ['breathing-vectors', 'regulator-mechanics-vectors'].flatMap((name) => vectorsIn(name))
+
+/** All vectors of one fixture. */
+export function vectorsIn(name: string): readonly Vector[] {
+  const file = new URL(`../fixtures/${name}.json`, import.meta.url)
+  return (JSON.parse(readFileSync(file, 'utf8')) as { readonly vectors: readonly Vector[] }).vectors
+}
 
 /** The vectors of one equation; never none, so that a misspelt name cannot pass. */
 export function vectorsOf(equation: string): readonly Vector[] {
