@@ -1,4 +1,4 @@
-import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
+import { pressureAtDepth, standardGravity, type WaterColumn } from '../environment/index.ts'
 import { LitrebarError } from '../errors/index.ts'
 import type { Mixture } from '../gas-law/index.ts'
 import {
@@ -7,6 +7,7 @@ import {
   type Amount,
   type Depth,
   type Duration,
+  isWithin,
   metre,
   metrePerMinute,
   minute,
@@ -62,19 +63,39 @@ const speed: Accepted = {
 }
 const stopTime: Accepted = { above: 0, atMost: 600, unit: minute, hint: 'Leave the stop out, or give its minutes.' }
 
-/** The parts of an ascent in order, each with what is breathed on it. */
+/**
+ * The parts of an ascent in order, each with what all breathe on it: time at depth, ascent to the stop, stop, ascent to the surface.
+ *
+ * @param ascent - as for `ascentReserve`
+ * @returns a row for each part
+ * @throws LitrebarError `range` or `input`, naming the field
+ * @source litrebar-derivation
+ * @example
+ * const legs = ascentLegs({
+ *   depth: depthOf(30, metre),
+ *   water: { surfacePressure: absolute(1013.25, hectopascal), density: measure(1025, kilogramPerCubicMetre) },
+ *   breathers: [measure(20, litrePerMinute)],
+ *   stressFactor: 1,
+ *   timeAtDepth: measure(2, minute),
+ *   ascentRate: measure(10, metrePerMinute),
+ * })
+ * legs.map(({ pressureVolume }) => inUnit(pressureVolume, barLitre).toFixed(0)) // => ['161', '151']
+ */
 export function ascentLegs(ascent: Ascent): readonly AscentLeg[] {
   requireAscent(ascent)
   const { depth, water, timeAtDepth, ascentRate, stop } = ascent
-  const pressure = (at: number): AbsolutePressure => pressureAtDepth({ ...water, depth: at as Depth })
+  const { surfacePressure: surface, density, gravity = standardGravity } = water
+  // one column of one density: pressure is a straight line of depth
+  const perMetre = (pressureAtDepth({ depth, surfacePressure: surface, density, gravity }) - surface) / depth
   const rate = totalRate(ascent)
   const leg = (cause: AscentLeg['cause'], from: number, to: number, duration: number): AscentLeg => {
-    const [start, end] = [pressure(from), pressure(to)]
+    const start = surface + perMetre * from
+    const end = surface + perMetre * to
     return {
       cause,
       duration: duration as Duration,
-      from: start,
-      to: end,
+      from: start as AbsolutePressure,
+      to: end as AbsolutePressure,
       pressureVolume: (rate * ((start + end) / 2) * duration) as PressureVolume,
     }
   }
@@ -116,16 +137,18 @@ function requireAscent({ depth, breathers, stressFactor, timeAtDepth, ascentRate
     })
   }
   breathers.forEach((rate, i) => {
-    requireWithin(`breathers[${i}]`, rate, breathingRate)
+    if (!isWithin(rate, breathingRate)) requireWithin(`breathers[${i}]`, rate, breathingRate)
   })
   requireWithin('stressFactor', stressFactor, stress)
   requireWithin('timeAtDepth', timeAtDepth, wait)
   requireWithin('ascentRate', ascentRate, speed)
   if (stop === undefined) return
-  requireWithin('stop.depth', stop.depth, {
-    ...depthRange,
-    atMost: depth / metre.factor,
-    hint: 'A stop lies between the depth and the surface.',
-  })
+  if (!(stop.depth > 0 && stop.depth <= depth)) {
+    requireWithin('stop.depth', stop.depth, {
+      ...depthRange,
+      atMost: depth / metre.factor,
+      hint: 'A stop lies between the depth and the surface.',
+    })
+  }
   requireWithin('stop.duration', stop.duration, stopTime)
 }

@@ -47,6 +47,7 @@ export function pressureVolumeBreathedInto(
   const { pressureVolumePascalCubicMetre: use, code } = out
   const { water, longestGapSecond = Infinity } = options
   const [surface, perMetre] = lineOf(water)
+  const half = perMetre / 2
   let before = Math.max(from - 1, 0)
   let lastTime = timeSecond[before] as number
   let lastDepth = depthMetre[before] as number
@@ -55,24 +56,32 @@ export function pressureVolumeBreathedInto(
     const depth = depthMetre[row] as number
     const rate = rates[row] as number
     const duration = time - lastTime
-    const isFirst = row === before
-    const product = rate * (surface + (perMetre * (lastDepth + depth)) / 2) * duration
+    const product = rate * (surface + half * (lastDepth + depth)) * duration
+    // one comparison for the usual row; what is wrong is looked for only in the others
+    const isFine = product >= 0 && product < Infinity && duration > 0 && duration <= longestGapSecond
     const fault =
-      product - product !== 0 || !(depth >= 0 && depth <= 11_000 && lastDepth >= 0) || !(rate >= 0)
-        ? useCodes.notFinite
-        : isFirst
-          ? useCodes.fine
-          : !(duration > 0)
-            ? useCodes.notLater
-            : duration > longestGapSecond
-              ? useCodes.gap
-              : useCodes.fine
+      isFine && rate >= 0 && depth >= 0 && depth <= 11_000 && lastDepth >= 0 && lastDepth <= 11_000
+        ? useCodes.fine
+        : faultOf(product, Math.min(depth, lastDepth), Math.max(depth, lastDepth), rate, duration, row === before)
     code[row] = fault
     use[row] = fault === useCodes.fine ? product : 0
     before = -1
     lastTime = time
     lastDepth = depth
   }
+}
+
+function faultOf(
+  product: number,
+  shallower: number,
+  deeper: number,
+  rate: number,
+  duration: number,
+  isFirst: boolean,
+): number {
+  if (product - product !== 0 || !(shallower >= 0 && deeper <= 11_000) || !(rate >= 0)) return useCodes.notFinite
+  if (isFirst) return useCodes.fine
+  return duration > 0 ? useCodes.gap : useCodes.notLater
 }
 
 /** Pressure at the surface and its growth with depth, both checked by the environment. */

@@ -47,6 +47,7 @@ export {
   type ReserveCylinder,
   type ReservePart,
   reserveEffects,
+  reservePressure,
 } from './reserve.ts'
 export { type RateOfNextDive, rateOfNextDive } from './several-dives.ts'
 export type { CylinderGas, GasQuantity, GasReckoning } from './supply.ts'

@@ -1,7 +1,7 @@
 import { LitrebarError } from '../errors/index.ts'
 import type { GasContents } from '../gas-law/index.ts'
 import type { CautionId } from '../references/index.ts'
-import { type AbsolutePressure, type Accepted, one, type Rounded, requireWithin, round } from '../units/index.ts'
+import { type AbsolutePressure, type Accepted, bar, one, type Rounded, requireWithin, round } from '../units/index.ts'
 import type { PressureStep } from './reserve.ts'
 import { amountIn, type GasReckoning, pressureHolding, pressureOf } from './supply.ts'
 
@@ -31,7 +31,7 @@ const portionRange: Accepted = { atLeast: 1, atMost: 20, unit: one, hint: 'Give 
 const zero: Accepted = {
   atLeast: 0.2,
   atMost: 100,
-  unit: { symbol: 'bar', quantity: 'pressure', factor: 1e5 },
+  unit: bar,
   hint: 'Give the absolute pressure around the gauge.',
 }
 

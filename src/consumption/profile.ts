@@ -1,4 +1,4 @@
-import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
+import { pressureAtDepthInto, type WaterColumn } from '../environment/index.ts'
 import { LitrebarError } from '../errors/index.ts'
 import {
   type AbsolutePressure,
@@ -6,6 +6,8 @@ import {
   bar,
   type Depth,
   type Duration,
+  isWithin,
+  metre,
   minute,
   requireWithin,
   second,
@@ -66,10 +68,13 @@ export function profileInWater(
   water: WaterColumn,
   options: { readonly longestGap?: Duration } = {},
 ): Profile {
-  const profile = points.map(({ time, depth }, i) => {
-    requireDepth(`points[${i}].depth`, depth)
-    return { time, ambientPressure: pressureAtDepth({ ...water, depth }) }
+  const depthMetre = Float64Array.from(points, ({ depth }, i) => {
+    if (!isWithin(depth, depthRange)) requireWithin(`points[${i}].depth`, depth, depthRange)
+    return depth
   })
+  const out = { pressurePascal: new Float64Array(points.length), code: new Uint8Array(points.length) }
+  pressureAtDepthInto(out, { depthMetre }, water)
+  const profile = points.map(({ time }, i) => ({ time, ambientPressure: out.pressurePascal[i] as AbsolutePressure }))
   requireProfile('points', profile, options)
   return profile
 }
@@ -77,12 +82,8 @@ export function profileInWater(
 const depthRange: Accepted = {
   atLeast: 0,
   atMost: 1000,
-  unit: { symbol: 'm', quantity: 'length', factor: 1 },
+  unit: metre,
   hint: 'Depth counts downwards; fill a missing reading before the calculation.',
-}
-
-function requireDepth(argument: string, depth: Depth): void {
-  requireWithin(argument, depth, depthRange)
 }
 
 /**
@@ -127,8 +128,10 @@ export function requireProfile(
     })
   }
   profile.forEach(({ time, ambientPressure }, i) => {
-    requireWithin(`${argument}[${i}].time`, time, moment)
-    requireWithin(`${argument}[${i}].ambientPressure`, ambientPressure, ambient)
+    if (!isWithin(time, moment)) requireWithin(`${argument}[${i}].time`, time, moment)
+    if (!isWithin(ambientPressure, ambient)) {
+      requireWithin(`${argument}[${i}].ambientPressure`, ambientPressure, ambient)
+    }
     const before = profile[i - 1]?.time
     if (before === undefined) return
     if (!(time > before)) {

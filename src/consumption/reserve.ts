@@ -1,3 +1,4 @@
+import type { ContentsByAbsolutePressure } from '../gas-law/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import {
   type AbsolutePressure,
@@ -122,13 +123,41 @@ export function ascentReserve(
   }
 }
 
+/**
+ * Pressure at which an ascent has to begin, and nothing else: the number behind `ascentReserve`, for sampling and for loops.
+ * Give a compiled mixture for a million of them in a second.
+ *
+ * @param ascent - as for `ascentReserve`
+ * @param cylinder - as for `ascentReserve`; the error of the gauge is not counted here
+ * @param options - `compiled`: a mixture compiled over all pressures, ambient ones too; `gas: 'ideal'` to leave out compressibility
+ * @returns absolute pressure, Pa, unrounded
+ * @throws LitrebarError as `ascentReserve`
+ * @source common-practice (form); gerg-2008, density
+ */
+export function reservePressure(
+  ascent: Ascent,
+  cylinder: ReserveCylinder,
+  options: GasReckoning = {},
+): AbsolutePressure {
+  const contents = residualContents(cylinder)
+  let amount = amountIn(contents, options)
+  for (const leg of ascentLegs(ascent))
+    amount += amountOfLeg(ascent, leg, options, cylinder.mixture, cylinder.temperature)
+  return pressureHolding(amount, contents, options)
+}
+
+function residualContents(cylinder: ReserveCylinder): ContentsByAbsolutePressure {
+  const { internalVolume, temperature, mixture, residualPressure } = cylinder
+  requireWithin('residualPressure', residualPressure, residual)
+  return { internalVolume, temperature, mixture, pressure: residualPressure }
+}
+
 type Counted = Pick<Reserve, 'amount' | 'pressureVolume' | 'pressure' | 'gaugePressure' | 'parts'>
 
 function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasReckoning): Counted {
-  const { internalVolume, temperature, mixture, residualPressure, gaugeError } = cylinder
-  requireWithin('residualPressure', residualPressure, residual)
+  const { temperature, mixture, residualPressure, gaugeError } = cylinder
   requireWithin('gaugeError', gaugeError, errorRange)
-  const contents = { internalVolume, temperature, mixture, pressure: residualPressure }
+  const contents = residualContents(cylinder)
   const left = amountIn(contents, options)
   const parts: ReservePart[] = [{ cause: 'residual', pressure: residualPressure as number as PressureDifference }]
   let amount = 0

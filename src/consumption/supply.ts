@@ -140,7 +140,7 @@ export function amountAbove(
 
 // A vessel that stretches by half a per cent between empty and full gains two digits a step, a secant on a table more.
 const mostSteps = 30
-const lastChange = 1e-13
+const stretchChange = 1e-13
 
 /**
  * Pressure at which a vessel holds an amount of gas.
@@ -156,7 +156,7 @@ export function pressureHolding(amount: number, contents: GasContents, reckoning
   if (contents.gaugePressure === undefined || contents.elasticExpansion === undefined) return pressure
   for (let step = 0; step < mostSteps; step++) {
     const next = pressureAtDensity(amount / volumeAt(contents, pressure), contents, reckoning)
-    if (Math.abs(next - pressure) <= lastChange * next) return next
+    if (Math.abs(next - pressure) <= stretchChange * next) return next
     pressure = next
   }
   throw notConverged('contents.elasticExpansion', 'an expansion that is small beside the internal volume')
@@ -183,23 +183,40 @@ function pressureFromTable(
   ideal: number,
 ): AbsolutePressure {
   const [low, high] = compiled.pressure
-  const miss = (p: number): number => compiledMolarDensity(compiled, p as AbsolutePressure, temperature) - density
-  let last = Math.min(Math.max(ideal, low), high)
-  let lastMiss = miss(last)
-  let next = Math.min(Math.max((last * density) / (density + lastMiss), low), high)
+  const first = Math.min(Math.max(ideal, low), high)
+  let lastMiss = compiledMolarDensity(compiled, first as AbsolutePressure, temperature) - density
+  // at the edge of the box there is no second place to look at
+  if (first === high && lastMiss < 0) throw outsideTable(compiled)
+  if (first === low && lastMiss > 0) throw outsideTable(compiled)
+  let next = Math.min(Math.max((first * density) / (density + lastMiss), low), high)
+  let lastChange = next - first
   for (let step = 0; step < mostSteps; step++) {
-    if (Math.abs(next - last) <= tableChange * next) return next as AbsolutePressure
-    const nextMiss = miss(next)
-    const change = (nextMiss * (next - last)) / (nextMiss - lastMiss)
-    last = next
-    lastMiss = nextMiss
-    next -= nextMiss === 0 ? 0 : change
+    const miss = compiledMolarDensity(compiled, next as AbsolutePressure, temperature) - density
+    const change = miss === lastMiss ? 0 : (-miss * lastChange) / (miss - lastMiss)
+    lastMiss = miss
+    next += change
+    // what a step leaves is near the product of the last two, relative to the pressure
+    if (Math.abs(change * lastChange) <= tableChange * next * next) {
+      if (next >= low * (1 - tableChange) && next <= high * (1 + tableChange)) return next as AbsolutePressure
+      throw outsideTable(compiled)
+    }
+    lastChange = change
   }
   throw notConverged('options.compiled', 'a table over pressures that include the result')
 }
 
-// Below the error that any table is made to.
-const tableChange = 1e-11
+// Well below the error that any table is made to.
+const tableChange = 1e-10
+
+function outsideTable({ pressure: [low, high] }: CompiledMixture): LitrebarError {
+  return new LitrebarError({
+    code: 'outside-validity',
+    argument: 'options.compiled',
+    value: `a table from ${inBar(low)} to ${inBar(high)}`,
+    expected: 'a table over pressures that include the result',
+    hint: 'Compile a wider box, or leave the table out.',
+  })
+}
 
 function notConverged(argument: string, expected: string): LitrebarError {
   return new LitrebarError({

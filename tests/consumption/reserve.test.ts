@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest'
-import { type Ascent, ascentReserve, type ReserveCylinder, reserveEffects } from '../../src/consumption/index.ts'
-import { dryAir } from '../../src/gas-law/index.ts'
+import {
+  type Ascent,
+  ascentReserve,
+  type ReserveCylinder,
+  reserveEffects,
+  reservePressure,
+} from '../../src/consumption/index.ts'
+import { compileMixture, dryAir, nitrox } from '../../src/gas-law/index.ts'
 import { seeded } from '../../src/uncertainty/index.ts'
 import {
   absolute,
@@ -175,5 +181,29 @@ test('bad input is refused with the name of the field', () => {
   expect(() => ascentReserve(below, from, { show })).toThrow(expect.objectContaining({ argument: 'stop.depth' }))
   expect(() => ascentReserve(plan, { ...from, residualPressure: absolute(0, bar) }, { show })).toThrow(
     expect.objectContaining({ argument: 'residualPressure' }),
+  )
+})
+
+test('a compiled mixture gives the reserve of the full equation within its error, and only for its own mixture', () => {
+  const compiled = compileMixture(dryAir, {
+    temperature: [temperatureOf(0, celsius), temperatureOf(40, celsius)],
+    pressure: [absolute(0.5, bar), absolute(310, bar)],
+    tolerance: 5e-9,
+  })
+  const random = seeded(5)
+  for (let k = 0; k < 50; k++) {
+    const plan = ascent(6 + 54 * random(), 8 + 20 * random(), 1 + random(), 2, 9)
+    const from = reserveCylinder(20 + 20 * random(), 5 + 15 * random())
+    const full = reservePressure(plan, from)
+    expect(Math.abs(reservePressure(plan, from, { compiled }) / full - 1)).toBeLessThan(5e-8)
+    expect(ascentReserve(plan, from, { show }).pressure / full).toBeCloseTo(1, 12)
+  }
+  // 4 L would need more than the 310 bar of the table
+  expect(() => reservePressure(ascent(60, 30, 2, 2, 9), reserveCylinder(4, 20), { compiled })).toThrow(
+    expect.objectContaining({ code: 'outside-validity' }),
+  )
+  const other = { ...reserveCylinder(12, 20), mixture: nitrox(0.32) }
+  expect(() => reservePressure(ascent(30, 20, 1, 2, 9), other, { compiled })).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'options.compiled' }),
   )
 })
