@@ -134,8 +134,9 @@ type Table = Pick<CompiledMixture, 'cells' | 'cellsCut' | 'coefficients' | 'larg
 function tableOf(equation: Equation, options: CompileOptions, cells: number): Table {
   const grid = gridOf(options, cells)
   const coefficients = new Float64Array(perCell * grid.rows * cells)
+  cut(coefficients, equation, grid)
   fill(coefficients, equation, grid)
-  const cellsCut = cut(coefficients, equation, grid)
+  const cellsCut = coefficients.filter((c, place) => place % perCell === 0 && Number.isNaN(c)).length
   return { cells, cellsCut, coefficients, largestError: largestError(coefficients, equation, grid) }
 }
 
@@ -174,7 +175,7 @@ const chebyshev = [
   0.5 + 0.4619397662556434,
 ]
 
-/** Puts into each cell the polynomial through its points, rows of one temperature at a time. */
+/** Puts into each cell that is not cut the polynomial through its points, rows of one temperature at a time. */
 function fill(coefficients: Float64Array, equation: Equation, grid: Grid): void {
   const { rows, cells, inverseLow, inverseStep, pressureLow, pressureStep } = grid
   const interpolation = powersThrough(chebyshev)
@@ -184,6 +185,7 @@ function fill(coefficients: Float64Array, equation: Equation, grid: Grid): void 
       const temperature = 1 / (inverseLow + (i + (chebyshev[a] as number)) * inverseStep)
       const along = interpolation[a] as Powers
       for (let j = 0; j < cells; j++) {
+        if (Number.isNaN(coefficients[perCell * (i * cells + j)])) continue
         across.fill(0)
         for (let b = 0; b < nodes; b++) {
           const pressure = pressureLow + (j + (chebyshev[b] as number)) * pressureStep
@@ -220,8 +222,8 @@ function powersThrough(places: readonly number[]): readonly Powers[] {
   })
 }
 
-/** Cuts out the cells in which some corner is no gas, and says how many. */
-function cut(coefficients: Float64Array, equation: Equation, grid: Grid): number {
+/** Cuts out the cells in which some corner is no gas. */
+function cut(coefficients: Float64Array, equation: Equation, grid: Grid): void {
   const { rows, cells, inverseLow, inverseStep, pressureLow, pressureStep } = grid
   const corners = cells + 1
   const isCornerGas = new Uint8Array((rows + 1) * corners)
@@ -233,7 +235,6 @@ function cut(coefficients: Float64Array, equation: Equation, grid: Grid): number
       isCornerGas[i * corners + j] = isGas(equation, pressure, temperature, delta) ? 1 : 0
     }
   }
-  let count = 0
   for (let i = 0; i < rows; i++) {
     for (let j = 0; j < cells; j++) {
       const corner = i * corners + j
@@ -243,12 +244,9 @@ function cut(coefficients: Float64Array, equation: Equation, grid: Grid): number
         isCornerGas[corner + corners] &&
         isCornerGas[corner + corners + 1]
       const place = perCell * (i * cells + j)
-      if (sound && !Number.isNaN(coefficients[place])) continue
-      coefficients.fill(Number.NaN, place, place + perCell)
-      count++
+      if (!sound) coefficients.fill(Number.NaN, place, place + perCell)
     }
   }
-  return count
 }
 
 // Where the error of a cubic through Chebyshev points is largest: at the ends, in the middle and half way between.

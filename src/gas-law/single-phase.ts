@@ -86,15 +86,16 @@ export function isGas(equation: Equation, pressure: number, temperature: number,
 /** Above this temperature nothing of the mixture condenses, K; worked out at its first use. */
 function boundOf(equation: Equation): number {
   if (Number.isNaN(equation.singlePhaseAbove)) {
-    const bounds = equation.present.map((gas, k) => condensationBound(gas, equation.fractions[k] as number))
+    const { present, fractions } = equation
+    const bounds = present.map((gas, k) => condensationBound(gas, fractions[k] as number, present))
     equation.singlePhaseAbove = Math.max(...bounds)
   }
   return equation.singlePhaseAbove
 }
 
 /** The temperature above which a gas does not condense at any pressure judged, by twice its partial pressure. */
-function condensationBound(gas: Gas, fraction: number): number {
-  let high = condensableBelow(gas)
+function condensationBound(gas: Gas, fraction: number, present: readonly Gas[]): number {
+  let high = condensableBelow(gas, present)
   let low = 60
   if (vapourPressure(gas, high) < 2 * fraction * highestPressure) return high
   while (high - low > 0.1) {
@@ -105,10 +106,13 @@ function condensationBound(gas: Gas, fraction: number): number {
   return high
 }
 
-/** The critical temperature; more for the gases of air, which raise each other's. */
-function condensableBelow(gas: Gas): number {
+/**
+ * The critical temperature; in a mixture more. There gases raise each other's, and helium and carbon dioxide part at some
+ * hundred bar up to 345 K, as two gases.
+ */
+function condensableBelow(gas: Gas, present: readonly Gas[]): number {
   const { criticalTemperature } = gasParameters[gas]
-  return gas === 'carbonDioxide' || gas === 'water' ? criticalTemperature : 1.1 * criticalTemperature
+  return present.length === 1 || gas === 'water' ? criticalTemperature : 1.2 * criticalTemperature
 }
 
 /** Vapour pressure, Pa: of water and dry ice proper, of the rest an estimate that also stretches a little above critical. */
@@ -142,7 +146,7 @@ function whyNotGas(
   for (let k = 0; k < present.length; k++) {
     const gas = present[k] as Gas
     const fraction = fractions[k] as number
-    if (temperature >= condensableBelow(gas)) continue
+    if (temperature >= condensableBelow(gas, present)) continue
     if (gas === 'water') {
       if (condensesWater(fraction, pressure, temperature)) return 'water'
     } else saturation += (fraction * pressure) / vapourPressure(gas, temperature)
@@ -185,19 +189,23 @@ function whyNotStable(
   }
   // Water is judged apart. Trials: what the estimates would have settle or rise, and each condensable gas nearly alone.
   const amounts = present.map((gas, k) => (gas === 'water' ? 0 : (fractions[k] as number)))
+  const isCondensable = present.map((gas) => gas !== 'water' && temperature < condensableBelow(gas, present))
   const volatility = present.map((gas) => vapourPressure(gas, temperature) / pressure)
   const liquids = [
     amounts.map((x, k) => x / (volatility[k] as number)),
-    ...present
-      .filter((gas) => gas !== 'water' && temperature < condensableBelow(gas))
-      .map((gas) => amounts.map((x, k) => (present[k] === gas ? 0.95 : 0) + 0.05 * x)),
+    ...present.flatMap((_, chief) =>
+      isCondensable[chief] === true ? [amounts.map((x, k) => (k === chief ? 0.95 : 0) + 0.05 * x)] : [],
+    ),
   ]
-  const vapour = amounts.map((x, k) => x * (volatility[k] as number))
+  const vapours = [
+    amounts.map((x, k) => x * (volatility[k] as number)),
+    amounts.map((x, k) => (isCondensable[k] === true ? 0.1 * x : x)),
+  ]
   const task = { present, potentials, pressure, temperature }
   const isUnstable =
     liquids.some((start) => prefers(task, start, liquidFugacities)) ||
     // a fluid as dense as a liquid may also have vapour to give off
-    (delta > densityOfVapour && prefers(task, vapour, gasFugacities))
+    (delta > densityOfVapour && vapours.some((start) => prefers(task, start, gasFugacities)))
   return isUnstable ? 'condenses' : undefined
 }
 

@@ -75,8 +75,8 @@ test.each([
   ['carbonDioxide', 'nitrogen', 217, 304],
   ['carbonDioxide', 'oxygen', 217, 304],
   ['carbonDioxide', 'argon', 217, 304],
-  ['carbonDioxide', 'helium', 217, 304],
-  ['carbonDioxide', 'hydrogen', 217, 304],
+  ['carbonDioxide', 'helium', 217, 360],
+  ['carbonDioxide', 'hydrogen', 217, 320],
   ['oxygen', 'nitrogen', 95, 155],
   ['argon', 'nitrogen', 95, 150],
   ['oxygen', 'helium', 95, 155],
@@ -90,7 +90,7 @@ test.each([
       { normalise: true },
     )
     const temperature = coldest + (hottest - coldest) * random()
-    const pressure = (1 + 250 * random() ** 2) * 1e5
+    const pressure = (1 + 600 * random() ** 3) * 1e5
     const equation = equationFor(gas)
     const delta = reducedDensityAt(equation, pressure, temperature)
     if (!(delta > 0)) continue
