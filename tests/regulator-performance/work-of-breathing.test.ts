@@ -235,3 +235,45 @@ test('noise on a single breath makes neither a crossing nor a second breath', ()
     { numRuns: 200 },
   )
 })
+
+test('where noise is as large as the loop is open, its lobes are not taken for crossings', () => {
+  assert(
+    property(integer({ min: 1, max: 1e6 }), integer({ min: 100, max: 250 }), (seed, samples) => {
+      const uniform = seeded(seed)
+      const noise = () => normalQuantile(uniform())
+      const noisy = ellipse(samples).map(([v, p]) => [v, 0.15 * p + 0.08 * noise()] as const)
+      const { crossings, grossWork, workOfBreathing: work } = workOfBreathing(loopOf(noisy))
+      expect(crossings).toBe(0)
+      expect(grossWork).toBeGreaterThan(work) // the lobes are there all the same
+    }),
+    { numRuns: 50 },
+  )
+})
+
+test('the assist peak is the highest pressure of inhalation, and the lowest of exhalation', () => {
+  const { inhalation, exhalation } = workOfBreathing(
+    loopOf([
+      [0, 0],
+      [0.2, -0.6],
+      [0.6, 0.3],
+      [2, 0.25],
+      [2.5, 0],
+      [2.5, 0.7],
+      [1, -0.1],
+      [0, 0.5],
+    ]),
+  )
+  expect(inUnit(inhalation.peakPressure, kilopascal)).toBeCloseTo(-0.6, 12)
+  expect(inUnit(inhalation.peakAssistPressure, kilopascal)).toBeCloseTo(0.3, 12)
+  expect(inUnit(exhalation.peakPressure, kilopascal)).toBeCloseTo(0.7, 12)
+  expect(inUnit(exhalation.peakAssistPressure, kilopascal)).toBeCloseTo(-0.1, 12)
+})
+
+test.each([0, 0.2, 0.34, 0.5, 0.7, 0.9])(
+  'breaths are counted round the end of a record that starts at phase %s',
+  (start) => {
+    const three = Array.from({ length: 600 }, (_, k) => ellipse(200, start)[k % 200] as readonly [number, number])
+    expect(workOfBreathing(loopOf(three)).findings.map(({ code }) => code)).toEqual(['several-breaths'])
+    expect(workOfBreathing(loopOf(ellipse(200, start))).findings).toEqual([])
+  },
+)
