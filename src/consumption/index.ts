@@ -65,4 +65,11 @@ export {
   gasUsed,
   pressureVolumeBreathed,
 } from './use.ts'
-export { type RespiratoryRatio, respiratoryRatios, type WorkLevel, workLevels } from './work-level.table.ts'
+export {
+  type RespiratoryRatio,
+  respiratoryRatios,
+  type VentilationFact,
+  ventilationFacts,
+  type WorkLevel,
+  workLevels,
+} from './work-level.table.ts'

@@ -142,3 +142,29 @@ export const respiratoryRatios = {
     place: 'abstract',
   },
 } as const satisfies Readonly<Record<string, RespiratoryRatio>>
+
+/** A published finding on breathing and work, in our words. */
+export interface VentilationFact {
+  readonly fact: string
+  readonly source: SourceId
+  readonly place: string
+}
+
+/** What limits the use of the table: ventilation does not follow work alone. */
+export const ventilationFacts: readonly VentilationFact[] = [
+  {
+    fact: 'Oxygen uptake at a given work does not depend on pressure at 4 and 6 atmospheres; ventilation falls only above 80 % of the greatest uptake.',
+    source: 'anthonisen-1976',
+    place: 'abstract',
+  },
+  {
+    fact: 'From 0.5 to 1.2 knots a swimmer needs about three times the oxygen; 0.8 to 0.9 knot is usual, and efficiency falls above it.',
+    source: 'dwyer-lanphier',
+    place: 'catalogue abstract',
+  },
+  {
+    fact: 'At the same work ventilation falls, and carbon dioxide in the blood rises, with depth and with breathing resistance.',
+    source: 'cherry-2009',
+    place: 'abstract',
+  },
+]
