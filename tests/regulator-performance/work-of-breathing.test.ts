@@ -272,8 +272,8 @@ test('the assist peak is the highest pressure of inhalation, and the lowest of e
 test.each([0, 0.2, 0.34, 0.5, 0.7, 0.9])(
   'breaths are counted round the end of a record that starts at phase %s',
   (start) => {
-    const three = Array.from({ length: 600 }, (_, k) => ellipse(200, start)[k % 200] as readonly [number, number])
-    expect(workOfBreathing(loopOf(three)).findings.map(({ code }) => code)).toEqual(['several-breaths'])
+    const two = Array.from({ length: 400 }, (_, k) => ellipse(200, start)[k % 200] as readonly [number, number])
+    expect(codes(two)).toContain('several-breaths')
     expect(workOfBreathing(loopOf(ellipse(200, start))).findings).toEqual([])
   },
 )
