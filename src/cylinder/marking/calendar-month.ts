@@ -83,7 +83,9 @@ export function monthNumber(argument: string, text: string): number {
 
 /** `YYYY-MM` of months since year 0. */
 export function monthText(number: number): CalendarMonth {
-  return `${String(Math.floor(number / 12)).padStart(4, '0')}-${twoDigits((number % 12) + 1)}` as CalendarMonth
+  const year = Math.floor(number / 12)
+  const digits = year >= 1000 ? String(year) : String(year).padStart(4, '0')
+  return `${digits}-${twoDigits((number % 12) + 1)}` as CalendarMonth
 }
 
 function twoDigits(n: number): string {

@@ -1,14 +1,12 @@
 import { monthText } from './calendar-month.ts'
 import type { FindingCode } from './finding.ts'
 import { found, type Place, type Reading } from './reading.ts'
-import { type CylinderSpecification, specificationOf } from './specification.table.ts'
-import type { StampFieldName } from './stamp.ts'
+import type { CylinderSpecification } from './specification.table.ts'
+import type { Retest, StampFieldName } from './stamp.ts'
 
 // What the marks of one shoulder say about each other. Each check looks at the finished record and adds what it finds.
 
-export function checkConsistency(reading: Reading): void {
-  const { specification } = reading.marks
-  const row = specification === undefined ? undefined : specificationOf(specification)
+export function checkConsistency(reading: Reading, row: CylinderSpecification | undefined): void {
   checkFields(reading)
   checkSuffixes(reading, row)
   checkDualMarks(reading)
@@ -21,25 +19,28 @@ export function checkConsistency(reading: Reading): void {
   if (row?.isHighStrength === true) found(reading, 'high-strength-steel', placeOf(reading, 'specification'))
 }
 
-const wanted: Readonly<Record<string, readonly StampFieldName[]>> = {
-  US: ['specification', 'serial', 'firstTest'],
-  'METRIC-OLD': ['workingPressure', 'serial', 'firstTest'],
-  other: ['specification', 'workingPressure', 'testPressure', 'waterCapacity', 'emptyMass', 'serial', 'firstTest'],
-}
-
 function checkFields(reading: Reading): void {
   const { marks } = reading
-  const { findings } = marks
-  for (const field of wanted[marks.system] ?? wanted['other'] ?? []) {
-    if (marks[field as keyof typeof marks] !== undefined) continue
-    // A field that is there but broken has its own finding.
-    const isBroken = findings.some(({ code }) => broken[field]?.includes(code) === true)
-    const isSaid = findings.some(({ code, detail }) => code === 'missing-field' && detail?.field === field)
-    if (!isBroken && !isSaid) found(reading, 'missing-field', endOfText(reading), { field })
+  if (marks.system !== 'METRIC-OLD') requireField(reading, 'specification', marks.specification)
+  requireField(reading, 'serial', marks.serial)
+  requireField(reading, 'firstTest', marks.firstTest)
+  if (marks.system !== 'US') requireField(reading, 'workingPressure', marks.workingPressure)
+  if (marks.system === 'METRIC-OLD') {
+    if (marks.material === undefined) found(reading, 'material-not-stated', endOfText(reading))
+  } else if (marks.system !== 'US') {
+    requireField(reading, 'testPressure', marks.testPressure)
+    requireField(reading, 'waterCapacity', marks.waterCapacity)
+    requireField(reading, 'emptyMass', marks.emptyMass)
   }
-  if (marks.system === 'METRIC-OLD' && marks.material === undefined) {
-    found(reading, 'material-not-stated', endOfText(reading))
-  }
+}
+
+function requireField(reading: Reading, field: StampFieldName, mark: unknown): void {
+  if (mark !== undefined) return
+  const { findings } = reading.marks
+  // A field that is there but broken has its own finding.
+  const isBroken = findings.some(({ code }) => broken[field]?.includes(code) === true)
+  const isSaid = findings.some(({ code, detail }) => code === 'missing-field' && detail?.field === field)
+  if (!isBroken && !isSaid) found(reading, 'missing-field', endOfText(reading), { field })
 }
 
 const broken: Readonly<Partial<Record<StampFieldName, readonly FindingCode[]>>> = {
@@ -163,7 +164,8 @@ function checkDates(reading: Reading): void {
   if (first !== undefined && asOf !== undefined && first > asOf && reading.firstTestPlace !== undefined) {
     found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', reading.firstTestPlace)
   }
-  for (const [index, retest] of marks.retests.entries()) {
+  for (let index = 0; index < marks.retests.length; index++) {
+    const retest = marks.retests[index] as Retest
     const place = retestPlaces[index] as Place
     const month = reading.retestMonths[index] as number
     if (asOf !== undefined && month > asOf)
@@ -197,7 +199,8 @@ function checkLateRetests(reading: Reading): void {
   const { marks } = reading
   const usual = marks.specification === '3HT' ? 36 : 60
   let due = reading.firstTestMonth === undefined ? undefined : reading.firstTestMonth + usual
-  for (const [index, retest] of marks.retests.entries()) {
+  for (let index = 0; index < marks.retests.length; index++) {
+    const retest = marks.retests[index] as Retest
     const month = reading.retestMonths[index] as number
     if (due !== undefined && month > due) {
       const place = reading.retestPlaces[index] as Place
@@ -212,7 +215,8 @@ function checkKindOfRetest(reading: Reading): void {
   const { marks } = reading
   if (marks.system === 'METRIC-OLD') return
   let before = reading.firstTestMonth
-  for (const [index, month] of reading.retestMonths.entries()) {
+  for (let index = 0; index < reading.retestMonths.length; index++) {
+    const month = reading.retestMonths[index] as number
     if (before !== undefined && month > before && month - before < 60) {
       found(reading, 'retest-kind-not-stamped', reading.retestPlaces[index] as Place)
     }

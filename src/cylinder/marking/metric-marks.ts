@@ -89,9 +89,11 @@ const gasWords: ReadonlySet<string> = new Set([
   'OXYGEN',
 ])
 
+const gasInitials = 'DPALTSO'
+
 /** Whether a word is one of those for the gas that such shoulders carry. */
 export function gasAt(text: string): boolean {
-  return gasWords.has(text)
+  return gasInitials.includes(text.charAt(0)) && gasWords.has(text)
 }
 
 function keepGas(reading: Reading, word: Word): void {
@@ -109,14 +111,17 @@ const serialLabels: ReadonlySet<string> = new Set(['NR', 'NR.', 'NO', 'NO.', 'N�
 type UnitWord = 'BAR' | 'ATÜ' | 'ATU' | 'KP/CM2' | 'KG/CM2' | 'KG' | 'L' | 'LTR' | 'LT' | 'MM'
 const unitWords: readonly UnitWord[] = ['KP/CM2', 'KG/CM2', 'BAR', 'ATÜ', 'ATU', 'KG', 'LTR', 'LT', 'MM', 'L']
 
-/** Whether a word is, or ends in, a unit that such a shoulder would carry behind a figure. */
-export function isMetricUnit(text: string): boolean {
-  return unitAt(text, 0) !== undefined
+/** Whether a word is, or from an offset on is, a unit that such a shoulder would carry behind a figure. */
+export function isMetricUnit(text: string, from: number): boolean {
+  return unitAt(text, from) !== undefined
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
+  if (!unitInitials.includes(text.charAt(from))) return undefined
   return unitWords.find((unit) => text.length === from + unit.length && text.startsWith(unit, from))
 }
+
+const unitInitials = 'BAKLM'
 
 /** A figure with its unit, in one word or two, with the label of a pressure before it. */
 function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): boolean {
@@ -148,6 +153,8 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
 }
 
 function labelBefore(text: string): string | undefined {
+  const first = text.charCodeAt(0)
+  if (first !== 80 && first !== 84) return undefined // every label begins with P or T
   for (const label of ['PS', 'PE', 'PH', 'PW', 'PT', 'TP', 'T', 'PN']) {
     if (text.startsWith(label) && figuresAt(text, label.length) !== undefined) return label
   }
@@ -222,8 +229,9 @@ function dateAt(text: string): TwoParts | undefined {
   }
   const firstLength = sign
   const secondLength = text.length - sign - 1
-  const lengths = `${String(firstLength)}${String(secondLength)}`
-  if (sign < 0 || !['12', '22', '42', '24', '14'].includes(lengths)) return undefined
+  const isYearFirst = firstLength === 4 && secondLength === 2
+  const isMonthFirst = (firstLength === 1 || firstLength === 2) && (secondLength === 2 || secondLength === 4)
+  if (!isYearFirst && !isMonthFirst) return undefined
   const first = wholeAt(text, 0, firstLength)
   const second = wholeAt(text, sign + 1, secondLength)
   return first === undefined || second === undefined ? undefined : { first, second, firstLength, secondLength }

@@ -7,7 +7,6 @@ import type { Word } from './words.ts'
 
 type Key = 'PW' | 'PH'
 type UnitWord = 'BAR' | 'KG' | 'L' | 'MM'
-const unitWords: readonly UnitWord[] = ['BAR', 'KG', 'MM', 'L']
 
 /** Reads one operational mark at the current word; the group's place grows with it. */
 export function readOperationalMark(reading: Reading): Place | undefined {
@@ -55,12 +54,11 @@ function keyOf(text: string): Key | undefined {
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
-  if (from >= text.length) return undefined
-  for (const unit of unitWords) {
-    if (spells(text, from, unit) && from + unit.length === text.length) return unit
-  }
-  return undefined
+  const unit = unitByInitial[text.charAt(from)]
+  return unit !== undefined && text.length === from + unit.length && spells(text, from, unit) ? unit : undefined
 }
+
+const unitByInitial: Readonly<Record<string, UnitWord>> = { B: 'BAR', K: 'KG', M: 'MM', L: 'L' }
 
 function keep(
   reading: Reading,

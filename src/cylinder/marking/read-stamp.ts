@@ -60,7 +60,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
   const row = marks.specification === undefined ? undefined : specificationOf(marks.specification)
   if (row !== undefined) marks.material = row.material
   if (marks.system !== 'US' && marks.material === 'steel') marks.hydrogenCompatible ??= false
-  checkConsistency(reading)
+  checkConsistency(reading, row)
   if (reading.centuryPlace !== undefined) found(reading, 'century-assumed', reading.centuryPlace)
 
   if (pointsTo6351(reading)) marks.alloyHint = '6351-T6'
@@ -139,7 +139,12 @@ function familyOf(words: readonly Word[]): { readonly system: MarkingFamily; rea
   return requalifier === undefined ? undefined : { system: 'US' }
 }
 
+// DOT, ICC (its I read as 1), CTC, CRC, BTC, TC, and the figures that types begin with; ISO, EN, UN in its spellings.
+const usInitials = 'DI1CBT348'
+const standardInitials = 'I1EU('
+
 function isUsMark(text: string, following: string): boolean {
+  if (!usInitials.includes(text.charAt(0))) return false
   const slash = text.indexOf('/')
   const head = slash < 0 ? text : text.slice(0, slash)
   const prefix = prefixAt(head)
@@ -148,6 +153,7 @@ function isUsMark(text: string, following: string): boolean {
 }
 
 function isStandardMark(text: string, following: string): boolean {
+  if (!standardInitials.includes(text.charAt(0))) return false
   if (isStandardWord(text)) return text.length > 3 || startsWithFigure(following)
   if (isUnSymbol(text)) return isStandardWord(following)
   return false
@@ -161,8 +167,12 @@ function isLabelledPressure(text: string, following: string): boolean {
 function isMetricMark(text: string, following: string): boolean {
   if (!startsWithFigure(text)) return false
   let end = 0
-  while (end < text.length && '0123456789.,'.includes(text.charAt(end))) end++
-  return end === text.length ? isMetricUnit(following) : isMetricUnit(text.slice(end))
+  while (end < text.length && isFigureOrPoint(text.charCodeAt(end))) end++
+  return end === text.length ? isMetricUnit(following, 0) : isMetricUnit(text, end)
+}
+
+function isFigureOrPoint(code: number): boolean {
+  return (code >= 48 && code <= 57) || code === 44 || code === 46
 }
 
 function startsWithFigure(text: string): boolean {

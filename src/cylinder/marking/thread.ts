@@ -35,10 +35,11 @@ export function threadAt(
   if (text.startsWith('M') && isDigitCode(text.charCodeAt(1))) return metricThread(text)
   const first = text.charCodeAt(0)
   if (!isDigitCode(first) && first !== 46) return undefined
+  if (!text.includes('-')) return undefined
   const joined = unified.find((series) => text.endsWith(series))
   if (joined !== undefined) return unifiedThread(text.slice(0, -joined.length), joined, 1)
   const spaced = unified.find((series) => following === series)
-  return spaced === undefined || !text.includes('-') ? undefined : unifiedThread(text, spaced, 2)
+  return spaced === undefined ? undefined : unifiedThread(text, spaced, 2)
 }
 
 function isCodeShaped(text: string): boolean {

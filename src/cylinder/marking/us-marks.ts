@@ -137,7 +137,7 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
   const pressurePlace = within(pressureWord, pressureAt.offset, figures.end)
   if (figures.isRepaired) found(reading, 'look-alike', pressurePlace, { readAs: String(figures.value) })
   let rest = figures.end
-  const unitText = ['PSIG', 'PSI', 'BAR'].find((spelling) => pressureWord.text.startsWith(spelling, rest))
+  const unitText = rest < pressureWord.text.length ? unitSpelled(pressureWord.text, rest) : undefined
   if (unitText !== undefined) rest += unitText.length
   const unit: Unit<'pressure'> = isMetric || unitText === 'BAR' ? bar : psi
   keepPressure(reading, {
@@ -152,6 +152,10 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
   })
   leftover(reading, pressureWord, rest)
   reading.at = pressureAt.index + 1
+}
+
+function unitSpelled(text: string, from: number): string | undefined {
+  return ['PSIG', 'PSI', 'BAR'].find((spelling) => text.startsWith(spelling, from))
 }
 
 /** From the start of one word to an offset into another, or to the end of the first where they stand on two lines. */
@@ -282,6 +286,7 @@ function leftover(reading: Reading, word: Word, from: number): void {
 function readKeyword(reading: Reading): boolean {
   const word = reading.words[reading.at] as Word
   const { text } = word
+  if (!keywordInitials.includes(text.charAt(0))) return false
   if (text === 'SPUN' || text === 'PLUG') {
     reading.marks.closure = text
     fieldAt(reading, 'closure', within(word, 0, text.length))
@@ -311,6 +316,9 @@ function readKeyword(reading: Reading): boolean {
     })
   return false
 }
+
+// SPUN, PLUG, CONDEMNED, X…, REE, TW, WC
+const keywordInitials = 'SPCXRTW'
 
 export function isCondemned(text: string): boolean {
   if (text === 'CONDEMNED') return true

@@ -1,4 +1,3 @@
-import { figuresAt } from './figures.ts'
 import { fieldAt, found, type Reading, spanning, within } from './reading.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
@@ -67,6 +66,7 @@ function inspectorAmong(
 
 /** The serial number is what is left when a maker's number, an inspector's and a trade size are taken out. */
 function serialOf(numbers: readonly Word[]): Word | undefined {
+  if (numbers.length === 1) return numbers[0]
   const others = numbers.filter(({ text }) => !isMakerNumber(text) && !isInspectorNumber(text) && !isTradeSize(text))
   return others[0] ?? numbers.find(({ text }) => !isInspectorNumber(text)) ?? numbers[0]
 }
@@ -99,12 +99,8 @@ export function isAllFigures(text: string, from: number): boolean {
 }
 
 export function hasFigure(text: string): boolean {
-  return figuresAt(text, firstFigure(text)) !== undefined
-}
-
-function firstFigure(text: string): number {
-  for (let at = 0; at < text.length; at++) if (isDigitCode(text.charCodeAt(at))) return at
-  return text.length
+  for (let at = 0; at < text.length; at++) if (isDigitCode(text.charCodeAt(at))) return true
+  return false
 }
 
 export function hasLetter(text: string): boolean {

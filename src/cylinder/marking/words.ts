@@ -50,12 +50,14 @@ export function scanWords(text: string, slashSeparates: boolean): Scan {
       at++
     } else {
       const from = at
-      let within: number = kind
-      let isPlain = true
-      while (within >= plain) {
+      let isPlain = kind !== foldable
+      for (at++; at < text.length; at++) {
+        const code = text.charCodeAt(at)
+        // Capitals and figures are most of a stamp: no need to ask further.
+        if ((code > 64 && code < 91) || (code > 47 && code < 58)) continue
+        const within = kindAt(text, at, slashSeparates)
+        if (within < plain) break
         if (within === foldable) isPlain = false
-        at++
-        within = at < text.length ? kindAt(text, at, slashSeparates) : lineBreak
       }
       const raw = text.slice(from, at)
       const line = lines.length

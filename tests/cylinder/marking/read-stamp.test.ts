@@ -138,6 +138,12 @@ test('dates without an order of their own follow those that have one, else the d
     '2004-05',
     false,
   ])
+  for (const text of ['5.86', '05.86', '5.1986', '05/1986', '1986-05']) {
+    expect({ text, date: readStamp(`AIR 11 L PS 200 BAR\n${text}`, { asOf }).firstTest }).toEqual({
+      text,
+      date: '1986-05',
+    })
+  }
   const unsure = readStamp('AIR 11 L PS 200 BAR PE 300 BAR\n04-05', { asOf })
   expect(codes(unsure)).toContain('ambiguous-date')
 })
