@@ -1,5 +1,7 @@
+import { differentiate } from './density-derivatives.ts'
 import { gasConstant } from './gerg2008.parameters.ts'
-import { differentiate, type Equation, setTemperature } from './gerg2008.ts'
+import type { Equation } from './gerg2008.ts'
+import { setTemperature } from './set-temperature.ts'
 
 // From 30 000 times the density of free gas down to nothing, a few steps do. The cap is for a defect, not for a state.
 const mostSteps = 50

@@ -1,5 +1,6 @@
 import { decay } from './exponential.ts'
-import { type Equation, setTemperatureAndDerivatives } from './gerg2008.ts'
+import type { Equation } from './gerg2008.ts'
+import { setTemperatureAndDerivatives } from './set-temperature.ts'
 
 /**
  * α, θα, θ²α, ωα, ω²α and θωα at a reduced density, into `equation.expansion`; see gerg2008.ts for the operators.

@@ -4,11 +4,13 @@ import { exponential, logarithm } from './exponential.ts'
 import { logFugacityCoefficients } from './fugacity.ts'
 import type { Gas } from './gas.ts'
 import { gasConstant, gasParameters } from './gerg2008.parameters.ts'
-import { differentiate, type Equation, equationOf, setTemperature } from './gerg2008.ts'
+import { type Equation, equationOf } from './gerg2008.ts'
 import { overIce, overWater } from './humidity-saturation.ts'
-import { type Mixture, pureGas } from './mixture.ts'
+import { pureGas } from './mixture.ts'
 import { expand } from './residual-part.ts'
+import { setTemperature } from './set-temperature.ts'
 import { airWater, dryIce, vapourPressureEstimates } from './single-phase.table.ts'
+import { gasFugacities, liquidFugacities, prefers } from './tangent-plane.ts'
 
 // An equation of state has an answer where there is no gas: liquid, or gas that would condense at a touch.
 // The first is told by the way the root was found (density-solve.ts). Whether a gas would condense is told here. Far
@@ -216,78 +218,4 @@ function dryIcePotential(pressure: number, temperature: number): number {
   expand(vapour, reducedDensityAt(vapour, sublimation, temperature))
   const poynting = ((pressure - sublimation) * dryIce.molarVolume) / (gasConstant * temperature)
   return logarithm(sublimation) + (logFugacityCoefficients(vapour)[0] as number) + poynting
-}
-
-/** ln φ of a phase, or nothing if the mixture has no such phase there. */
-type Fugacities = (trial: Equation, pressure: number, temperature: number) => number[] | undefined
-
-/**
- * Tangent-plane test from one trial composition, by successive substitution: true as soon as a phase is found in which
- * Σ w (ln w φ - potential) is negative.
- */
-function prefers(
-  state: {
-    readonly present: readonly Gas[]
-    readonly potentials: readonly number[]
-    readonly pressure: number
-    readonly temperature: number
-  },
-  start: readonly number[],
-  fugacities: Fugacities,
-): boolean {
-  const { present, potentials, pressure, temperature } = state
-  let amounts = start
-  for (let step = 0; step < 60; step++) {
-    const total = amounts.reduce((sum, w) => sum + w, 0)
-    const trial = amounts.map((w) => w / total)
-    const phase = equationOf(Object.fromEntries(present.map((gas, k) => [gas, trial[k]])) as unknown as Mixture)
-    const logs = fugacities(phase, pressure, temperature)
-    if (logs === undefined) return false
-    let distance = 0
-    const next = amounts.map(() => 0)
-    let change = 0
-    present.forEach((gas, k) => {
-      const w = trial[k] as number
-      if (!(w > 0)) return
-      const log = logs[phase.present.indexOf(gas)] as number
-      const potential = potentials[k] as number
-      distance += w * (logarithm(w) + log - potential)
-      next[k] = exponential(Math.min(Math.max(potential - log, -39), 39))
-      change += Math.abs(next[k] - (amounts[k] as number))
-    })
-    if (distance < -1e-9) return true
-    if (change < 1e-8) return false
-    amounts = next
-  }
-  return false
-}
-
-function gasFugacities(trial: Equation, pressure: number, temperature: number): number[] | undefined {
-  const delta = reducedDensityAt(trial, pressure, temperature)
-  if (!(delta > 0)) return undefined
-  expand(trial, delta)
-  return logFugacityCoefficients(trial)
-}
-
-/** The densest root. */
-function liquidFugacities(liquid: Equation, pressure: number, temperature: number): number[] | undefined {
-  setTemperature(liquid, temperature)
-  const target = pressure / (gasConstant * temperature * liquid.reducingDensity)
-  const { derivative } = liquid
-  // From above, Newton's method comes down the convex branch of the isotherm without passing its end.
-  let delta = 3.5
-  for (let step = 0; step < 50; step++) {
-    differentiate(liquid, delta)
-    const first = derivative[0] as number
-    const slope = 1 + first + (derivative[1] as number)
-    if (!(slope > 0)) return undefined
-    const change = (delta * (1 + first) - target) / slope
-    delta -= change
-    if (!(delta > 1)) return undefined // no denser than at the critical point: not a liquid
-    if (Math.abs(change) < 1e-9) {
-      expand(liquid, delta)
-      return logFugacityCoefficients(liquid)
-    }
-  }
-  return undefined
 }

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest'
+import { differentiate } from '../../src/gas-law/density-derivatives.ts'
 import { reducedDensityAt } from '../../src/gas-law/density-solve.ts'
 import { logFugacityCoefficients } from '../../src/gas-law/fugacity.ts'
 import { equationFor } from '../../src/gas-law/gas-equation.ts'
-import { differentiate, type Equation, equationOf, setTemperature } from '../../src/gas-law/gerg2008.ts'
+import { type Equation, equationOf } from '../../src/gas-law/gerg2008.ts'
 import { type Gas, gasConstant, type Mixture, mixture } from '../../src/gas-law/index.ts'
 import { expand } from '../../src/gas-law/residual-part.ts'
+import { setTemperature } from '../../src/gas-law/set-temperature.ts'
 import { isGas } from '../../src/gas-law/single-phase.ts'
 
 // The judgement of phases against brute force: over a whole row of compositions of a second phase, at its lightest and

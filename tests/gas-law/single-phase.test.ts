@@ -1,6 +1,7 @@
 import { assert, double, property, record } from 'fast-check'
 import { expect, test } from 'vitest'
-import { differentiate, equationOf, setTemperature } from '../../src/gas-law/gerg2008.ts'
+import { differentiate } from '../../src/gas-law/density-derivatives.ts'
+import { equationOf } from '../../src/gas-law/gerg2008.ts'
 import {
   dryAir,
   gasState,
@@ -14,6 +15,7 @@ import {
   saturationPressure,
   trimix,
 } from '../../src/gas-law/index.ts'
+import { setTemperature } from '../../src/gas-law/set-temperature.ts'
 import { absolute, bar, celsius, kelvin, type Temperature, temperatureOf } from '../../src/units/index.ts'
 
 const refused = expect.objectContaining({ code: 'outside-validity' })

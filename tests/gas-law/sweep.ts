@@ -1,6 +1,6 @@
+import { differentiate } from '../../src/gas-law/density-derivatives.ts'
 import { reducedDensityAt } from '../../src/gas-law/density-solve.ts'
 import { equationFor } from '../../src/gas-law/gas-equation.ts'
-import { differentiate } from '../../src/gas-law/gerg2008.ts'
 import { type Gas, gasConstant, gases, type Mixture, mixture, saturationPressure } from '../../src/gas-law/index.ts'
 import { pressureOfEquation } from '../../src/gas-law/pressure-at.ts'
 import { isGas } from '../../src/gas-law/single-phase.ts'
