@@ -146,13 +146,19 @@ const cylinder: ReserveCylinder = {
   residualPressure: absolute(20, bar),
   gaugeError: difference(5, bar),
 }
+// A reserve is shown in steps of a bar or more: a coarse table is more than enough.
+const coarse = compileMixture(dryAir, {
+  temperature: compiled.temperature,
+  pressure: compiled.pressure,
+  tolerance: 1e-6,
+})
 const inputs = {
   rate: normal(measure(20, litrePerMinute), measure(2, litrePerMinute)),
   stress: rectangular(1.6, 0.4),
   wait: rectangular(measure(2, minute), measure(1, minute)),
 }
 for (const [name, options] of [
-  ['compiled mixture', { compiled }],
+  ['compiled mixture', { compiled: coarse }],
   ['ideal gas', { gas: 'ideal' }],
 ] as const) {
   timed(`1 M samples of a reserve, ${name}, sorting included`, () => {

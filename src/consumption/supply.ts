@@ -182,7 +182,9 @@ function pressureFromTable(
   temperature: Temperature,
   ideal: number,
 ): AbsolutePressure {
-  const [low, high] = compiled.pressure
+  const { tolerance, pressure } = compiled
+  const low = pressure[0]
+  const high = pressure[1]
   const first = Math.min(Math.max(ideal, low), high)
   let lastMiss = compiledMolarDensity(compiled, first as AbsolutePressure, temperature) - density
   // at the edge of the box there is no second place to look at
@@ -195,18 +197,15 @@ function pressureFromTable(
     const change = miss === lastMiss ? 0 : (-miss * lastChange) / (miss - lastMiss)
     lastMiss = miss
     next += change
-    // what a step leaves is near the product of the last two, relative to the pressure
-    if (Math.abs(change * lastChange) <= tableChange * next * next) {
-      if (next >= low * (1 - tableChange) && next <= high * (1 + tableChange)) return next as AbsolutePressure
+    // what a step leaves is below the product of the last two, relative to the pressure: less than the table is off by
+    if (Math.abs(change * lastChange) <= tolerance * next * next) {
+      if (next >= low * (1 - tolerance) && next <= high * (1 + tolerance)) return next as AbsolutePressure
       throw outsideTable(compiled)
     }
     lastChange = change
   }
   throw notConverged('options.compiled', 'a table over pressures that include the result')
 }
-
-// Well below the error that any table is made to.
-const tableChange = 1e-10
 
 function outsideTable({ pressure: [low, high] }: CompiledMixture): LitrebarError {
   return new LitrebarError({
