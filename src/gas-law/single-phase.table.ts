@@ -8,7 +8,11 @@ export interface VapourPressureEstimate {
   readonly acentricFactor: number
 }
 
-/** Critical pressures and acentric factors, rounded. */
+/**
+ * Critical pressures and acentric factors, rounded.
+ *
+ * @source memory, general tables of chemical engineering
+ */
 export const vapourPressureEstimates: Readonly<Record<Gas, VapourPressureEstimate>> = {
   nitrogen: { criticalPressure: 34, acentricFactor: 0.037 },
   oxygen: { criticalPressure: 50.4, acentricFactor: 0.022 },

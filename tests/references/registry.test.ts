@@ -41,11 +41,40 @@ test('no source of the registry is without a reader', () => {
   expect(unread).toEqual([])
 })
 
-/** A table is an array or record of object literals; a numeric row is one that carries a number. */
-test('every numeric row of a table names its source', () => {
-  const tables = texts.filter(({ file }) => file.endsWith('.table.ts'))
-  expect(tables.length).toBeGreaterThan(0)
-  for (const { file, text } of tables) {
-    expect(text, `${file} holds figures and names no source`).toMatch(/\bsource: '/)
+const tables = import.meta.glob<Readonly<Record<string, unknown>>>('../../src/**/*.table.ts', { eager: true })
+
+/** Whether a value is a number, or holds one somewhere. */
+function holdsNumber(value: unknown): boolean {
+  if (typeof value === 'number') return true
+  return typeof value === 'object' && value !== null && Object.values(value).some(holdsNumber)
+}
+
+/** Whether a row, or each of its parts that holds numbers, names a source of the registry. */
+function namesSource(row: object): boolean {
+  const { source, sources: several } = row as { source?: unknown; sources?: unknown }
+  const named = [source, ...(Array.isArray(several) ? several : [])].filter((id) => id !== undefined)
+  if (named.length > 0) return named.every((id) => typeof id === 'string' && id in sources)
+  const parts = Object.values(row).filter(
+    (part) => typeof part === 'object' && part !== null && holdsNumber(part),
+  ) as object[]
+  return parts.length > 0 && !Object.values(row).some((part) => typeof part === 'number') && parts.every(namesSource)
+}
+
+test('every numeric row of a table names a source of the registry, or its table does in the comment above it', () => {
+  expect(Object.keys(tables).length).toBeGreaterThan(20)
+  const without: string[] = []
+  for (const [path, module] of Object.entries(tables)) {
+    const text = readFileSync(new URL(path, import.meta.url), 'utf8')
+    for (const [name, table] of Object.entries(module)) {
+      if (typeof table !== 'object' || table === null || !holdsNumber(table)) continue
+      const comment = new RegExp(`/\\*\\*((?:(?!\\*/)[^])*)\\*/\\s*export const ${name}\\b`).exec(text)?.[1] ?? ''
+      const cited = /@source +([a-z0-9.-]+)/.exec(comment)?.[1]
+      if ((cited !== undefined && cited in sources) || (!Array.isArray(table) && namesSource(table))) continue
+      Object.entries(table).forEach(([key, row]) => {
+        if (holdsNumber(row) && !(typeof row === 'object' && row !== null && namesSource(row)))
+          without.push(`${path.replace('../../', '')}: ${name}[${key}]`)
+      })
+    }
   }
+  expect(without).toEqual([])
 })

@@ -11,7 +11,7 @@ import { type OxygenThresholdId, oxygenThresholds } from './oxygen-service.table
  * @param mixtures - every gas that the equipment meets, at least one
  * @param threshold - id of the published threshold
  * @returns oxygen fraction of the richest gas against the threshold; `beyond` means that the rule’s demands apply
- * @source the row of the threshold
+ * @source common-practice, comparison; limits as the row of the threshold says
  * @example
  * oxygenService([nitrox(0.32)], 'us-transport-oxidizer').verdict // => 'beyond'
  */

@@ -45,7 +45,7 @@ export interface ExplainedStamp {
  *
  * @param stamp - as read
  * @returns fields and findings in the order of the shoulder, with cautions
- * @source as each field says
+ * @source common-practice, words; facts as each field says
  * @example
  * const { fields } = explainStamp(readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08', { asOf: '2026-11' }))
  * const shown = fields.slice(0, 2).map(({ title, reading }) => `${title}: ${reading}`) // => ['Specification: 3AL, aluminium', 'Service pressure: 3000 psi, 206.8 bar']

@@ -31,7 +31,7 @@ export interface DueRow {
  * @param options - the day, and how many days ahead count, 0 or more
  * @returns one row per row of the register
  * @throws LitrebarError `input` for a day that the calendar does not have
- * @source as the rule of each row says
+ * @source common-practice, month arithmetic; intervals as the rule of each row says
  * @example
  * const rows = dueWithin(
  *   [

@@ -56,7 +56,7 @@ export interface Requalification extends Assessment<CalendarMonth | CalendarDate
  * @param options - the rule set, the day, and what the stamp cannot say
  * @returns an assessment: `beyond` when overdue, `undetermined` when no date or no rule is known
  * @throws LitrebarError `input` for a date that the calendar does not have
- * @source as the rule of the result says
+ * @source common-practice, month arithmetic; intervals as the rule of the result says
  * @example
  * const stamp = readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23', { asOf: '2026-11' })
  * const next = nextRequalification(stamp, { ruleSet: 'us-180.209', asOf: '2026-11-25' })
@@ -79,7 +79,7 @@ export function nextRequalification(
  * @param options - the rule set, the day, and what the stamp cannot say
  * @returns at least one; a single `undetermined` one when no date or no rule is known
  * @throws LitrebarError `input` for a date that the calendar does not have
- * @source as the rule of each result says
+ * @source common-practice, month arithmetic; intervals as the rule of each result says
  * @example
  * const stamp = readStamp('DRUCKLUFT 10 L 200 BAR PRUEF 300 BAR\n05.2016\n06.2024', { asOf: '2026-11' })
  * requalifications(stamp, { ruleSet: 'uk-diving', asOf: '2026-11' }).map(({ due }) => due).join(' ') // => '2026-12 2029-06'
