@@ -115,7 +115,8 @@ export interface ColdAssessment {
  *   respiratoryMinuteVolume: measure(62.5, litrePerMinute),
  *   freezingPoint: temperatureOf(0, celsius),
  * })
- * `${inUnit(cold.behindFirstStage, celsius).toFixed(0)} °C, ${inUnit(cold.heatWanted, watt).toFixed(0)} W` // => '-32 °C, 295 W'
+ * inUnit(cold.behindFirstStage, celsius).toFixed(0) // => '-32'
+ * inUnit(cold.heatWanted, watt).toFixed(0) // => '296'
  */
 export function coldAssessment(at: ColdCase): ColdAssessment {
   const { mixture, supplyPressure, waterTemperature, ambientPressure, exchanger } = at

@@ -1,3 +1,4 @@
+import { LitrebarError } from '../errors/index.ts'
 import { gasConstant, gasState, type Mixture, molarMass, temperatureAtEntropy } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -47,6 +48,8 @@ export function criticalFlow(ratioOfHeatCapacities: Fraction): CriticalFlow {
 const golden = (Math.sqrt(5) - 1) / 2
 const fineness = 1e-7
 const mostSteps = 60
+// 0.36 for oxygen of 500 bar at −10 °C, 0.53 for air at 1 bar, 0.55 for carbon dioxide
+const ratios = { lowest: 0.2, highest: 0.75 } as const
 
 /**
  * Critical flow of the real gas: the largest mass flux along the isentrope from the upstream state. At cylinder pressure the ideal formula is low
@@ -55,7 +58,7 @@ const mostSteps = 60
  * @param mixture - the gas
  * @param upstream - pressure, absolute, Pa, and temperature, K, before the nozzle
  * @returns factor and pressure ratio
- * @throws LitrebarError as `gasState`; `outside-validity` where the gas would condense in the throat
+ * @throws LitrebarError as `gasState`; `outside-validity` where the gas would condense in the throat; `not-converged` where no largest flow is found
  * @source gerg-2008; litrebar-derivation, isentropic flow to the largest mass flux
  * @example
  * const upstream = { pressure: absolute(200, bar), temperature: temperatureOf(20, celsius) }
@@ -73,7 +76,7 @@ export function realCriticalFlow(
     const { density, molarEnthalpy } = gasState(mixture, { pressure, temperature })
     return density * Math.sqrt((2 * Math.max(0, start.molarEnthalpy - molarEnthalpy)) / mass)
   }
-  const ratio = maximumWithin(massFlux, 0.35, 0.75)
+  const ratio = maximumWithin(massFlux, ratios.lowest, ratios.highest)
   const scale = upstream.pressure / Math.sqrt((gasConstant * upstream.temperature) / mass)
   return {
     criticalFlowFactor: (massFlux(ratio) / scale) as Fraction,
@@ -104,5 +107,12 @@ function maximumWithin(f: (x: number) => number, from: number, to: number): numb
       atRight = f(right)
     }
   }
-  return (low + high) / 2
+  if (low > from && high < to && high - low <= fineness) return (low + high) / 2
+  throw new LitrebarError({
+    code: 'not-converged',
+    argument: 'upstream',
+    value: `a flow that grows up to a pressure ratio of ${((low + high) / 2).toFixed(3)}`,
+    expected: `a largest flow between ${from} and ${to}`,
+    hint: 'The gas is too cold and dense for this model.',
+  })
 }

@@ -14,6 +14,7 @@ export {
   type Printed,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
+export { type FittedAssist, fittedAssist } from './assist.ts'
 export type { AveragedHalf, AveragedLoop } from './averaged-loop.ts'
 export { type BenchFinding, benchFindings } from './bench-finding.table.ts'
 export { assessIntermediatePressure, findingsNamed, usualIntermediatePressure } from './bench-finding.ts'
@@ -54,6 +55,8 @@ export {
   type WarmedGas,
   warmedGas,
 } from './cold.ts'
+export { type ColdTest, coldTests } from './cold-test.table.ts'
+export { coldWater, type NearestColdTest, nearestColdTest } from './cold-test.ts'
 export { type Column, type LoggedColumn, siColumn } from './column.ts'
 export { type CriticalFlow, criticalFlow, realCriticalFlow } from './critical-flow.ts'
 export {
@@ -64,6 +67,7 @@ export {
   workAtDensity,
 } from './density-scaling.ts'
 export { elastanceAndInertance, type LinearLoad, type LoadedBreath, loadedBreath } from './elastance.ts'
+export { type Exhaust, exhaustPressure } from './exhaust.ts'
 export {
   type BalancedPiston,
   type Diaphragm,
@@ -107,6 +111,7 @@ export {
   type PilotOperated,
   pilotOpening,
 } from './second-stage.ts'
+export { type FlowElement, type SeriesFlow, type SeriesState, seriesFlow } from './series-flow.ts'
 export { conductanceOfOrifice, conductedFlow, type ValveFlow } from './sonic-conductance.ts'
 export {
   type CompiledSupply,
