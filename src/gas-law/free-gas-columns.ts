@@ -32,7 +32,8 @@ export interface ContentsColumns {
  * }
  * const out = { freeGasCubicMetre: new Float64Array(2), code: new Uint8Array(2) }
  * freeGasInto(out, columns, { mixture: dryAir, reference: isoStandard })
- * `${out.freeGasCubicMetre[0]?.toFixed(3)} ${out.code.join(' ')}` // => '2.317 0 1'
+ * out.freeGasCubicMetre[0]?.toFixed(3) // => '2.317'
+ * out.code.join(' ') // => '0 1'
  */
 export function freeGasInto(
   out: { readonly freeGasCubicMetre: Float64Array; readonly code: Uint8Array },

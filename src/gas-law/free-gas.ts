@@ -30,7 +30,8 @@ const freeGasRange: Accepted = { atLeast: 0, atMost: 1e10, unit: litre, hint: 'C
  * }
  * const real = freeGas(contents, { reference: isoStandard })
  * const ideal = freeGas(contents, { reference: isoStandard, gas: 'ideal' })
- * `${inUnit(real, litre).toFixed(0)} L, not ${inUnit(ideal, litre).toFixed(0)} L` // => '2641 L, not 2760 L'
+ * inUnit(real, litre).toFixed(0) // => '2641'
+ * inUnit(ideal, litre).toFixed(0) // => '2760'
  */
 export function freeGas<Name extends string>(
   contents: GasContents,

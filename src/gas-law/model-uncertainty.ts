@@ -39,7 +39,8 @@ export interface ModelUncertainty {
  * @source gerg-2008, pair parameters; comparisons named in each `basis`
  * @example
  * const { expanded, unfittedPairs } = modelUncertainty(trimix({ oxygen: 0.18, helium: 0.45 }))
- * `${expanded}: ${unfittedPairs[0]?.gases.join(' and ')}` // => '0.007: oxygen and helium'
+ * expanded // => 0.007
+ * unfittedPairs[0]?.gases.join(' and ') // => 'oxygen and helium'
  */
 export function modelUncertainty(mixture: Mixture): ModelUncertainty {
   requireMixture('mixture', mixture)

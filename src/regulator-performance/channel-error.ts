@@ -78,7 +78,7 @@ export interface LagError {
  * @source litrebar-derivation
  * @example
  * const late = lagError({ resistivePressure: difference(1, kilopascal), elasticPressure: difference(0.5, kilopascal), delay: measure(30, millisecond), breathingFrequency: measure(25, perMinute) })
- * (100 * late.relativeError).toFixed(1) // => '-4.2'
+ * late.relativeError.toFixed(3) // => '-0.042'
  */
 export function lagError(channel: LaggingChannel): LagError {
   const { resistivePressure, elasticPressure, breathingFrequency } = channel

@@ -115,8 +115,8 @@ export interface WorkPrediction {
  * const at = (ambient: number, work: number) => ({ gas: { mixture: dryAir, pressure: absolute(ambient, bar), temperature }, workOfBreathingPerLitre: difference(work, joulePerLitre), standardUncertainty: difference(0.02, joulePerLitre) })
  * const target = { mixture: trimix({ oxygen: 0.18, helium: 0.45 }), pressure: absolute(7, bar), temperature }
  * const { workOfBreathingPerLitre, low, high } = predictedWork([at(1, 0.6), at(3, 1.02), at(5, 1.47)], target, { laminarShare: 'unknown' })
- * const [value, from, to] = [workOfBreathingPerLitre, low, high].map((work) => inUnit(work, joulePerLitre).toFixed(2))
- * `${value} J/L, ${from} to ${to}` // => '1.33 J/L, 1.28 to 1.39'
+ * inUnit(workOfBreathingPerLitre, joulePerLitre).toFixed(2) // => '1.33'
+ * [low, high].map((work) => inUnit(work, joulePerLitre).toFixed(2)).join(' to ') // => '1.28 to 1.39'
  */
 export function predictedWork(
   measurements: readonly WorkInGas[],

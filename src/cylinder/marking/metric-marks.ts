@@ -237,11 +237,6 @@ function dateAt(text: string): TwoParts | undefined {
   return first === undefined || second === undefined ? undefined : { first, second, firstLength, secondLength }
 }
 
-/** Whether a word has the form of a date of these shoulders. */
-export function isMetricDate(text: string): boolean {
-  return dateAt(text) !== undefined
-}
-
 function isBody(text: string): boolean {
   return text.length <= 5 && hasLetter(text) && dateAt(text) === undefined && roleOf(text) === undefined && !gasAt(text)
 }

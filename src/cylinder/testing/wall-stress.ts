@@ -54,9 +54,8 @@ export function wallStress(shell: CylinderShell, testPressure: GaugePressure): S
 /**
  * Least wall that keeps the stress of `wallStress` at a limit: its inverse.
  *
- * @param outsideDiameter - m, up to 1 m
- * @param testPressure - gauge, Pa, above 0 and at most 2000 bar
- * @param stressLimit - Pa, above 1.3 times the test pressure
+ * @param wanted - outside diameter, m, up to 1 m; test pressure, gauge, Pa, above 0 and at most 2000 bar; stress limit, Pa, above 1.3 times
+ *   the test pressure
  * @returns thickness, m
  * @throws LitrebarError `range`, naming the field; `input` where no wall is thick enough
  * @source litrebar-derivation, algebra on the formula of cfr-49-178-46

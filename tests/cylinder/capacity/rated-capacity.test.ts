@@ -159,7 +159,9 @@ test('a twin set holds twice what one of its cylinders holds, and a bank the sum
 
 test('a rated capacity given as internal volume, and psi read as bar, are refused by name', () => {
   const options = { reference: roomCondition }
-  expect(() => ratedCapacity({ ...twelveLitres, servicePressure: gauge(3000, bar) }, options)).toThrow('servicePressure is 3000 bar')
+  expect(() => ratedCapacity({ ...twelveLitres, servicePressure: gauge(3000, bar) }, options)).toThrow(
+    'servicePressure is 3000 bar',
+  )
   expect(() =>
     ratedCapacity({ ...twelveLitres, internalVolume: internalVolumeOf(Number.NaN, litre) }, options),
   ).toThrow(expect.objectContaining({ code: 'range' }))
