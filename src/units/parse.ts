@@ -303,7 +303,8 @@ function normal(text: string): string {
 
 function refusal(text: string, start: number, end: number, expected: string, hint: string): LitrebarError {
   const line = text.slice(0, start).split('\n').length - 1
-  const lineStart = text.lastIndexOf('\n', start - 1) + 1
+  // not lastIndexOf with a start: it takes -1 for 0, and would find a newline that begins the text
+  const lineStart = text.slice(0, start).lastIndexOf('\n') + 1
   return new LitrebarError({
     code: 'unit',
     argument: 'text',
