@@ -2,7 +2,7 @@ import { LitrebarError } from '../errors/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import { allUnits, type Dimension, type Direction, roundNumber, type Unit } from '../units/index.ts'
 import type { Card, CardSymbol } from './card.ts'
-import { type Expression, evaluate } from './expression.ts'
+import { type Expression, evaluate, fold, type Operator } from './expression.ts'
 
 /** A number with its unit, as it will be shown: the text is rounded for showing, the value is not. */
 export interface Shown {
@@ -108,7 +108,7 @@ export function workedSolution(
     ...called.map((row) => [row.name, row.value] as const),
   ])
   const closed = withoutCalls(expression)
-  const working = workingUnits(closed, si, value, stated, find, symbols)
+  const working = workingUnits(closed, stated, find, symbols)
   const digits = options.figures + 2
   const shownIn = (name: string, unit: Unit): Shown => shown(si[name] as number, unit, digits)
 
@@ -160,26 +160,59 @@ export function workedSolution(
   }
 }
 
-/**
- * The units to substitute in: as stated if the formula then gives the answer in its stated unit; else temperatures in kelvin; else everything in SI.
- * Found by trying, so that a card need not say which of its numbers scale freely.
- */
+/** The units to substitute in: as stated if the formula then gives the answer in its stated unit; else temperatures in kelvin; else everything in SI. */
 function workingUnits(
   expression: Expression,
-  si: Readonly<Record<string, number>>,
-  value: number,
   stated: (name: string) => Unit,
   find: string,
   symbols: Readonly<Record<string, CardSymbol>>,
 ): (name: string) => Unit {
   const inSi = (name: string): Unit => coherentUnit((symbols[name] as CardSymbol).dimension)
   const inKelvin = (name: string): Unit => (stated(name).offset === undefined ? stated(name) : inSi(name))
-  const fits = (unitOf: (name: string) => Unit): boolean => {
-    const numbers = Object.fromEntries(Object.entries(si).map(([name, n]) => [name, inUnitOf(n, unitOf(name))]))
-    const wanted = inUnitOf(value, unitOf(find))
-    return Math.abs(evaluate(expression, numbers) - wanted) <= 1e-9 * Math.abs(wanted)
+  return [stated, inKelvin].find((unitOf) => alike(scaleOf(expression, unitOf), scaleOf(find, unitOf))) ?? inSi
+}
+
+interface Scale {
+  readonly scale: number
+  /** The number itself, where it is one and may stand as an exponent. */
+  readonly power?: number
+}
+
+/**
+ * The size in SI of the unit that an expression comes out in; NaN where its units do not fit together.
+ * A matter of units alone: trying it with the numbers would be misled by a depth of 0 or by two equal temperatures.
+ */
+function scaleOf(expression: Expression, unitOf: (name: string) => Unit): number {
+  return fold<Scale>(expression, {
+    number: (n) => ({ scale: 1, power: n }),
+    symbol: (name) => ({ scale: unitOf(name).offset === undefined ? unitOf(name).factor : Number.NaN }),
+    apply: (operator, parts) => ({ scale: scaleOfParts(operator, parts) }),
+  }).scale
+}
+
+function scaleOfParts(operator: Operator, parts: readonly Scale[]): number {
+  const { scale: first = Number.NaN } = parts[0] ?? {}
+  const second = parts[1]
+  switch (operator) {
+    case '*':
+      return parts.reduce((product, { scale }) => product * scale, 1)
+    case '/':
+      return first / (second?.scale ?? Number.NaN)
+    case '^':
+      return first ** (second?.power ?? (first === 1 ? 1 : Number.NaN))
+    case 'sqrt':
+      return Math.sqrt(first)
+    case 'ln':
+    case 'exp':
+      return first === 1 ? 1 : Number.NaN
+    default: // terms of a sum, of which one is the least or the greatest
+      return parts.every(({ scale }) => alike(scale, first)) ? first : Number.NaN
   }
-  return [stated, inKelvin].find(fits) ?? inSi
+}
+
+/** Factors that differ only by rounding. */
+function alike(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-12 * Math.abs(b)
 }
 
 function inUnitOf(si: number, unit: Unit): number {

@@ -1,11 +1,14 @@
 import { expect, test } from 'vitest'
 import {
   boyleCard,
+  charlesCard,
   gayLussacCard,
   latexLines,
   mathmlLines,
   plainLines,
   pressureAtDepthCard,
+  richestMixtureCard,
+  type WorkedSolution,
   workedSolution,
 } from '../../src/course/index.ts'
 import { standardGravity } from '../../src/environment/index.ts'
@@ -21,6 +24,12 @@ import {
   measure,
   temperatureOf,
 } from '../../src/units/index.ts'
+
+function substituted(solution: WorkedSolution): string | undefined {
+  return plainLines(solution)
+    .find(({ kind }) => kind === 'substitute')
+    ?.text.replaceAll('\u202f', ' ')
+}
 
 const hundredFeet = workedSolution(
   pressureAtDepthCard,
@@ -60,6 +69,28 @@ test('temperatures alone go to kelvin where the pressures may stay', () => {
   const texts = plainLines(solution).map((line) => line.text.replaceAll('\u202f', ' '))
   expect(texts).toContain('T_2 = 45 °C = 318.15 K')
   expect(texts).toContain('p_2 = 200 bar · 318.15 K / 293.15 K')
+})
+
+test('whether units fit together does not hang on the numbers: equal temperatures, no depth, a capped fraction', () => {
+  const alike = workedSolution(
+    charlesCard,
+    { V1: 0.006, T1: temperatureOf(20, celsius), T2: temperatureOf(20, celsius) },
+    { units: { T1: celsius, T2: celsius, V1: litre, V2: litre }, figures: 3 },
+  )
+  expect(substituted(alike)).toBe('V_2 = 6 L · 293.15 K / 293.15 K')
+  const water = { rho: measure(1000, kilogramPerCubicMetre), g: standardGravity, d: depthOf(0, foot) }
+  const atSurface = workedSolution(
+    pressureAtDepthCard,
+    { p0: absolute(1, bar), ...water },
+    { units: { p: bar, p0: bar, d: foot }, figures: 3 },
+  )
+  expect(substituted(atSurface)).toBe('p = 100 000 Pa + 1000 kg/m³ · 9.80665 m/s² · 0 m')
+  const capped = workedSolution(
+    richestMixtureCard,
+    { pO2: absolute(1.6, bar), p0: absolute(1, bar), ...water },
+    { units: { pO2: bar, p0: bar, d: foot }, figures: 3 },
+  )
+  expect(substituted(capped)).toBe('x_O2 = min(1, 160 000 Pa / (100 000 Pa + 1000 kg/m³ · 9.80665 m/s² · 0 m))')
 })
 
 test('the value is never touched by showing it', () => {
