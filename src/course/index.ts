@@ -23,6 +23,10 @@ export {
   surfaceEquivalentCard,
 } from './cards/gas-law.ts'
 export {
+  balancedPistonCard,
+  chokedMassFlowCard,
+  chokedSupplyPressureCard,
+  crackingPressureCard,
   crackingWorkCard,
   hydrostaticImbalanceCard,
   laminarWorkCard,
@@ -56,6 +60,10 @@ export {
   fold,
   type Operator,
 } from './expression.ts'
+export { type LoopChartOptions, loopChart } from './figures/loop-chart.ts'
+export { type ResistanceChartOptions, resistanceChart } from './figures/resistance-chart.ts'
+export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
+export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { latexLines, latexNotation } from './latex.ts'
 export { escaped, mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, type Line, linesOf, type Notation } from './notation.ts'

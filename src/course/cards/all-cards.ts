@@ -17,6 +17,10 @@ import {
   surfaceEquivalentCard,
 } from './gas-law.ts'
 import {
+  balancedPistonCard,
+  chokedMassFlowCard,
+  chokedSupplyPressureCard,
+  crackingPressureCard,
   crackingWorkCard,
   hydrostaticImbalanceCard,
   laminarWorkCard,
@@ -44,6 +48,10 @@ export const allCards: readonly Card[] = [
   partialPressureCard,
   richestMixtureCard,
   surfaceEquivalentCard,
+  balancedPistonCard,
+  chokedMassFlowCard,
+  chokedSupplyPressureCard,
+  crackingPressureCard,
   crackingWorkCard,
   hydrostaticImbalanceCard,
   laminarWorkCard,

@@ -1,12 +1,31 @@
+import { molarGasConstant } from '../../gas-law/index.ts'
 import {
+  chokedMassFlow,
+  chokedSupplyPressure,
+  crackingPressure,
+  criticalFlow,
   hydrostaticImbalance,
   peakInhalationFlow,
   powerLawWorkPerLitre,
   powerOfBreathing,
   simulatedBreathing,
+  staticIntermediatePressure,
 } from '../../regulator-performance/index.ts'
-import type { EnergyPerVolume, Frequency, PressureDifference, Volume, VolumeFlow } from '../../units/index.ts'
-import type { Card } from '../card.ts'
+import type {
+  AbsolutePressure,
+  Area,
+  EnergyPerVolume,
+  Force,
+  Fraction,
+  Frequency,
+  MassFlow,
+  MolarMass,
+  PressureDifference,
+  Temperature,
+  Volume,
+  VolumeFlow,
+} from '../../units/index.ts'
+import type { Card, CardSymbol } from '../card.ts'
 
 /** Peak flow of a sinusoidal breath. */
 export const peakInhalationFlowCard: Card = {
@@ -230,4 +249,257 @@ export const hydrostaticImbalanceCard: Card = {
   conditions: ['water at rest'],
   source: 'litrebar-derivation',
   range: { rho: [990, 1040], g: [9.78, 9.83], h: [-0.4, 0.4] },
+}
+
+/** Intermediate pressure of a balanced piston. */
+export const balancedPistonCard: Card = {
+  id: 'balanced-piston',
+  title: 'A balanced piston feels the supply only where its edge and its stem differ',
+  documents: 'staticIntermediatePressure',
+  result: 'pi',
+  symbols: {
+    pi: {
+      letter: 'p',
+      subscript: 'i',
+      meaning: 'intermediate pressure over ambient',
+      dimension: 'pressure',
+      parameter: 'intermediatePressure',
+    },
+    F: { letter: 'F', meaning: 'force of the spring', dimension: 'force', parameter: 'springForce' },
+    ps: {
+      letter: 'p',
+      subscript: 's',
+      meaning: 'supply pressure, absolute',
+      dimension: 'pressure',
+      parameter: 'supplyPressure',
+    },
+    pa: {
+      letter: 'p',
+      subscript: 'a',
+      meaning: 'ambient pressure, absolute',
+      dimension: 'pressure',
+      parameter: 'ambientPressure',
+    },
+    As: {
+      letter: 'A',
+      subscript: 's',
+      meaning: 'area of the stem at its O-ring',
+      dimension: 'area',
+      parameter: 'stemArea',
+    },
+    Ae: { letter: 'A', subscript: 'e', meaning: 'area of the sealing edge', dimension: 'area', parameter: 'edgeArea' },
+    Ah: { letter: 'A', subscript: 'h', meaning: 'area of the head', dimension: 'area', parameter: 'headArea' },
+  },
+  forms: {
+    pi: ['/', ['+', 'F', ['*', ['-', 'ps', 'pa'], ['-', 'As', 'Ae']]], ['-', 'Ah', 'Ae']],
+  },
+  core: {
+    pi: ({
+      supplyPressure,
+      ambientPressure,
+      ...areas
+    }: {
+      supplyPressure: AbsolutePressure
+      ambientPressure: AbsolutePressure
+      springForce: Force
+      headArea: Area
+      stemArea: Area
+      edgeArea: Area
+    }) => staticIntermediatePressure({ kind: 'balanced piston', ...areas }, supplyPressure, ambientPressure),
+  },
+  besides: ['kind', 'seatArea', 'poppetSpringForce', 'diaphragmArea', 'balanceArea'],
+  conditions: ['no flow', 'no friction', 'chamber open to the water'],
+  source: 'litrebar-derivation',
+  cautions: ['regulator'],
+  range: {
+    F: [250, 400],
+    ps: [2e6, 2.5e7],
+    pa: [1e5, 6e5],
+    As: [3.7e-5, 4e-5],
+    Ae: [3.6e-5, 3.9e-5],
+    Ah: [3.5e-4, 4e-4],
+  },
+}
+
+/** Cracking pressure of an unbalanced downstream valve. */
+export const crackingPressureCard: Card = {
+  id: 'cracking-pressure',
+  title: 'What opens a demand valve',
+  documents: 'crackingPressure',
+  result: 'dp',
+  symbols: {
+    dp: {
+      letter: 'p',
+      subscript: 'c',
+      meaning: 'cracking pressure, below ambient',
+      dimension: 'pressure',
+      parameter: 'crackingPressure',
+    },
+    F: { letter: 'F', meaning: 'force of the spring', dimension: 'force', parameter: 'springForce' },
+    pi: {
+      letter: 'p',
+      subscript: 'i',
+      meaning: 'intermediate pressure over ambient',
+      dimension: 'pressure',
+      parameter: 'intermediatePressure',
+    },
+    Ao: { letter: 'A', subscript: 'o', meaning: 'area of the orifice', dimension: 'area', parameter: 'orificeArea' },
+    b: { letter: 'β', meaning: 'balanced share of the orifice', dimension: 'fraction', parameter: 'balancedShare' },
+    lambda: {
+      letter: 'λ',
+      meaning: 'travel of the diaphragm over travel of the poppet',
+      dimension: 'fraction',
+      parameter: 'leverRatio',
+    },
+    Ad: {
+      letter: 'A',
+      subscript: 'd',
+      meaning: 'area of the diaphragm',
+      dimension: 'area',
+      parameter: 'diaphragmArea',
+    },
+  },
+  forms: { dp: ['/', ['-', 'F', ['*', 'pi', 'Ao', ['-', 1, 'b']]], ['*', 'lambda', 'Ad']] },
+  core: {
+    dp: ({
+      intermediatePressure,
+      ...valve
+    }: {
+      intermediatePressure: PressureDifference
+      springForce: Force
+      orificeArea: Area
+      balancedShare: Fraction
+      leverRatio: Fraction
+      diaphragmArea: Area
+    }) => crackingPressure({ seat: 'downstream', ...valve }, intermediatePressure),
+  },
+  besides: ['seat'],
+  conditions: ['downstream valve', 'no friction', 'small opening'],
+  source: 'litrebar-derivation',
+  cautions: ['regulator'],
+  range: {
+    F: [10, 30],
+    pi: [6e5, 1.1e6],
+    Ao: [1.5e-5, 2.5e-5],
+    b: [0, 0.9],
+    lambda: [3, 6],
+    Ad: [2e-3, 4e-3],
+  },
+}
+
+// Symbols of both cards of a choked orifice.
+const dischargeCoefficient: CardSymbol = {
+  letter: 'C',
+  subscript: 'd',
+  meaning: 'discharge coefficient',
+  dimension: 'fraction',
+  parameter: 'dischargeCoefficient',
+}
+const temperatureBefore: CardSymbol = {
+  letter: 'T',
+  subscript: '1',
+  meaning: 'temperature before the orifice',
+  dimension: 'temperature',
+  parameter: 'upstreamTemperature',
+}
+const mass: CardSymbol = {
+  letter: 'M',
+  meaning: 'molar mass of the gas',
+  dimension: 'molar mass',
+  parameter: 'molarMass',
+}
+const heatCapacityRatio: CardSymbol = {
+  letter: 'γ',
+  meaning: 'ratio of heat capacities',
+  dimension: 'fraction',
+  parameter: 'ratioOfHeatCapacities',
+}
+const R: CardSymbol = { letter: 'R', meaning: 'molar gas constant', dimension: 'molar heat capacity' }
+const flowFactor: CardSymbol = { letter: 'C', meaning: 'critical flow factor, 0.685 for air', dimension: 'fraction' }
+
+/** Mass flow of a choked orifice. */
+export const chokedMassFlowCard: Card = {
+  id: 'choked-mass-flow',
+  title: 'A choked orifice passes what the pressure before it drives',
+  documents: 'chokedMassFlow',
+  result: 'm',
+  symbols: {
+    m: { letter: 'm', meaning: 'mass flow', dimension: 'mass flow', parameter: 'massFlow' },
+    Cd: dischargeCoefficient,
+    A: { letter: 'A', meaning: 'area of the orifice', dimension: 'area', parameter: 'area' },
+    p1: {
+      letter: 'p',
+      subscript: '1',
+      meaning: 'pressure before the orifice, absolute',
+      dimension: 'pressure',
+      parameter: 'upstreamPressure',
+    },
+    T1: temperatureBefore,
+    M: mass,
+    k: heatCapacityRatio,
+    R,
+  },
+  forms: { m: ['*', 'Cd', 'A', 'p1', ['call', 'C', 'k'], ['sqrt', ['/', 'M', ['*', 'R', 'T1']]]] },
+  calls: { C: (k) => criticalFlow(k as Fraction).criticalFlowFactor },
+  callSymbols: { C: flowFactor },
+  constants: { R: molarGasConstant },
+  core: {
+    m: ({ area, dischargeCoefficient, ...state }: ChokedOrifice & { upstreamPressure: AbsolutePressure }) =>
+      chokedMassFlow({ area, dischargeCoefficient }, state),
+  },
+  conditions: ['ideal gas: real air of 200 bar passes 7 per cent more', 'pressure behind below the critical ratio'],
+  source: 'iso-6358',
+  place: 'ideal-gas form, from memory',
+  cautions: ['regulator'],
+  range: { Cd: [0.6, 0.95], A: [1e-6, 1e-5], p1: [1e6, 3e7], T1: [270, 300], M: [0.004, 0.032], k: [1.3, 1.66] },
+}
+
+/** Lowest supply pressure of a choked orifice. */
+export const chokedSupplyPressureCard: Card = {
+  id: 'choked-supply-pressure',
+  title: 'The lowest supply pressure that still feeds a flow',
+  documents: 'chokedSupplyPressure',
+  result: 'ps',
+  symbols: {
+    ps: {
+      letter: 'p',
+      subscript: 's',
+      meaning: 'supply pressure, absolute',
+      dimension: 'pressure',
+      parameter: 'supplyPressure',
+    },
+    m: {
+      letter: 'm',
+      meaning: 'mass flow that is breathed at the peak',
+      dimension: 'mass flow',
+      parameter: 'massFlow',
+    },
+    Cd: dischargeCoefficient,
+    A: { letter: 'A', meaning: 'area of the first-stage orifice', dimension: 'area', parameter: 'area' },
+    T1: temperatureBefore,
+    M: mass,
+    k: heatCapacityRatio,
+    R,
+  },
+  forms: { ps: ['*', ['/', 'm', ['*', 'Cd', 'A', ['call', 'C', 'k']]], ['sqrt', ['/', ['*', 'R', 'T1'], 'M']]] },
+  calls: { C: (k) => criticalFlow(k as Fraction).criticalFlowFactor },
+  callSymbols: { C: flowFactor },
+  constants: { R: molarGasConstant },
+  core: {
+    ps: ({ area, dischargeCoefficient, ...state }: ChokedOrifice & { massFlow: MassFlow }) =>
+      chokedSupplyPressure({ area, dischargeCoefficient }, state),
+  },
+  conditions: ['ideal gas', 'intermediate pressure below the critical ratio times the supply pressure'],
+  source: 'litrebar-derivation',
+  cautions: ['regulator', 'reserve'],
+  range: { m: [1e-3, 0.1], Cd: [0.6, 0.95], A: [1e-6, 1e-5], T1: [270, 300], M: [0.004, 0.032], k: [1.3, 1.66] },
+}
+
+/** What both cards of a choked orifice give to its function. */
+interface ChokedOrifice {
+  readonly area: Area
+  readonly dischargeCoefficient: Fraction
+  readonly molarMass: MolarMass
+  readonly ratioOfHeatCapacities: Fraction
+  readonly upstreamTemperature: Temperature
 }

@@ -1,0 +1,81 @@
+import { pressureAtDepth, type WaterColumn } from '../../environment/index.ts'
+import { LitrebarError } from '../../errors/index.ts'
+import type { Mixture } from '../../gas-law/index.ts'
+import { predictedWork, type WorkInGas } from '../../regulator-performance/index.ts'
+import { type Depth, inUnit, joulePerLitre, type Temperature } from '../../units/index.ts'
+import type { Chart, LimitLine, Series } from '../chart.ts'
+
+/** Measured work, and where it is drawn to. */
+export interface ResistanceChartOptions {
+  readonly id: string
+  /** What to see, as a statement. */
+  readonly title: string
+  readonly measurements: readonly WorkInGas[]
+  /** Share of the part without density that is laminar. */
+  readonly laminarShare: number | 'unknown'
+  /** At most four, each under the name that stands at the end of its line. */
+  readonly mixtures: Readonly<Record<string, Mixture>>
+  readonly temperature: Temperature
+  readonly water: WaterColumn
+  /** Rising, m. */
+  readonly depths: readonly Depth[]
+  /** In joule per litre. */
+  readonly limits?: readonly LimitLine[]
+}
+
+/**
+ * Resistance against depth: the work of breathing that measurements let one expect, a line for each mixture. A line ends where the density lies
+ * beyond what the measurements carry, twice the largest or half the smallest.
+ *
+ * @param options - id, title, measurements, mixtures, temperature, K, water and depths, m
+ * @returns a chart as data, for `chartSvg` and `chartVegaLite`
+ * @throws LitrebarError `input` for a mixture that the measurements carry at fewer than two of the depths; as `predictedWork`
+ * @source litrebar-derivation
+ */
+export function resistanceChart(options: ResistanceChartOptions): Chart {
+  const { id, title, measurements, mixtures, temperature, water, depths, laminarShare, limits } = options
+  const series = Object.entries(mixtures).map(([name, mixture]): Series => {
+    const points = depths.flatMap((depth) => {
+      const gas = { mixture, pressure: pressureAtDepth({ ...water, depth }), temperature }
+      const work = workWithinReach(measurements, gas, laminarShare)
+      return work === undefined ? [] : [[depth, work] as const]
+    })
+    if (points.length < 2) throw outOfReach(name, points.length)
+    return { name, x: points.map(([depth]) => depth), y: points.map(([, work]) => work) }
+  })
+  const ends = series.map(
+    ({ name, x, y }) => `${name}, ${(y.at(-1) as number).toFixed(2)} J/L at ${Math.round(x.at(-1) as number)} m`,
+  )
+  return {
+    id,
+    title,
+    description: `Work of breathing for each litre against depth, as the measurements let one expect it. It grows with the density of the gas: ${ends.join('; ')}.`,
+    x: { label: 'Depth', unit: 'm', from: 0 },
+    y: { label: 'Work of breathing', unit: 'J/L', from: 0 },
+    series,
+    ...(limits !== undefined && { limits }),
+  }
+}
+
+function workWithinReach(
+  measurements: readonly WorkInGas[],
+  gas: WorkInGas['gas'],
+  laminarShare: number | 'unknown',
+): number | undefined {
+  try {
+    return inUnit(predictedWork(measurements, gas, { laminarShare }).workOfBreathingPerLitre, joulePerLitre)
+  } catch (error) {
+    if ((error as LitrebarError).code === 'outside-validity') return undefined
+    throw error
+  }
+}
+
+function outOfReach(name: string, depths: number): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: `options.mixtures.${name}`,
+    value: `carried by the measurements at ${depths} of the depths`,
+    expected: 'two depths or more',
+    hint: 'Measure at densities nearer to this mixture.',
+  })
+}

@@ -1,0 +1,68 @@
+import { pressureAtDepth, type WaterColumn } from '../../environment/index.ts'
+import { LitrebarError } from '../../errors/index.ts'
+import { type CompiledSupply, supplyMap } from '../../regulator-performance/index.ts'
+import { type AbsolutePressure, bar, type Depth, toGauge } from '../../units/index.ts'
+import type { Chart, Series } from '../chart.ts'
+
+/** Which supplies are drawn over which depths. */
+export interface SupplyMapChartOptions {
+  readonly id: string
+  /** What to see, as a statement. */
+  readonly title: string
+  readonly water: WaterColumn
+  /** Rising, m. */
+  readonly depths: readonly Depth[]
+  /** At most four, each under the name that stands at the end of its line. */
+  readonly supplies: Readonly<Record<string, CompiledSupply>>
+}
+
+const rows = 600
+
+/**
+ * Map of what a first stage can feed, as its contours: over the depth, the lowest gauge pressure in the cylinder at which it still meets the
+ * peaks of those who breathe from it. A line ends where not even the highest pressure of its supply is enough.
+ *
+ * @param options - id, title, water, depths, and the compiled supplies by name
+ * @returns a chart as data, for `chartSvg` and `chartVegaLite`
+ * @throws LitrebarError `input` for a supply that meets its demand at fewer than two of the depths
+ * @source litrebar-derivation
+ */
+export function supplyMapChart(options: SupplyMapChartOptions): Chart {
+  const { id, title, water, depths, supplies } = options
+  const ambientPressures = Float64Array.from(depths, (depth) => pressureAtDepth({ ...water, depth }))
+  const series = Object.entries(supplies).map(([name, compiled]): Series => {
+    const from = bar.factor
+    const supplyPressures = Float64Array.from(
+      { length: rows },
+      (_, row) => from + ((compiled.highestPressure - from) * row) / (rows - 1),
+    )
+    const { lowestSupplyPressure } = supplyMap(compiled, { ambientPressures, supplyPressures })
+    const met = depths.flatMap((depth, index) => {
+      const pressure = lowestSupplyPressure[index] as AbsolutePressure
+      return Number.isNaN(pressure) ? [] : [[depth, toGauge(pressure, water.surfacePressure) / bar.factor] as const]
+    })
+    if (met.length < 2) throw notMet(name, met.length)
+    return { name, x: met.map(([depth]) => depth), y: met.map(([, pressure]) => pressure) }
+  })
+  const ends = series.map(
+    ({ name, x, y }) => `${name}, ${Math.round(y.at(-1) as number)} bar at ${Math.round(x.at(-1) as number)} m`,
+  )
+  return {
+    id,
+    title,
+    description: `Lowest gauge pressure in the cylinder at which the first stage still meets the peak of breathing, against depth. Every line rises with depth: ${ends.join('; ')}.`,
+    x: { label: 'Depth', unit: 'm', from: 0 },
+    y: { label: 'Lowest cylinder pressure', unit: 'bar gauge', from: 0 },
+    series,
+  }
+}
+
+function notMet(name: string, depths: number): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: `options.supplies.${name}`,
+    value: `enough at ${depths} of the depths`,
+    expected: 'enough at two depths or more',
+    hint: 'Compile the supply to a higher pressure, or draw shallower depths.',
+  })
+}

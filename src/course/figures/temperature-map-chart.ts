@@ -1,0 +1,62 @@
+import type { Mixture } from '../../gas-law/index.ts'
+import { throttledTemperature } from '../../regulator-performance/index.ts'
+import {
+  type AbsolutePressure,
+  bar,
+  celsius,
+  format,
+  inUnit,
+  type NumberStyle,
+  type Temperature,
+} from '../../units/index.ts'
+import type { Chart, LimitLine, Series } from '../chart.ts'
+
+/** Over which supply pressures, and for which waters, the gas is followed through the first stage. */
+export interface TemperatureMapChartOptions {
+  readonly id: string
+  /** What to see, as a statement. */
+  readonly title: string
+  readonly mixture: Mixture
+  /** Behind the first stage, absolute: ambient and intermediate pressure together. */
+  readonly pressureBehind: AbsolutePressure
+  /** Absolute, rising, each above the pressure behind. */
+  readonly supplyPressures: readonly AbsolutePressure[]
+  /** At most four. The gas in the cylinder has the temperature of the water. */
+  readonly waterTemperatures: readonly Temperature[]
+  readonly limits?: readonly LimitLine[]
+  readonly style?: NumberStyle
+}
+
+/**
+ * Map of how cold gas gets behind a first stage, as its contours: temperature over the pressure in the cylinder, a line for each water. Without
+ * any heat from the water, it is the coldest bound: nothing says that ice forms, or that none does.
+ *
+ * @param options - id, title, mixture, pressures, absolute, Pa, and water temperatures, K
+ * @returns a chart as data, for `chartSvg` and `chartVegaLite`
+ * @throws LitrebarError as `throttledTemperature`
+ * @source gerg-2008; litrebar-derivation, constant enthalpy
+ */
+export function temperatureMapChart(options: TemperatureMapChartOptions): Chart {
+  const { id, title, mixture, pressureBehind, supplyPressures, waterTemperatures, limits, style } = options
+  const degrees = (temperature: Temperature) => format(temperature, { unit: celsius, decimals: 0, ...style })
+  const x = supplyPressures.map((pressure) => inUnit(pressure, bar))
+  const series = waterTemperatures.map(
+    (temperature): Series => ({
+      name: `water of ${degrees(temperature)}`,
+      x,
+      y: supplyPressures.map((pressure) =>
+        inUnit(throttledTemperature(mixture, { pressure, temperature }, pressureBehind), celsius),
+      ),
+    }),
+  )
+  const ends = series.map(({ name, y }) => `${name}, ${Math.round(y.at(-1) as number)} °C`)
+  return {
+    id,
+    title,
+    description: `Temperature of the gas behind the first stage, if no heat reached it, against the pressure in the cylinder. At ${Math.round(x.at(-1) ?? 0)} bar: ${ends.join('; ')}.`,
+    x: { label: 'Cylinder pressure, absolute', unit: 'bar', from: 0 },
+    y: { label: 'Behind the first stage', unit: '°C' },
+    series,
+    ...(limits !== undefined && { limits }),
+  }
+}
