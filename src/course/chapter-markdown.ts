@@ -1,5 +1,5 @@
 import { cautionOf } from '../references/index.ts'
-import { type NumberStyle, styled } from '../units/index.ts'
+import { type NumberStyle, roundNumber, styled } from '../units/index.ts'
 import type { Block, Chapter } from './chapter.ts'
 import type { Chart } from './chart.ts'
 import { citation } from './citation.ts'
@@ -63,14 +63,22 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
   const shared = series.every(
     (other) => other.x.length === first?.x.length && other.x.every((value, at) => value === first.x[at]),
   )
-  const number = (n: number | undefined): string =>
-    n === undefined ? '' : styled(String(Number(n.toPrecision(4))), style)
+  const across = columnOf(
+    series.flatMap((line) => line.x),
+    style,
+  )
+  const up = columnOf(
+    series.flatMap((line) => line.y),
+    style,
+  )
   const thin = <Row>(rows: readonly Row[]): Row[] => {
     const every = Math.ceil(rows.length / printedRows)
     return rows.filter((_, at) => at % every === 0 || at === rows.length - 1)
   }
   const shown = (points: number): string[] =>
-    points > printedRows ? [`Every ${String(Math.ceil(points / printedRows))}th of ${String(points)} points.`] : []
+    points > printedRows
+      ? [`${String(thin(Array.from({ length: points })).length)} of ${String(points)} points, evenly spread.`]
+      : []
   if (shared && first !== undefined) {
     return {
       caption: chart.title,
@@ -78,7 +86,7 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
         { heading: x.label, unit: x.unit, align: 'number' },
         ...series.map((line) => ({ heading: line.name, unit: y.unit, align: 'number' as const })),
       ],
-      rows: thin(first.x.map((value, at) => [number(value), ...series.map((line) => number(line.y[at]))])),
+      rows: thin(first.x.map((value, at) => [across(value), ...series.map((line) => up(line.y[at]))])),
       notes: shown(first.x.length),
     }
   }
@@ -89,7 +97,17 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
       { heading: x.label, unit: x.unit, align: 'number' },
       { heading: y.label, unit: y.unit, align: 'number' },
     ],
-    rows: series.flatMap((line) => thin(line.x.map((value, at) => [line.name, number(value), number(line.y[at])]))),
+    rows: series.flatMap((line) => thin(line.x.map((value, at) => [line.name, across(value), up(line.y[at])]))),
     notes: [...new Set(series.flatMap((line) => shown(line.x.length)))],
   }
+}
+
+/** Numbers of one column with the same decimals, so that their signs stand in line: four figures of the largest, or fewer where all are round. */
+function columnOf(values: readonly number[], style: NumberStyle): (n: number | undefined) => string {
+  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0)
+  const most = largest > 0 ? Math.max(0, 3 - Math.floor(Math.log10(largest))) : 0
+  const to = (value: number, decimals: number): number => roundNumber(value, { decimals }).value
+  const enough = (decimals: number): boolean => values.every((value) => to(value, decimals) === to(value, most))
+  const decimals = Array.from({ length: most }, (_, n) => n).find(enough) ?? most
+  return (n) => (n === undefined ? '' : styled(roundNumber(n, { decimals }).text, style))
 }

@@ -55,6 +55,17 @@ test('writes the same data as a Vega-Lite specification and as a table', () => {
   expect(table.columns.map((column) => column.unit)).toEqual(['bar', 'L', 'L'])
 })
 
+test('the table of a chart lines up its decimals and says how much of the data it prints', () => {
+  const x = Array.from({ length: 60 }, (_, n) => n / 2)
+  const { rows, notes } = chartTable({ ...chart, series: [{ name: 'line', x, y: x.map((n) => 210 - n * 5.123) }] })
+  expect(rows.slice(0, 2)).toEqual([
+    ['0.0', '210.0'],
+    ['1.5', '202.3'],
+  ])
+  expect(rows.at(-1)).toEqual(['29.5', '58.9'])
+  expect(notes).toEqual([`${rows.length} of 60 points, evenly spread.`])
+})
+
 test('a closed loop returns to its start and shows its direction', () => {
   const loop: Chart = { ...chart, series: [{ name: 'breath', x: [0, 1, 2, 1], y: [0, -1, 0, 1], closed: true }] }
   expect(chartSvg(loop)).toMatch(/Z" fill="none"/)

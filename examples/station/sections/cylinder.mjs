@@ -35,8 +35,8 @@ export function cylinderSection(request, { style, quantity }) {
     ],
   }
   const volume = {
-    primary: { unit: litre, rounding: { decimals: 0, toward: 'down' } },
-    second: { unit: cubicFoot, rounding: { decimals: 1, toward: 'down' } },
+    primary: { unit: litre, rounding: { decimals: 0 } },
+    second: { unit: cubicFoot, rounding: { decimals: 1 } },
   }
   const table = dualUnitTable(
     {

@@ -1,4 +1,4 @@
-import { bar, dueWithin, format, isLitrebarError, litre, psi, readStamp, testPressure } from 'litrebar'
+import { bar, dueWithin, explainStamp, format, isLitrebarError, litre, psi, readStamp, testPressure } from 'litrebar'
 import { registerRowSchema } from 'litrebar/schemas'
 
 /** The register, judged: every row stays, a bad one with its reason. */
@@ -81,7 +81,7 @@ function judged(row, { asOf, days, style }) {
 /** The rule where one was found, the reasons where none could be, and what the stamp itself left open. */
 function whyOf({ rule, verdict, because }, findings) {
   const reasons = verdict === 'undetermined' ? because.map((reason) => reason.text) : [rule.title]
-  return [...reasons, ...findings].join('; ')
+  return [reasons.join('; '), ...findings].join('. ')
 }
 
 function decodedFields(text, asOf, style) {
@@ -103,7 +103,9 @@ function decodedFields(text, asOf, style) {
       stamp.waterCapacity === undefined
         ? ''
         : format(stamp.waterCapacity, { unit: litre, decimals: 1, ...style }).split('\u202f')[0],
-    findings: stamp.findings.filter((finding) => finding.severity !== 'note').map((finding) => finding.code),
+    findings: explainStamp(stamp)
+      .findings.filter((finding) => finding.severity !== 'note')
+      .map((finding) => `${finding.says} ${finding.remedy}`),
   }
 }
 

@@ -88,9 +88,13 @@ export function enduranceSection(request, { style, water, profile: columns, quan
     caption: 'What has to be kept, and for what',
     columns: [
       { heading: 'For', align: 'text' },
-      { heading: 'Pressure', unit: 'bar', align: 'number' },
+      { heading: 'Gauge pressure', unit: 'bar', align: 'number' },
     ],
-    rows: reserve.parts.map((part) => [part.cause, inUnit(part.pressure, bar).toFixed(1)]),
+    // the residual is absolute; what must show on the gauge is less by the pressure around the gauge
+    rows: reserve.parts.map(({ cause, pressure }) => [
+      cause,
+      (cause === 'residual' ? gaugeBars(pressure) : inUnit(pressure, bar)).toFixed(1),
+    ]),
     notes: [
       `Together ${inUnit(reserve.gaugePressure, bar).toFixed(1)} bar on the gauge; ${reserve.shown.rule}. No decompression is planned here: the stop is the one that the request states.`,
     ],
