@@ -35,7 +35,7 @@ export function requireWithin(argument: string, value: number, accepted: Accepte
     code: stated - stated === 0 ? code : 'range',
     argument,
     value: `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim(), // 11 psi, not 10.999999999999998
-    expected: `${expected || 'a finite number'} ${unit.symbol}`.trim(),
+    expected: expected === '' ? 'a finite number' : `${expected} ${unit.symbol}`.trim(),
     hint,
     accepted: { ...Object.fromEntries(limits.map((limit) => [limit, accepted[limit]])), unit: unit.symbol },
   })

@@ -76,7 +76,7 @@ test.each([
     'absolute pressure is -0.1 bar, expected at least 0 bar. Nothing is below vacuum: a reading below zero is a gauge pressure.',
   ],
   [() => absolute(Number.NaN, bar), 'absolute pressure is NaN bar, expected at least 0 bar.'],
-  [() => gauge(Number.POSITIVE_INFINITY, psi), 'gauge pressure is Infinity psi, expected a finite number psi.'],
+  [() => gauge(Number.POSITIVE_INFINITY, psi), 'gauge pressure is Infinity psi, expected a finite number.'],
   [() => temperatureOf(-300, celsius), 'temperature is -300 °C, expected above -273.15 °C.'],
   [() => temperatureOf(0, kelvin), 'temperature is 0 K, expected above 0 K.'],
   [() => depthOf(-3, metre), 'depth is -3 m, expected at least 0 m. Depth counts downwards from the surface.'],
@@ -85,7 +85,7 @@ test.each([
     'mole fraction is 32, expected at least 0 and at most 1. Give 32 per cent as 0.32, or name the unit `percent`.',
   ],
   [() => fractionOf(101, percent), 'mole fraction is 101 %, expected at least 0 and at most 100 %.'],
-  [() => measure(Number.NaN, kilogram), 'mass is NaN kg, expected a finite number kg.'],
+  [() => measure(Number.NaN, kilogram), 'mass is NaN kg, expected a finite number.'],
   [() => internalVolumeOf(-12, litre), 'internal volume is -12 L, expected at least 0 L.'],
   [
     () => toAbsolute(gauge(-2, bar), absolute(1, bar)),
