@@ -7,12 +7,14 @@ import { dueSection } from './sections/due.mjs'
 import { enduranceSection } from './sections/endurance.mjs'
 import { lakeSection } from './sections/lake.mjs'
 import { regulatorSection } from './sections/regulator.mjs'
+import { supplySection } from './sections/supply.mjs'
 
 const kinds = {
   'what a cylinder holds': cylinderSection,
   'pressure under the lake': lakeSection,
   'cylinders that are due': dueSection,
   'what a regulator costs': regulatorSection,
+  'what one first stage can feed': supplySection,
   'how long the gas lasts': enduranceSection,
 }
 

@@ -33,14 +33,14 @@ const { chapter, style, made } = stationChapter()
 const html = chapterHtml(chapter, style)
 
 test('the chapter has a section for each request, with answer, working or table, sources and cautions', () => {
-  expect(chapter.sections).toHaveLength(5)
+  expect(chapter.sections).toHaveLength(6)
   for (const { blocks, title } of chapter.sections) {
     const kinds = blocks.map((block) => block.kind)
     for (const kind of ['answer', 'table', 'sources', 'cautions'] as const) expect(kinds, title).toContain(kind)
   }
   const kinds = chapter.sections.flatMap((section) => section.blocks.map((block) => block.kind))
-  expect(kinds.filter((kind) => kind === 'chart')).toHaveLength(3)
-  expect(kinds.filter((kind) => kind === 'solution').length).toBeGreaterThanOrEqual(5)
+  expect(kinds.filter((kind) => kind === 'chart')).toHaveLength(6)
+  expect(kinds.filter((kind) => kind === 'solution').length).toBeGreaterThanOrEqual(6)
 })
 
 test('every row of the register comes back, the bad ones with their reason', () => {
@@ -98,7 +98,7 @@ test.skipIf(!inBrowser)('opens from disk with its charts and formulas drawn, and
       })
     return { charts: areas('svg[role=img]'), formulas: areas('math'), paths: areas('svg path[fill=none]') }
   })
-  expect(drawn.charts).toHaveLength(3)
+  expect(drawn.charts).toHaveLength(6)
   expect(drawn.formulas.length).toBeGreaterThan(30)
   for (const area of [...drawn.charts, ...drawn.formulas, ...drawn.paths]) expect(area).toBeGreaterThan(0)
   expect(problems).toEqual([])

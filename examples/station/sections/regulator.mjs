@@ -3,16 +3,22 @@ import {
   acceptanceLimits,
   breathingAnalysis,
   difference,
+  dryAir,
   format,
   inUnit,
   joulePerLitre,
+  kilogramPerCubicMetre,
   litre,
   litrePerMinute,
+  measure,
   millibar,
   sourceOf,
+  trimix,
 } from 'litrebar'
-import { powerOfBreathingCard, workedSolution } from 'litrebar/course'
+import { loopChart, powerOfBreathingCard, resistanceChart, workedSolution } from 'litrebar/course'
 import { breathingLogSchema, testConditionsSchema } from 'litrebar/schemas'
+
+const seaWater = measure(1025, kilogramPerCubicMetre)
 
 /** A log from a breathing machine: loop, work per litre, breaths, and what published limits say. */
 export function regulatorSection(request, { style, breathingLog, quantity }) {
@@ -70,27 +76,40 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
       'A limit speaks only about its own test: another depth, ventilation or water temperature is not comparable, however small the work.',
     ],
   }
-  const loop = analysis.averagedLoop
-  const litres = Array.from(loop.volumeCubicMetre, (v) => v * 1000)
-  const millibars = (column) => Array.from(column, (p) => p / 100)
   const european = acceptanceLimits.find((limit) => limit.id === 'european-inhalation')
-  const chart = {
+  const chart = loopChart(analysis.averagedLoop, {
     id: 'loop',
     title: 'Exhaling costs as much as inhaling here',
-    description: `Pressure at the mouth against volume breathed in, the mean of ${analysis.breaths.length} breaths. The loop runs below zero while inhaling and back above zero while exhaling; the area inside it is the work, ${work(value)} for each litre.`,
-    x: { label: 'Volume breathed in', unit: 'L', from: 0 },
-    y: { label: 'Mouth pressure', unit: 'mbar' },
-    series: [
-      {
-        name: 'mean breath',
-        x: [...litres, ...litres.toReversed()],
-        y: [...millibars(loop.inhalationPressurePascal), ...millibars(loop.exhalationPressurePascal).toReversed()],
-        closed: true,
-      },
-    ],
+    workOfBreathingPerLitre: value,
+    breaths: analysis.breaths.length,
     limits: [{ value: Number(european.atLeast.printed), label: 'European limit, inhaling' }],
-    note: { x: litres.at(-1) / 2, y: 0.6, text: `${work(value)}` },
-  }
+    style,
+  })
+  const temperature = quantity('temperature', request.conditions.waterTemperature)
+  const inAir = (ambientPressure, workOfBreathingPerLitre, uncertainty) => ({
+    gas: { mixture: dryAir, pressure: ambientPressure, temperature },
+    workOfBreathingPerLitre,
+    standardUncertainty: uncertainty,
+  })
+  const byDepth = resistanceChart({
+    id: 'resistance',
+    title: 'The lighter gas costs less, the deeper the more so',
+    measurements: [
+      ...request.earlierMeasurements.map((row) =>
+        inAir(
+          quantity('absolute pressure', row.ambientPressure),
+          quantity('pressure difference', row.workOfBreathingPerLitre),
+          quantity('pressure difference', row.standardUncertainty),
+        ),
+      ),
+      inAir(quantity('absolute pressure', request.conditions.ambientPressure), value, standardUncertainty),
+    ],
+    laminarShare: 'unknown',
+    mixtures: { air: dryAir, 'trimix 18/45': trimix(request.trimix) },
+    temperature,
+    water: { surfacePressure: quantity('absolute pressure', request.conditions.surfacePressure), density: seaWater },
+    depths: request.chartDepths.map((n) => quantity('depth', `${n} m`)),
+  })
   const rows = analysis.breaths.map((breath, index) => [
     String(index + 1),
     format(breath.tidalVolume, { unit: litre, decimals: 2, ...style }).split('\u202f')[0],
@@ -141,6 +160,11 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
         { kind: 'table', table: limits },
         { kind: 'sources', sources: [...new Set(judged.flatMap((assessment) => assessment.sources))] },
         { kind: 'solution', solution },
+        {
+          kind: 'paragraph',
+          text: 'Three earlier logs, nearer to the surface, tell the part that grows with the density of the gas from the part that does not. That is enough to draw the work against depth, and for another gas, as far as its density stays near what was measured. How deep a mixture may be breathed at all is another question.',
+        },
+        { kind: 'chart', chart: byDepth },
         { kind: 'table', table: breaths },
       ],
     },

@@ -8,6 +8,7 @@ import {
   inUnit,
   type NumberStyle,
   type Temperature,
+  temperatureOf,
 } from '../../units/index.ts'
 import type { Chart, LimitLine, Series } from '../chart.ts'
 
@@ -49,7 +50,7 @@ export function temperatureMapChart(options: TemperatureMapChartOptions): Chart 
       ),
     }),
   )
-  const ends = series.map(({ name, y }) => `${name}, ${Math.round(y.at(-1) as number)} °C`)
+  const ends = series.map(({ name, y }) => `${name}, ${degrees(temperatureOf(y.at(-1) as number, celsius))}`)
   return {
     id,
     title,
