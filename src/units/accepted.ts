@@ -50,16 +50,16 @@ const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at
  * @param accepted - the row of the range
  * @returns false also for NaN and the infinities
  */
-export function isWithin(
-  value: number,
-  { above = -Infinity, atLeast = -Infinity, below = Infinity, atMost = Infinity, unit }: Accepted,
-): boolean {
-  const { factor, offset = 0 } = unit
+export function isWithin(value: number, accepted: Accepted): boolean {
+  const { factor, offset } = accepted.unit
+  const shift = offset ?? 0
+  const { above, atLeast, below, atMost } = accepted
   // Limits are taken to SI as the constructors take values, so that a value stated at a limit equals it to the last bit.
   return (
-    value > above * factor + offset &&
-    value >= atLeast * factor + offset &&
-    value < below * factor + offset &&
-    value <= atMost * factor + offset
+    value - value === 0 && // NaN and the infinities fail this
+    (atMost === undefined || value <= atMost * factor + shift) &&
+    (atLeast === undefined || value >= atLeast * factor + shift) &&
+    (above === undefined || value > above * factor + shift) &&
+    (below === undefined || value < below * factor + shift)
   )
 }

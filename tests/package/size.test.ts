@@ -95,7 +95,7 @@ const budgets: Readonly<Record<string, number>> = {
   environment: 8 * kB,
   'gas-law': 36 * kB,
   cylinder: 80 * kB,
-  'regulator-performance': 42 * kB,
+  'regulator-performance': 54 * kB,
   consumption: 28 * kB,
   charging: 15 * kB,
   gauges: 10 * kB,
