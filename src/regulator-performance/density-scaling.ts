@@ -116,7 +116,7 @@ export interface WorkPrediction {
  * const target = { mixture: trimix({ oxygen: 0.18, helium: 0.45 }), pressure: absolute(7, bar), temperature }
  * const { workOfBreathingPerLitre, low, high } = predictedWork([at(1, 0.6), at(3, 1.02), at(5, 1.47)], target, { laminarShare: 'unknown' })
  * inUnit(workOfBreathingPerLitre, joulePerLitre).toFixed(2) // => '1.33'
- * [low, high].map((work) => inUnit(work, joulePerLitre).toFixed(2)).join(' to ') // => '1.28 to 1.39'
+ * const interval = [low, high].map((work) => inUnit(work, joulePerLitre).toFixed(2)) // => ['1.28', '1.39']
  */
 export function predictedWork(
   measurements: readonly WorkInGas[],

@@ -33,7 +33,7 @@ import type { Unit } from './unit.ts'
  * @returns gauge pressure, Pa
  * @throws LitrebarError `range` if `n` is not finite
  * @example
- * inUnit(gauge(232, bar), psi) // => 3364.875512489911
+ * inUnit(gauge(232, bar), psi) // => 3364.875515340854
  */
 export function gauge(n: PlainNumber, unit: Unit<'pressure'>): GaugePressure {
   return anyFinite('gauge pressure', n, unit) as GaugePressure

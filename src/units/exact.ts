@@ -18,7 +18,7 @@ export type Exact = DecimalDefault
  * @returns the number in `to`, to 60 digits
  * @throws LitrebarError `input` if a unit carries no definition; `input` if the text is no finite number
  * @example
- * toExact('3000', psi, bar).toFixed(12) // => '206.842718795050'
+ * toExact('3000', psi, bar).toFixed(12) // => '206.842718795051'
  */
 export function toExact<D extends Dimension>(n: string, from: Unit<D>, to: Unit<NoInfer<D>>): Exact {
   const Decimal = DecimalDefault.clone({ precision, defaults: true })
