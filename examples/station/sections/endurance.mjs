@@ -73,7 +73,7 @@ export function enduranceSection(request, { style, water, profile: columns, quan
   const chart = {
     id: 'pressure',
     title: 'The cylinder meets its reserve before the dive is over',
-    description: `Gauge pressure of the cylinder against time on the working dive, from ${request.cylinder.gaugePressure} down to ${Math.round(real.y.at(-1))} bar, with the reserve for two divers as a level line.`,
+    description: `Gauge pressure of the cylinder against time on the working dive, from ${request.cylinder.gaugePressure} down to ${Math.floor(real.y.at(-1))} bar, with the reserve for two divers as a level line.`,
     x: { label: 'Time', unit: 'min', from: 0 },
     y: { label: 'Gauge pressure', unit: 'bar', from: 0 },
     series: lines,

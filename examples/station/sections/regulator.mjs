@@ -149,16 +149,16 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
       blocks: [
         {
           kind: 'answer',
-          text: `Each litre costs ${work(value)}, give or take ${work(expandedUncertainty)} (95 per cent), at ${format(analysis.respiratoryMinuteVolume, { unit: litrePerMinute, decimals: 1, ...style })}.`,
+          text: `Breathing costs ${work(value)}, give or take ${work(expandedUncertainty)} (95 per cent), at ${format(analysis.respiratoryMinuteVolume, { unit: litrePerMinute, decimals: 1, ...style })}.`,
         },
         { kind: 'cautions', cautions: ['regulator'] },
         {
           kind: 'paragraph',
           text: 'The machine breathes for the diver, and the log keeps volume and mouth pressure. Around one breath the two draw a loop; its area is the work the diver would have done, and divided by the volume it is a pressure: one joule per litre is one kilopascal.',
         },
+        { kind: 'sources', sources: [...new Set(judged.flatMap((assessment) => assessment.sources))] },
         { kind: 'chart', chart },
         { kind: 'table', table: limits },
-        { kind: 'sources', sources: [...new Set(judged.flatMap((assessment) => assessment.sources))] },
         { kind: 'solution', solution },
         {
           kind: 'paragraph',
