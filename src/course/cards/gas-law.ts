@@ -131,6 +131,7 @@ export const gayLussacCard: Card = {
   ],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
+  cautions: ['hot-fill'],
   range: { p1: pressures, p2: pressures, T1: temperatures, T2: temperatures },
 }
 

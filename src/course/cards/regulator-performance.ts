@@ -248,6 +248,7 @@ export const hydrostaticImbalanceCard: Card = {
   core: { dp: hydrostaticImbalance },
   conditions: ['water at rest'],
   source: 'litrebar-derivation',
+  cautions: ['regulator'],
   range: { rho: [990, 1040], g: [9.78, 9.83], h: [-0.4, 0.4] },
 }
 
