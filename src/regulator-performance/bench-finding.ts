@@ -17,7 +17,7 @@ export const usualIntermediatePressure: { readonly lowest: PressureDifference; r
  * @param intermediatePressure - over ambient, Pa, at rest
  * @param range - of the maker, Pa; the usual one where none is stated
  * @returns within or beyond, with the findings as reasons
- * @throws LitrebarError `range` for a reading that is not 0 to 50 bar
+ * @throws LitrebarError `range` for a reading or a range that is not 0 to 50 bar, or a range upside down
  * @source common-practice
  * @example
  * assessIntermediatePressure(difference(11, bar)).because[0]?.code // => 'intermediate-high'
@@ -28,6 +28,12 @@ export function assessIntermediatePressure(
 ): Assessment<PressureDifference> {
   requireWithin('intermediatePressure', intermediatePressure, reading)
   const { lowest, highest } = range
+  requireWithin('range.lowest', lowest, reading)
+  requireWithin('range.highest', highest, {
+    ...reading,
+    atLeast: lowest / bar.factor,
+    hint: 'The highest pressure of the range lies above its lowest.',
+  })
   const id =
     intermediatePressure > highest
       ? 'intermediate-high'

@@ -5,6 +5,7 @@ import {
   type Accepted,
   bar,
   celsius,
+  joulePerKilogramKelvin,
   kilogramPerSecond,
   litrePerMinute,
   type MassFlow,
@@ -17,6 +18,7 @@ import {
   type TemperatureDifference,
   type ThermalConductance,
   type VolumeFlow,
+  watt,
   wattPerKelvin,
 } from '../units/index.ts'
 
@@ -25,6 +27,19 @@ const intermediate: Accepted = { above: 0, atMost: 50, unit: bar, hint: 'State i
 const water: Accepted = { atLeast: -3, atMost: 45, unit: celsius, hint: 'Check the temperature scale.' }
 const ventilation: Accepted = { above: 0, atMost: 500, unit: litrePerMinute, hint: 'State litres per minute at depth.' }
 const conductance: Accepted = { above: 0, atMost: 10_000, unit: wattPerKelvin, hint: 'State heat flow per kelvin.' }
+const gasTemperature: Accepted = { atLeast: -150, atMost: 100, unit: celsius, hint: 'Check the temperature scale.' }
+const heat: Accepted = {
+  atLeast: -10_000,
+  atMost: 10_000,
+  unit: watt,
+  hint: 'Give watts, negative where the gas warms the stage.',
+}
+const specificHeat: Accepted = {
+  above: 0,
+  atMost: 20_000,
+  unit: joulePerKilogramKelvin,
+  hint: 'Per kilogram, not per mole.',
+}
 const flow: Accepted = { above: 0, atMost: 10, unit: kilogramPerSecond, hint: 'Check the unit of the flow.' }
 
 /**
@@ -192,13 +207,16 @@ export interface WarmedGas {
  *
  * @param gas - temperatures, K; conductance, W/K; mass flow, kg/s; specific heat capacity, J/(kg·K)
  * @returns temperature of the gas behind it, K
- * @throws LitrebarError `range` for a conductance or a flow that is not above 0
+ * @throws LitrebarError `range` for a value out of range
  * @source litrebar-derivation, one stream against a wall of one temperature
  */
 export function warmedGas(gas: WarmedGas): Temperature {
   const { temperature, wallTemperature, massFlow, specificHeatCapacity } = gas
+  requireWithin('gas.temperature', temperature, gasTemperature)
+  requireWithin('gas.wallTemperature', wallTemperature, gasTemperature)
   requireWithin('gas.conductance', gas.conductance, conductance)
   requireWithin('gas.massFlow', massFlow, flow)
+  requireWithin('gas.specificHeatCapacity', specificHeatCapacity, specificHeat)
   const transferUnits = gas.conductance / (massFlow * specificHeatCapacity)
   return (wallTemperature - (wallTemperature - temperature) * Math.exp(-transferUnits)) as Temperature
 }
@@ -208,7 +226,7 @@ export function warmedGas(gas: WarmedGas): Temperature {
  *
  * @param stage - heat taken up, W; conductance between surface and water, W/K: 200 to 1000 W/(m²·K) times its area in still water (memory); water temperature, K
  * @returns temperature of the surface, K
- * @throws LitrebarError `range` for a conductance that is not above 0
+ * @throws LitrebarError `range` for a value out of range
  * @source litrebar-derivation
  */
 export function surfaceTemperature(stage: {
@@ -216,6 +234,8 @@ export function surfaceTemperature(stage: {
   readonly conductance: ThermalConductance
   readonly waterTemperature: Temperature
 }): Temperature {
+  requireWithin('stage.heatFlow', stage.heatFlow, heat)
   requireWithin('stage.conductance', stage.conductance, conductance)
+  requireWithin('stage.waterTemperature', stage.waterTemperature, water)
   return (stage.waterTemperature - stage.heatFlow / stage.conductance) as Temperature
 }

@@ -112,10 +112,13 @@ export function requireOrifice(orifice: Orifice): void {
   requireWithin('orifice.dischargeCoefficient', orifice.dischargeCoefficient, coefficient)
 }
 
+// low enough that argon does not come out above 5/3
+const nearVacuum = 1e-3 as AbsolutePressure
+
 /** The ratio that the ideal formulas want: that of the gas at low pressure, where it is ideal. */
 export function idealRatioOfHeatCapacities(mixture: Mixture, temperature: Temperature): Fraction {
   const { isobaricHeatCapacity, isochoricHeatCapacity } = gasState(mixture, {
-    pressure: 1000 as AbsolutePressure,
+    pressure: nearVacuum,
     temperature,
   })
   return (isobaricHeatCapacity / isochoricHeatCapacity) as Fraction

@@ -5,6 +5,7 @@ import {
   bar,
   type Density,
   type Fraction,
+  gramPerMole,
   kelvin,
   kilogramPerCubicMetre,
   litrePerSecondBar,
@@ -35,6 +36,7 @@ const conductance: Accepted = {
 }
 const pressure: Accepted = { above: 0, atMost: 500, unit: bar, hint: 'Give an absolute pressure.' }
 const temperature: Accepted = { above: 0, atMost: 1000, unit: kelvin, hint: 'Check the temperature scale.' }
+const molarMass: Accepted = { above: 0, atMost: 200, unit: gramPerMole, hint: '`molarMass` gives it.' }
 const density: Accepted = {
   above: 0,
   atMost: 10,
@@ -99,6 +101,7 @@ export function conductanceOfOrifice(
   requireOrifice(orifice)
   requireWithin('reference.density', reference.density, density)
   requireWithin('reference.temperature', reference.temperature, temperature)
+  requireWithin('reference.molarMass', reference.molarMass, molarMass)
   const critical: CriticalFlow = criticalFlow(reference.ratioOfHeatCapacities)
   const specificEnergy = (molarGasConstant * reference.temperature) / reference.molarMass
   return {

@@ -1,4 +1,4 @@
-import type { Assessment, Reason } from '../references/index.ts'
+import type { Assessment, CautionId, Reason } from '../references/index.ts'
 import {
   type Accepted,
   type Area,
@@ -140,7 +140,7 @@ const orifice: Accepted = { above: 0, atMost: 500, unit: squareMillimetre, hint:
  * hoses may burst.
  *
  * @param failure - area of the first-stage orifice, m²; supply and relief pressure, absolute, Pa
- * @returns area, m², for equal discharge coefficients and temperatures, both choked
+ * @returns the area, m², for equal discharge coefficients and temperatures, both choked
  * @throws LitrebarError `range` for a value out of range
  * @source litrebar-derivation, two choked orifices in series
  */
@@ -148,11 +148,12 @@ export function reliefArea(failure: {
   readonly orificeArea: Area
   readonly supplyPressure: Quantity<'pressure', 'absolute'>
   readonly reliefPressure: Quantity<'pressure', 'absolute'>
-}): Area {
+}): { readonly area: Area; readonly cautions: readonly CautionId[] } {
   requireWithin('failure.orificeArea', failure.orificeArea, orifice)
   requireWithin('failure.supplyPressure', failure.supplyPressure, high)
   requireWithin('failure.reliefPressure', failure.reliefPressure, low)
-  return ((failure.orificeArea * failure.supplyPressure) / failure.reliefPressure) as Area
+  const area = (failure.orificeArea * failure.supplyPressure) / failure.reliefPressure
+  return { area: area as Area, cautions: ['regulator'] }
 }
 
 /** Preload of a thread, with the band that the friction leaves open. */
@@ -160,6 +161,7 @@ export interface Preload {
   readonly force: Force
   readonly lowest: Force
   readonly highest: Force
+  readonly cautions: readonly CautionId[]
 }
 
 const torque: Accepted = { atLeast: 0, atMost: 1000, unit: newtonMetre, hint: 'Give the torque on the thread.' }
@@ -187,5 +189,6 @@ export function preload(thread: {
     force: force as Force,
     lowest: (force * (1 - frictionSpread)) as Force,
     highest: (force * (1 + frictionSpread)) as Force,
+    cautions: ['regulator'],
   }
 }

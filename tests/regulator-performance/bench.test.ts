@@ -71,6 +71,10 @@ test('the range of the maker comes before the usual one', () => {
   const range = { lowest: difference(130, psi), highest: difference(140, psi) }
   expect(assessIntermediatePressure(difference(9.4, bar), range).verdict).toBe('within')
   expect(assessIntermediatePressure(difference(8, bar), range).verdict).toBe('beyond')
+  const upsideDown = { lowest: range.highest, highest: range.lowest }
+  expect(() => assessIntermediatePressure(difference(9.4, bar), upsideDown)).toThrow(
+    expect.objectContaining({ code: 'range', argument: 'range.highest' }),
+  )
 })
 
 test('an O-ring stretched or squeezed beyond the bands says which', () => {
@@ -106,12 +110,13 @@ test('the cord of a ring keeps its volume when it is stretched', () => {
 })
 
 test('a first stage of 2 mm at 200 bar wants 7.3 mm of relief at 15 bar', () => {
-  const area = reliefArea({
+  const { area, cautions: ids } = reliefArea({
     orificeArea: measure(Math.PI, squareMillimetre),
     supplyPressure: absolute(200, bar),
     reliefPressure: absolute(15, bar),
   })
   expect(Math.sqrt((4 * inUnit(area, squareMillimetre)) / Math.PI)).toBeCloseTo(7.3, 1)
+  expect(ids).toContain('regulator')
   // second route: both orifices choked by the ideal formula pass one flow
   const flow = (mm2: number, before: number) =>
     orificeFlow(
