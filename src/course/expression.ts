@@ -18,8 +18,11 @@ export type Operator = '+' | '-' | '*' | '/' | '^' | 'sqrt' | 'ln' | 'exp' | 'mi
 
 /** One walk serves numbers, dimensions and every kind of writing: the algebra is passed in. */
 export interface Algebra<Result> {
+  /** What a bare number becomes. */
   readonly number: (n: number) => Result
+  /** What a symbol becomes, by its name. */
   readonly symbol: (name: string) => Result
+  /** What an operator makes of what its arguments became. */
   readonly apply: (operator: Operator, parts: readonly Result[]) => Result
 }
 

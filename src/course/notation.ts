@@ -6,17 +6,26 @@ import type { Shown, Step, WorkedSolution } from './worked-solution.ts'
 
 /** How one kind of writing spells the parts of a formula. */
 export interface Notation {
+  /** A bare number. */
   readonly number: (text: string) => string
+  /** A number with the symbol of its unit, empty for a pure number. */
   readonly quantity: (text: string, unit: string) => string
+  /** A symbol: letter and subscript. */
   readonly symbol: (symbol: CardSymbol) => string
   readonly infix: Readonly<Record<'+' | '-' | '*' | '=', string>>
+  /** One expression over another. */
   readonly fraction: (over: string, under: string) => string
   /** Whether a fraction stands on two levels, so that its parts need no brackets. */
   readonly fractionHasLevels: boolean
+  /** A base with its exponent. */
   readonly power: (base: string, exponent: string) => string
+  /** A square root. */
   readonly root: (inner: string) => string
+  /** A named function with its arguments. */
   readonly call: (name: string, parts: readonly string[]) => string
+  /** Round brackets around an expression. */
   readonly brackets: (inner: string) => string
+  /** What belongs together, without a sign for it. */
   readonly group: (inner: string) => string
 }
 

@@ -36,6 +36,7 @@ export interface DualColumn {
 
 /** A computed column: a function of the argument, SI to SI. */
 export interface ComputedColumn extends DualColumn {
+  /** The value at an argument, SI to SI. */
   readonly of: (argument: number) => number
 }
 

@@ -16,6 +16,7 @@ export interface Mixture extends Readonly<Record<Gas, MoleFraction>> {
 /** Mole fractions as a person gives them; a gas left out is absent. */
 export type MoleFractions = { readonly [Name in Gas]?: PlainNumber | MoleFraction }
 
+/** How strictly fractions are taken. */
 export interface MixtureOptions {
   /** Divide by the sum, so that an analysis that adds up to 0.998 or 99.8 becomes a mixture. Default false. */
   readonly normalise?: boolean

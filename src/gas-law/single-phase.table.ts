@@ -23,9 +23,6 @@ export const vapourPressureEstimates: Readonly<Record<Gas, VapourPressureEstimat
   hydrogen: { criticalPressure: 13, acentricFactor: -0.219 },
 }
 
-/** Where that table comes from. */
-export const vapourPressureSource: SourceId = 'memory'
-
 /**
  * Solid carbon dioxide: ln(p/p_t) = T_t/T (a1 θ + a2 θ^1.9 + a3 θ^2.9), θ = 1 - T/T_t; temperatures in K, pressure in
  * Pa, molar volume of the solid in m³/mol.

@@ -239,5 +239,5 @@ function unitOf(limit: AcceptanceLimit): Unit {
 }
 
 function figure(value: number): string {
-  return String(Number(value.toPrecision(5)))
+  return String(Number(value.toPrecision(5))).replace('-', '−')
 }

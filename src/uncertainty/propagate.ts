@@ -10,6 +10,7 @@ export type Values<Given extends Readonly<Record<string, Distribution>>> = {
   readonly [Name in keyof Given]: Given[Name]['value']
 }
 
+/** What the inputs have to do with each other. */
 export interface PropagateOptions<Name extends string = string> {
   /** Inputs that vary together; all others are independent. */
   readonly correlations?: readonly Correlation<Name>[]

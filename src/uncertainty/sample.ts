@@ -6,6 +6,7 @@ import { type Distribution, requireDistribution, type Shape, type Spread, type S
 import type { Inputs, Propagated, Values } from './propagate.ts'
 import { normalDeviates, type Random, seeded, studentDeviate } from './random.ts'
 
+/** How many draws, and from which random numbers. */
 export interface SampleOptions<Name extends string = string> {
   /** How often the function is worked out: 1e6 settles two digits of a 95 % interval. */
   readonly trials: number

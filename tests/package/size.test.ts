@@ -88,18 +88,18 @@ for (const [name, { code, contains, limit }] of Object.entries(shares)) {
 
 // A room with all that it needs of the rooms below it.
 const budgets: Readonly<Record<string, number>> = {
-  errors: 0.5 * kB,
+  errors: 0.3 * kB,
   units: 12 * kB,
-  references: 10 * kB,
+  references: 7.2 * kB,
   uncertainty: 7 * kB,
-  environment: 8 * kB,
-  'gas-law': 36 * kB,
-  cylinder: 80 * kB,
-  'regulator-performance': 54 * kB,
+  environment: 8.3 * kB,
+  'gas-law': 35 * kB,
+  cylinder: 77 * kB,
+  'regulator-performance': 55 * kB,
   consumption: 28 * kB,
   charging: 15 * kB,
   gauges: 10 * kB,
-  buoyancy: 10 * kB,
+  buoyancy: 6.1 * kB,
 }
 
 const coreRooms = layers.core.flat().filter((room) => modules.some(([name]) => name === `litrebar/${room}`))

@@ -61,7 +61,7 @@ function judged(row, { asOf, days, style }) {
       ...empty,
       id: row.id,
       state: 'error',
-      why: input.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`).join('; '),
+      why: input.error.issues.map((issue) => issue.message).join('; '), // each names its field
     }
   }
   const [due] = dueWithin([input.data], { asOf, days })

@@ -168,8 +168,12 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
         { kind: 'table', table: breaths },
       ],
     },
-    summary: `${analysis.breaths.length} breaths: ${work(value)} ± ${work(expandedUncertainty)}; limits: ${judged.map(({ limitId, verdict }) => `${limitId} ${verdicts[verdict]}`).join(', ')}`,
+    summary: `${analysis.breaths.length} breaths: ${work(value)} ± ${work(expandedUncertainty)}; ${countOf(judged, 'within')} of ${judged.length} published limits met, ${countOf(judged, 'beyond')} not met, ${countOf(judged, 'undetermined')} not comparable`,
     tables: { breaths, limits },
     solutions: [solution],
   }
+}
+
+function countOf(judged, verdict) {
+  return judged.filter((assessment) => assessment.verdict === verdict).length
 }

@@ -22,6 +22,7 @@ export interface StepwiseFill {
   readonly temperature: Temperature
 }
 
+/** One step of a fill: a gas added, or gas drained, up to or down to a reading. */
 export interface FillStep {
   readonly action?: 'add' | 'drain'
   /** The gas added. Of no account when draining. */

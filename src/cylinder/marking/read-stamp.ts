@@ -11,6 +11,7 @@ import { isRin } from './us-date.ts'
 import { isBareSpecification, prefixAt, readUsMarks } from './us-marks.ts'
 import { type Scan, scanWords, type Word } from './words.ts'
 
+/** What a stamp cannot say of itself. */
 export interface ReadStampOptions {
   /**
    * The day that two-figure years are counted back from. Without it 00 to 49 are read as 20.., 50 to 99 as 19..,

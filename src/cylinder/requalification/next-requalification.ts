@@ -21,6 +21,7 @@ import {
 export type RequalificationHistory = Pick<StampMarks, 'retests'> &
   Partial<Pick<Stamp, 'system' | 'specification' | 'firstTest' | 'material' | 'alloyHint'>>
 
+/** What decides a due date beside the stamp: rules, day, use. */
 export interface RequalificationOptions {
   /** The rules that govern the cylinder where it is used. There is no default: the stamp cannot say. */
   readonly ruleSet: RuleSetId

@@ -3,6 +3,7 @@ import { type PlusFindings, type PlusPermission, plusPermission } from '../filli
 import { type CalendarDate, type CalendarMonth, specificationOf } from '../marking/index.ts'
 import { nextRequalification, type RequalificationHistory } from './next-requalification.ts'
 
+/** The day of the question, and what is known beside the stamp. */
 export interface PlusMarkOptions {
   readonly asOf: CalendarMonth | CalendarDate
   /** What is known of the conditions that no stamp shows: gas, relief device, elastic expansion, wall stress, examination. */

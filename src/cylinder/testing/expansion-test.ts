@@ -17,6 +17,7 @@ export interface ExpansionReadings {
   readonly permanentExpansion: Volume
 }
 
+/** What an expansion is held against. */
 export interface ExpansionJudgement {
   /** The limit of permanent expansion that holds for the cylinder. */
   readonly limit: PermanentExpansionLimitId
