@@ -12,6 +12,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/property-seed.ts'],
     testTimeout: 20_000,
     hookTimeout: 60_000,
     passWithNoTests: false,

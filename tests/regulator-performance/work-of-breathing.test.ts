@@ -244,7 +244,7 @@ test('where noise is as large as the loop is open, its lobes are not taken for c
       const noisy = ellipse(samples).map(([v, p]) => [v, 0.15 * p + 0.08 * noise()] as const)
       const { crossings, grossWork, workOfBreathing: work } = workOfBreathing(loopOf(noisy))
       expect(crossings).toBe(0)
-      expect(grossWork).toBeGreaterThan(work) // the lobes are there all the same
+      expect(grossWork).toBeGreaterThanOrEqual(work * (1 - 1e-12)) // lobes only ever add to it
     }),
     { numRuns: 50 },
   )
