@@ -64,14 +64,15 @@ export function daysBetween(from: CalendarMonth | CalendarDate, to: CalendarMont
 
 /** Months since year 0; throws for text that is no month or date of the years 1000 to 9999. */
 export function monthNumber(argument: string, text: string): number {
-  const month = Number(text.slice(5, 7))
-  const year = Number(text.slice(0, 4))
-  const day = text.length === 10 ? Number(text.slice(8)) : 1
-  const number = year * 12 + month - 1
   const isShaped = isDigits(text, 0, 4) && text[4] === '-' && isDigits(text, 5, 7)
   const isDated = text.length === 7 || (text.length === 10 && text[7] === '-' && isDigits(text, 8, 10))
-  if (isShaped && isDated && year >= 1000 && month >= 1 && month <= 12 && day >= 1 && day <= daysIn(number))
-    return number
+  if (isShaped && isDated) {
+    const year = figuresAt(text, 0, 4)
+    const month = figuresAt(text, 5, 7)
+    const day = text.length === 10 ? figuresAt(text, 8, 10) : 1
+    const number = year * 12 + month - 1
+    if (year >= 1000 && month >= 1 && month <= 12 && day >= 1 && day <= daysIn(number)) return number
+  }
   throw new LitrebarError({
     code: 'input',
     argument,
@@ -79,6 +80,13 @@ export function monthNumber(argument: string, text: string): number {
     expected: 'a month or a day that the calendar has, as 2026-11 or 2026-11-25',
     hint: 'Write year, month and day in this order with leading zeros.',
   })
+}
+
+/** The number that figures make; no text is cut for it. */
+function figuresAt(text: string, from: number, to: number): number {
+  let number = 0
+  for (let at = from; at < to; at++) number = number * 10 + text.charCodeAt(at) - 48
+  return number
 }
 
 /** `YYYY-MM` of months since year 0. */
