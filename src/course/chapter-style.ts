@@ -40,7 +40,7 @@ tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
 a { color: inherit; }
 footer { margin-top: 3.5rem; border-top: 1px solid var(--rule); padding-top: .8rem; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
 footer li { margin: .2rem 0; }
-@media (max-width: 800px) {
+@media screen and (max-width: 800px) {
   main { width: auto; }
   caption { white-space: normal; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
@@ -51,7 +51,7 @@ footer li { margin: .2rem 0; }
 @media print {
   @page { margin: 18mm 16mm; }
   html { font-size: 10.5pt; }
-  .scroll { overflow: visible; max-width: 100%; }
+  .scroll { overflow: visible; max-width: 147%; }
   caption { white-space: normal; }
   body { padding: 0; max-width: none; }
   main { width: 68%; }
