@@ -13,6 +13,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/property-seed.ts'],
+    reporters: ['default', './scripts/closing-line.mjs'],
     testTimeout: 20_000,
     hookTimeout: 60_000,
     passWithNoTests: false,
