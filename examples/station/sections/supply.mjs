@@ -18,7 +18,6 @@ import {
   peakDemand,
   pressureAtDepth,
   psi,
-  sourceOf,
   squareMillimetre,
   throttledTemperature,
   toGauge,
@@ -154,7 +153,7 @@ export function supplySection(request, { style, water, quantity }) {
         { kind: 'chart', chart: coldChart },
       ],
     },
-    summary: `${metres(depth)}: one diver down to ${bars(one)}, two in step down to ${bars(both.supplyPressure)}; ${degrees(behind(full))} behind the first stage from ${String(full)} bar (${sourceOf(test.source).title})`,
+    summary: `${metres(depth)}: one diver down to ${bars(one)}, two in step down to ${bars(both.supplyPressure)}; ${degrees(behind(full))} behind the first stage from ${String(full)} bar`,
     tables: { 'supply-map': table },
     solutions: [working],
   }
