@@ -1,11 +1,11 @@
 // Real-gas states per second, one thread. States as in the reference measurement: 1000 random ones per mixture, 255 to
 // 355 K and 1 to 441 bar, in nine times 20 rounds; the best round and the median.
 
-import { differentiate } from '../src/gas-law/density-derivatives.ts'
-import { reducedDensityAt } from '../src/gas-law/density-solve.ts'
-import { equationFor } from '../src/gas-law/gas-equation.ts'
-import { propertiesInto } from '../src/gas-law/gas-state.ts'
-import { idealPartFor } from '../src/gas-law/ideal-part.ts'
+import { differentiate } from '../src/gas-law/equation/density-derivatives.ts'
+import { reducedDensityAt } from '../src/gas-law/equation/density-solve.ts'
+import { equationFor } from '../src/gas-law/equation/gas-equation.ts'
+import { idealPartFor } from '../src/gas-law/equation/ideal-part.ts'
+import { setTemperature, setTemperatureAndDerivatives } from '../src/gas-law/equation/set-temperature.ts'
 import {
   compileMixture,
   dryAir,
@@ -16,7 +16,7 @@ import {
   molarDensityInto,
   trimix,
 } from '../src/gas-law/index.ts'
-import { setTemperature, setTemperatureAndDerivatives } from '../src/gas-law/set-temperature.ts'
+import { propertiesInto } from '../src/gas-law/state/gas-state.ts'
 import { type AbsolutePressure, absolute, bar, kelvin, type Temperature, temperatureOf } from '../src/units/index.ts'
 
 const states = 1000

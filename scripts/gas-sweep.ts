@@ -3,7 +3,7 @@
 // Usage: npm run script -- gas-sweep [states] [seed] [seconds]; workers share the seeds out among themselves.
 import { availableParallelism } from 'node:os'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
-import { type SweepResult, sweep } from '../tests/gas-law/sweep.ts'
+import { type SweepResult, sweep } from '../tests/gas-law/equation/sweep.ts'
 
 interface Task {
   readonly seeds: readonly number[]

@@ -96,9 +96,9 @@ const indexOnlyReexports = {
       Program(program) {
         for (const statement of program.body) {
           const isNamed = statement.type === 'ExportNamedDeclaration' && statement.source !== null
-          const isRootStar = statement.type === 'ExportAllDeclaration' && from === 'index.ts'
-          if (!isNamed && !isRootStar)
-            context.report({ node: statement, message: 'index.ts only re-exports, by name, written by hand' })
+          const isIndexStar = statement.type === 'ExportAllDeclaration' && statement.source.value.endsWith('/index.ts')
+          if (!isNamed && !isIndexStar)
+            context.report({ node: statement, message: 'index.ts only re-exports: names by hand, sub-rooms whole' })
         }
       },
     }

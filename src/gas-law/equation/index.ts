@@ -1,0 +1,1 @@
+export { gasConstant } from './gerg2008.parameters.ts'

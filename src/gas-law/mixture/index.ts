@@ -1,0 +1,21 @@
+export { type Gas, gases } from './gas.ts'
+export {
+  dryAir,
+  enrichedAir,
+  heliox,
+  type Mixture,
+  type MixtureOptions,
+  type MoleFractions,
+  mixture,
+  molarMass,
+  nitrox,
+  pureGas,
+  trimix,
+} from './mixture.ts'
+export {
+  mixtureOfPartialPressures,
+  type PartialPressures,
+  partialPressure,
+  partialPressures,
+  totalPressure,
+} from './partial-pressures.ts'

@@ -1,0 +1,25 @@
+export { type BreathingHeat, breathingHeat, type Ventilation } from './breathing-heat.ts'
+export {
+  type ConcentrationReference,
+  humidityRatio,
+  moistureConcentration,
+  waterFractionOfConcentration,
+  waterFractionOfHumidityRatio,
+} from './concentration.ts'
+export { type Condensate, condensate } from './condensate.ts'
+export {
+  type DewPoint,
+  dewPoint,
+  dewPointAtPressure,
+  type OverPhase,
+  saturatedWaterFraction,
+} from './dew-point.ts'
+export {
+  type EnhancementUncertainty,
+  enhancementFactor,
+  enhancementFactorInHelium,
+  enhancementUncertainty,
+} from './enhancement-factor.ts'
+export { relativeHumidity, waterFractionAtHumidity } from './relative-humidity.ts'
+export { type HumidAirVirials, humidAirVirials, waterFugacityInAir } from './virial.ts'
+export { humidityRatioFromWetBulb } from './wet-bulb.ts'

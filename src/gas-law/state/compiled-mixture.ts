@@ -1,0 +1,220 @@
+import { LitrebarError } from '../../errors/index.ts'
+import { requireWithin } from '../../units/accepted.ts'
+import { one } from '../../units/fraction.ts'
+import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
+import { equationFor } from '../equation/gas-equation.ts'
+import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { requireStateRange } from '../equation/state-range.ts'
+import type { Mixture } from '../mixture/mixture.ts'
+import { type Box, gridOf, interpolated, type Table, tableOf } from './density-table.ts'
+
+/** What a compiled mixture is asked for. */
+export interface CompileOptions extends Box {
+  /** Largest relative error of the density against the full equation, 1e-12 to 0.01. 5e-9 is usual. */
+  readonly tolerance: number
+}
+
+/** A mixture compiled to a table over a box of states. */
+export interface CompiledMixture extends Box, Table {
+  readonly mixture: Mixture
+  /** As asked for. */
+  readonly tolerance: number
+}
+
+const firstCells = 16
+const usualCells = 64
+const mostCells = 128
+// A cubic gains a factor of 16 with each halving of its cell; the first table tells how many cells are needed.
+const order = 4
+// Between the places that are checked the error is up to some per cent larger.
+const margin = 1.2
+
+/**
+ * Compiles a mixture to a table over a box of pressures and temperatures, for loops over many millions of states.
+ * The table is checked against the full equation when it is made; its error is in the result. Where the mixture would
+ * condense the box is cut, by whole cells.
+ *
+ * @param mixture - the gas
+ * @param options - lowest and highest temperature, K, within 90 to 700 K; lowest and highest pressure, absolute, Pa,
+ *   up to 700 bar; largest relative error of the density, 1e-12 to 0.01
+ * @returns the table, with the error found
+ * @throws LitrebarError `range` if a limit or the tolerance is out of range, or the box is empty; `outside-validity` if
+ *   the box leaves the range of the equation or nothing in it is a gas; `not-converged` if 128 × 64 cells do not
+ *   reach the tolerance
+ * @source gerg-2008
+ * @example
+ * const box = {
+ *   temperature: [temperatureOf(-10, celsius), temperatureOf(60, celsius)],
+ *   pressure: [absolute(1, bar), absolute(300, bar)],
+ *   tolerance: 5e-9,
+ * } as const
+ * const air = compileMixture(dryAir, box)
+ * compiledMolarDensity(air, absolute(200, bar), temperatureOf(20, celsius)).toFixed(1) // => '7991.2'
+ */
+export function compileMixture(mixture: Mixture, options: CompileOptions): CompiledMixture {
+  const { tolerance } = options
+  requireWithin('options.tolerance', tolerance, { atLeast: 1e-12, atMost: 0.01, unit: one, hint: '5e-9 is usual.' })
+  requireBox('options.temperature', options.temperature)
+  requireBox('options.pressure', options.pressure)
+  requireStateRange(options.pressure[0], options.temperature[0])
+  requireStateRange(options.pressure[1], options.temperature[1])
+  const equation = equationFor(mixture)
+  let table = tableOf(equation, options, firstCells)
+  while (!isGood(table, tolerance) && table.cells < mostCells)
+    table = tableOf(equation, options, moreCells(table, tolerance))
+  if (table.cellsCut === table.cells ** 2 / 2) {
+    throw new LitrebarError({
+      code: 'outside-validity',
+      argument: 'options',
+      value: 'a box without gas',
+      expected: `a box that holds gas of ${equation.present.join(', ')}`,
+      hint: 'Raise the temperatures or lower the pressures.',
+    })
+  }
+  if (!(margin * table.largestError <= tolerance)) {
+    throw new LitrebarError({
+      code: 'not-converged',
+      argument: 'options.tolerance',
+      value: `${table.largestError.toExponential(1)} with ${mostCells} × ${mostCells / 2} cells`,
+      expected: `at most ${tolerance}`,
+      hint: 'Narrow the box or allow a larger error.',
+    })
+  }
+  return { mixture, ...options, ...table }
+}
+
+function isGood({ largestError, cells, cellsCut }: Table, tolerance: number): boolean {
+  return margin * largestError <= tolerance && (cellsCut === 0 || cells >= usualCells)
+}
+
+/** How many cells would do, in steps of 8: by the order of the error, and so that a cut does not take more than it must. */
+function moreCells({ largestError, cells, cellsCut }: Table, tolerance: number): number {
+  if (cellsCut === (cells * cells) / 2) return mostCells
+  const needed = cells * (largestError / (0.75 * tolerance)) ** (1 / order)
+  return Math.min(Math.max(8 * Math.ceil(needed / 8), cells + 8, cellsCut > 0 ? usualCells : 0), mostCells)
+}
+
+function requireBox(argument: string, [low, high]: readonly [number, number]): void {
+  if (high > low) return
+  throw new LitrebarError({
+    code: 'range',
+    argument,
+    value: `${low} to ${high}`,
+    expected: 'the lower limit first, and a higher one',
+    hint: 'A box has an extent in both directions.',
+  })
+}
+
+/**
+ * Molar density from a compiled mixture.
+ *
+ * @param compiled - from `compileMixture`
+ * @param pressure - absolute, Pa, within the box
+ * @param temperature - K, within the box
+ * @returns molar density, mol/m³, within the error stated in `compiled`
+ * @throws LitrebarError `range` for what is not finite; `outside-validity` outside the box, or where it was cut
+ * @source gerg-2008
+ * @example
+ * const box = {
+ *   temperature: [temperatureOf(0, celsius), temperatureOf(40, celsius)],
+ *   pressure: [absolute(1, bar), absolute(300, bar)],
+ *   tolerance: 1e-6,
+ * } as const
+ * compiledMolarDensity(compileMixture(nitrox(0.32), box), absolute(1, bar), temperatureOf(0, celsius)).toFixed(3)
+ * // => '44.059'
+ */
+export function compiledMolarDensity(
+  compiled: CompiledMixture,
+  pressure: AbsolutePressure,
+  temperature: Temperature,
+): MolarDensity {
+  return inBox(compiled, pressure, temperature) as MolarDensity
+}
+
+/**
+ * Compressibility factor from a compiled mixture.
+ *
+ * @param compiled - from `compileMixture`
+ * @param pressure - absolute, Pa, within the box
+ * @param temperature - K, within the box
+ * @returns Z, within the error stated in `compiled`
+ * @throws LitrebarError as `compiledMolarDensity`
+ * @source gerg-2008
+ * @example
+ * const box = {
+ *   temperature: [temperatureOf(0, celsius), temperatureOf(40, celsius)],
+ *   pressure: [absolute(1, bar), absolute(300, bar)],
+ *   tolerance: 1e-6,
+ * } as const
+ * const air = compileMixture(dryAir, box)
+ * compiledCompressibilityFactor(air, absolute(300, bar), temperatureOf(20, celsius)).toFixed(4) // => '1.1047'
+ */
+export function compiledCompressibilityFactor(
+  compiled: CompiledMixture,
+  pressure: AbsolutePressure,
+  temperature: Temperature,
+): Fraction {
+  return (pressure / (gasConstant * temperature * inBox(compiled, pressure, temperature))) as Fraction
+}
+
+function inBox(compiled: CompiledMixture, pressure: number, temperature: number): number {
+  const { cells, coefficients } = compiled
+  const [coldest, hottest] = compiled.temperature
+  const [lowest, highest] = compiled.pressure
+  if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
+    const { rows, inverseLow, inverseStep, pressureStep } = gridOf(compiled, cells)
+    const x = (1 / temperature - inverseLow) / inverseStep
+    const density = pressure * interpolated(coefficients, rows, cells, x, (pressure - lowest) / pressureStep)
+    if (!Number.isNaN(density)) return density
+  }
+  requireStateRange(pressure, temperature)
+  throw new LitrebarError({
+    code: 'outside-validity',
+    argument: 'state',
+    value: `${pressure / 1e5} bar and ${temperature} K`,
+    expected: `gas within ${lowest / 1e5} to ${highest / 1e5} bar and ${coldest} to ${hottest} K`,
+    hint: 'Compile a wider box, or ask molarDensity what is wrong with the state.',
+  })
+}
+
+/**
+ * Densities of a column from a compiled mixture: the loop behind `molarDensityInto`.
+ *
+ * @param out - densities, mol/m³, NaN where the row is bad; `code` 0 for a good row, 1 outside the box, 2 where it was cut
+ * @param compiled - the table
+ * @param columns - absolute pressures, Pa, and temperatures, K
+ * @param from - first row
+ * @param to - row after the last
+ */
+export function interpolateInto(
+  out: { readonly molarDensityMolePerCubicMetre: Float64Array; readonly code: Uint8Array },
+  compiled: CompiledMixture,
+  columns: { readonly pressurePascal: Float64Array; readonly temperatureKelvin: Float64Array },
+  from: number,
+  to: number,
+): void {
+  const { molarDensityMolePerCubicMetre: densities, code } = out
+  const { pressurePascal, temperatureKelvin } = columns
+  const { cells, coefficients } = compiled
+  const [coldest, hottest] = compiled.temperature
+  const [lowest, highest] = compiled.pressure
+  const { rows, inverseLow, inverseStep, pressureStep } = gridOf(compiled, cells)
+  const perInverse = 1 / inverseStep
+  const perPascal = 1 / pressureStep
+  for (let row = from; row < to; row++) {
+    const pressure = pressurePascal[row] as number
+    const temperature = temperatureKelvin[row] as number
+    if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
+      const x = (1 / temperature - inverseLow) * perInverse
+      densities[row] = pressure * interpolated(coefficients, rows, cells, x, (pressure - lowest) * perPascal)
+      code[row] = 0
+    } else {
+      densities[row] = Number.NaN
+      code[row] = 1
+    }
+  }
+  if (compiled.cellsCut === 0) return
+  for (let row = from; row < to; row++) {
+    if (code[row] === 0 && Number.isNaN(densities[row])) code[row] = 2
+  }
+}

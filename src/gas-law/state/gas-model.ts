@@ -1,0 +1,33 @@
+import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
+import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import type { Mixture } from '../mixture/mixture.ts'
+import { molarDensity } from './molar-density.ts'
+
+/** How gas is reckoned: by the equation of state, or by the ideal law to show the difference. */
+export type GasModel = 'real' | 'ideal'
+
+/**
+ * Molar density by the model asked for. The ideal one takes the gas constant of the equation of state, so that the
+ * difference between the two is the gas and not the constant.
+ *
+ * @param model - `real` or `ideal`
+ * @param mixture - the gas
+ * @param pressure - absolute, Pa
+ * @param temperature - K
+ * @returns molar density, mol/m³
+ * @throws LitrebarError as `molarDensity`, for real gas
+ * @source gerg-2008
+ * @example
+ * const state = [dryAir, absolute(200, bar), temperatureOf(15, celsius)] as const
+ * const ratio = molarDensityBy('ideal', ...state) / molarDensityBy('real', ...state)
+ * ratio.toFixed(3) // => '1.022'
+ */
+export function molarDensityBy(
+  model: GasModel,
+  mixture: Mixture,
+  pressure: AbsolutePressure,
+  temperature: Temperature,
+): MolarDensity {
+  if (model === 'real') return molarDensity(mixture, pressure, temperature)
+  return (pressure / (gasConstant * temperature)) as MolarDensity
+}

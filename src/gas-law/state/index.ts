@@ -1,0 +1,25 @@
+export {
+  type CompiledMixture,
+  type CompileOptions,
+  compiledCompressibilityFactor,
+  compiledMolarDensity,
+  compileMixture,
+} from './compiled-mixture.ts'
+export { type GasModel, molarDensityBy } from './gas-model.ts'
+export { type GasState, gasState, type PressureTemperature } from './gas-state.ts'
+export {
+  temperatureAtDensity,
+  temperatureAtEnthalpy,
+  temperatureAtEntropy,
+  temperatureAtInternalEnergy,
+} from './inverse-states.ts'
+export { modelRanges, type UncertaintyClass, uncertaintyClasses } from './model-uncertainty.table.ts'
+export { type GasPair, type ModelUncertainty, modelUncertainty } from './model-uncertainty.ts'
+export { molarDensity } from './molar-density.ts'
+export { pressureAt } from './pressure-at-density.ts'
+export {
+  type ColumnGas,
+  compressibilityFactorInto,
+  molarDensityInto,
+  type StateColumns,
+} from './state-columns.ts'

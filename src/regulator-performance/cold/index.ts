@@ -1,0 +1,11 @@
+export {
+  type ColdAssessment,
+  type ColdCase,
+  coldAssessment,
+  surfaceTemperature,
+  throttledTemperature,
+  type WarmedGas,
+  warmedGas,
+} from './cold.ts'
+export { type ColdTest, coldTests } from './cold-test.table.ts'
+export { coldWater, type NearestColdTest, nearestColdTest } from './cold-test.ts'

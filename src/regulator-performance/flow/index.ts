@@ -1,0 +1,6 @@
+export { type CriticalFlow, criticalFlow, realCriticalFlow } from './critical-flow.ts'
+export { type Hose, type HoseFlow, type HoseGas, hoseFlow } from './hose.ts'
+export { chokedMassFlow, chokedSupplyPressure, type IdealUpstream, idealOrificeFlow } from './ideal-orifice.ts'
+export { type Orifice, type OrificeFlow, type OrificeState, orificeFlow } from './orifice.ts'
+export { type FlowElement, type SeriesFlow, type SeriesState, seriesFlow } from './series-flow.ts'
+export { conductanceOfOrifice, conductedFlow, type ValveFlow } from './sonic-conductance.ts'

@@ -1,0 +1,134 @@
+import { LitrebarError } from '../../errors/index.ts'
+import { type Column, requireEqualLength } from './column.ts'
+
+/** A log of breaths, in columns of SI, row by row. Missing values are NaN. */
+export interface BreathingLog {
+  /** s, rising from row to row; the steps may be uneven. */
+  readonly time: Column
+  /** Volume breathed in, m³, rising on inhalation. Give this or the flow. */
+  readonly volume?: Column
+  /** Flow into the diver, m³/s, positive on inhalation; it is integrated, and the drift of the integral removed. */
+  readonly flow?: Column
+  /** Pressure at the mouth minus the reference pressure, Pa; negative on inhalation. */
+  readonly pressure: Column
+}
+
+/** A log without its missing rows, ready to be worked on in place. */
+export interface CleanLog {
+  readonly time: Float64Array
+  readonly volume: Float64Array
+  readonly pressure: Float64Array
+  /** Rows before which the record has a gap. */
+  readonly breaks: readonly number[]
+  readonly rowsLeftOut: number
+}
+
+const fewestRows = 8
+// Steps of uneven logs differ; a gap is well beyond their median. Ours.
+const gapInMedianSteps = 8
+
+/** The rows of a log that are whole, with flow integrated, in new columns. */
+export function cleanLog(log: BreathingLog): CleanLog {
+  const { flow, pressure } = log
+  const source = log.volume ?? flow
+  if (source === undefined || (log.volume !== undefined && flow !== undefined)) throw notOneOf(source !== undefined)
+  requireEqualLength({ time: log.time, [flow === undefined ? 'volume' : 'flow']: source, pressure }, 'log')
+  const kept = wholeRows(log.time, source, pressure)
+  requireRows(kept.time.length, pressure.length)
+  requireRising(kept.time)
+  if (flow !== undefined) integrate(kept.volume, kept.time)
+  return { ...kept, breaks: gaps(kept.time), rowsLeftOut: pressure.length - kept.time.length }
+}
+
+function wholeRows(time: Column, source: Column, pressure: Column): Pick<CleanLog, 'time' | 'volume' | 'pressure'> {
+  const rows = pressure.length
+  const keptTime = new Float64Array(rows)
+  const keptVolume = new Float64Array(rows)
+  const keptPressure = new Float64Array(rows)
+  let count = 0
+  for (let row = 0; row < rows; row++) {
+    const t = time[row] as number
+    const v = source[row] as number
+    const p = pressure[row] as number
+    if (t - t + (v - v) + (p - p) !== 0) continue // NaN and the infinities
+    keptTime[count] = t
+    keptVolume[count] = v
+    keptPressure[count] = p
+    count++
+  }
+  return {
+    time: keptTime.subarray(0, count),
+    volume: keptVolume.subarray(0, count),
+    pressure: keptPressure.subarray(0, count),
+  }
+}
+
+/** Flow to volume, by trapezia, in place. */
+function integrate(column: Float64Array, time: Float64Array): void {
+  let volume = 0
+  let before = column[0] as number
+  column[0] = 0
+  for (let row = 1; row < column.length; row++) {
+    const after = column[row] as number
+    volume += ((before + after) / 2) * ((time[row] as number) - (time[row - 1] as number))
+    column[row] = volume
+    before = after
+  }
+}
+
+function gaps(time: Float64Array): readonly number[] {
+  const limit = gapInMedianSteps * medianStep(time)
+  const rows: number[] = []
+  for (let row = 1; row < time.length; row++) {
+    if ((time[row] as number) - (time[row - 1] as number) > limit) rows.push(row)
+  }
+  return rows
+}
+
+function medianStep(time: Float64Array): number {
+  const probes = Math.min(401, time.length - 1)
+  const stride = (time.length - 1) / probes
+  const steps = Float64Array.from({ length: probes }, (_, probe) => {
+    const row = 1 + Math.floor(probe * stride)
+    return (time[row] as number) - (time[row - 1] as number)
+  })
+  return steps.sort()[probes >> 1] as number
+}
+
+function requireRising(time: Float64Array): void {
+  for (let row = 1; row < time.length; row++) {
+    const before = time[row - 1] as number
+    const now = time[row] as number
+    if (now > before) continue
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'log.time',
+      value: `${now} s after ${before} s`,
+      expected: 'a time that rises from row to row',
+      hint: 'Sort the rows by time and leave out repeated ones.',
+    })
+  }
+}
+
+function requireRows(whole: number, all: number): void {
+  if (whole >= fewestRows) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'log',
+    value: `${whole} whole rows of ${all}`,
+    expected: `at least ${fewestRows}`,
+    hint: 'Give the samples of at least one whole breath, without missing values.',
+  })
+}
+
+function notOneOf(both: boolean): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: 'log',
+    value: both ? 'volume and flow' : 'neither volume nor flow',
+    expected: 'one of volume and flow',
+    hint: both
+      ? 'Leave out one: they may contradict each other.'
+      : 'Name the column that holds the volume, or the flow.',
+  })
+}

@@ -1,0 +1,132 @@
+import { signFindings, unitFindings } from '../loop/judge-loop.ts'
+import type { LoopFinding } from '../loop/loop-finding.ts'
+import type { AnalysisOptions, BreathingAnalysis } from './analysed-breathing.ts'
+
+interface LogFacts {
+  readonly rowsLeftOut: number
+  readonly gaps: number
+  readonly spoilt: number
+  readonly options: AnalysisOptions
+}
+
+// From when on a departure is worth a word. Ours.
+const noticeable = { driftOfWork: 0.002, volumeDrift: 0.01, breathSpread: 0.1 }
+const fewSamples = 50 // the polygon of so many even samples loses 0.26 %
+const usualRate = { from: 3, to: 60 } // per minute
+
+/** What is doubtful about a log, and what was done to it. */
+export function analysisFindings(
+  analysis: Omit<BreathingAnalysis, 'findings'>,
+  facts: LogFacts,
+): readonly LoopFinding[] {
+  const { summary, workOfBreathingPerLitre: work, crossings, grossWorkPerLitre } = analysis
+  const figures = {
+    work: work.value * summary.tidalVolume.mean,
+    tidalVolume: summary.tidalVolume.mean,
+    crossings,
+    grossWork: grossWorkPerLitre * summary.tidalVolume.mean,
+    lowestPressure: Math.min(summary.inhalationPressure.mean, summary.exhalationPressure.mean),
+    highestPressure: Math.max(summary.exhalationPressure.mean, summary.assistPressureOnInhalation.mean),
+  }
+  return [
+    ...signFindings(figures),
+    ...unitFindings(figures),
+    ...recordFindings(analysis, facts),
+    ...driftFindings(analysis, facts),
+    ...lagFindings(analysis, facts),
+    ...breathFindings(analysis),
+  ]
+}
+
+type Analysis = Omit<BreathingAnalysis, 'findings'>
+
+function recordFindings(
+  { samplesPerBreath }: Analysis,
+  { rowsLeftOut, gaps, spoilt }: LogFacts,
+): readonly LoopFinding[] {
+  const findings: LoopFinding[] = []
+  if (rowsLeftOut > 0) {
+    findings.push({ code: 'missing-values', text: `${rowsLeftOut} rows with missing values were left out.` })
+  }
+  if (gaps > 0) findings.push({ code: 'time-gap', text: `The record has ${gaps} gaps in time.` })
+  if (spoilt > 0) findings.push({ code: 'breaths-left-out', text: `${spoilt} breaths were left out, cut by gaps.` })
+  if (samplesPerBreath < fewSamples) {
+    findings.push({
+      code: 'few-samples',
+      text: `A breath holds ${samplesPerBreath.toFixed(0)} samples; below ${fewSamples} what happens between them counts.`,
+    })
+  }
+  return findings
+}
+
+function driftFindings(analysis: Analysis, { options }: LogFacts): readonly LoopFinding[] {
+  const { removed, summary, workOfBreathingPerLitre: work, breaths } = analysis
+  const findings: LoopFinding[] = []
+  if (breaths.length === 1 || options.drift === 'kept') {
+    findings.push({
+      code: 'drift-not-removed',
+      text:
+        breaths.length === 1
+          ? 'One breath does not show a drift of the pressure: none was removed.'
+          : 'The drift of the pressure was kept, as asked.',
+    })
+  }
+  const { change, during } = removed.pressure
+  const ofWork = ((change / during) * summary.duration.mean) / 2
+  if (Math.abs(ofWork) > noticeable.driftOfWork * Math.abs(work.value)) {
+    findings.push({
+      code: 'drift-removed',
+      text: `A drift of the pressure of ${figure(change)} Pa in ${figure(during)} s was removed; it would have added ${figure(ofWork / 1000)} J/L.`,
+    })
+  }
+  const perBreath = (removed.volume.change / removed.volume.during) * summary.duration.mean
+  if (Math.abs(perBreath) > noticeable.volumeDrift * summary.tidalVolume.mean) {
+    findings.push({
+      code: 'volume-drift-removed',
+      text: `A drift of the volume of ${figure(removed.volume.change * 1000)} L in ${figure(removed.volume.during)} s was removed.`,
+    })
+  }
+  return findings
+}
+
+function lagFindings(analysis: Analysis, { options }: LogFacts): readonly LoopFinding[] {
+  const { changePerSecondOfDelay, workOfBreathingPerLitre: work } = analysis
+  const { lag } = options
+  if (lag === undefined) {
+    const share = (changePerSecondOfDelay * 0.01) / work.value
+    return [
+      {
+        code: 'delay-not-stated',
+        text: `No lag of the pressure channel was stated, and none corrected. Each 10 ms of it changes the work by ${figure(-100 * share)} %.`,
+      },
+    ]
+  }
+  const late = (lag.delay ?? 0) + (lag.timeConstant ?? 0)
+  if (late === 0) return []
+  return [
+    { code: 'delay-corrected', text: `A lag of the pressure channel of ${figure(late * 1000)} ms was corrected.` },
+  ]
+}
+
+function breathFindings({ summary, breathingFrequency }: Analysis): readonly LoopFinding[] {
+  const findings: LoopFinding[] = []
+  const { mean, standardDeviation = 0 } = summary.tidalVolume
+  if (standardDeviation > noticeable.breathSpread * mean) {
+    findings.push({
+      code: 'unlike-breaths',
+      text: `The tidal volumes spread by ${figure((100 * standardDeviation) / mean)} %: the mean stands for no single breath.`,
+    })
+  }
+  const rate = breathingFrequency * 60
+  if (rate < usualRate.from || rate > usualRate.to) {
+    findings.push({
+      code: 'unlikely-rate',
+      text: `${figure(rate)} breaths per minute are outside ${usualRate.from} to ${usualRate.to}: check the unit of the time.`,
+    })
+  }
+  return findings
+}
+
+function figure(value: number): string {
+  return String(Number(value.toPrecision(3)))
+}

@@ -1,0 +1,182 @@
+import { LitrebarError } from '../../errors/index.ts'
+import type { Energy, EnergyPerVolume, PressureDifference, Volume } from '../../units/index.ts'
+import { type Column, requireColumns } from '../log/column.ts'
+import { signalNoise } from '../log/signal-noise.ts'
+import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
+import { type LoopFigures, loopFindings } from './judge-loop.ts'
+import { loopCrossings } from './loop-slices.ts'
+import { meanOfSign } from './mean-of-sign.ts'
+import { breathsIn, meanBreath } from './several-breaths.ts'
+
+/** How a loop is read. */
+export interface LoopOptions {
+  /**
+   * What counts as zero when the halves are split, Pa: an offset of the transducer, or the static pressure at end exhalation.
+   * Moves work from one half to the other and never changes the sum. 0 unless given.
+   */
+  readonly zeroPressure?: PressureDifference
+}
+
+/**
+ * External work of breathing of one closed loop: −∮ p dV, exact for the polygon through the samples, with its halves, its peaks and
+ * what is doubtful about the loop.
+ *
+ * A record of several breaths is cut into whole ones, its drift taken off over the rows as if they were even in time, and the mean
+ * breath given; that, and the drift, is then a finding. With the time at hand, `breathingAnalysis` does better and says how sure it is.
+ * Tidal volume comes from the same record, so that a wrong gain of the volume cancels in the work per litre.
+ * The polygon of N even samples of an ellipse is low by about 6.6/N²; for a whole log with noise and drift use `breathingAnalysis`.
+ *
+ * @param loop - `volume` m³, rising on inhalation; `pressure` Pa relative to the reference, negative on inhalation; at least three
+ *   points. `siColumn` turns logged columns into these
+ * @param options - the pressure that counts as zero for the split
+ * @returns work, work per litre, halves, peaks, crossings and findings
+ * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, fewer than three points, or no volume breathed
+ * @source litrebar-derivation
+ * @example
+ * const volume = siColumn({ values: [0, 2.5, 2.5, 0], unit: litre })
+ * const pressure = siColumn({ values: [-0.6, -2.1, 0.1, 1.6], unit: kilopascal })
+ * const { workOfBreathingPerLitre } = workOfBreathing({ volume, pressure })
+ * inUnit(workOfBreathingPerLitre, joulePerLitre).toFixed(3) // => '2.200'
+ * inUnit(workOfBreathingPerLitre, kilogramForceMetrePerLitre).toFixed(3) // => '0.224'
+ */
+export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}): WorkOfBreathing {
+  const { volume, pressure } = loop
+  requireColumns({ volume, pressure }, 'loop')
+  requirePoints(volume)
+  const zero = options.zeroPressure ?? 0
+  const lowest = extremeRow(volume, -1)
+  const highest = extremeRow(volume, 1)
+  const lowestVolume = volume[lowest] as number
+  const highestVolume = volume[highest] as number
+  const tidalVolume = highestVolume - lowestVolume
+  requireVolumeBreathed(tidalVolume, lowestVolume)
+  const breaths = breathsIn(volume, lowestVolume, tidalVolume)
+  if (breaths > 1) return meanBreath(loop, zero, breaths)
+  const inhalation = halfBreath(loop, lowest, highest, zero, -1, tidalVolume)
+  const exhalation = halfBreath(loop, highest, lowest, zero, 1, tidalVolume)
+  const pressureNoise = signalNoise(pressure)
+  const { crossings, grossWork } = loopCrossings(volume, pressure, {
+    lowest: lowestVolume,
+    highest: highestVolume,
+    pressureNoise,
+  })
+  const work = loopWork(volume, pressure)
+  const figures: LoopFigures = {
+    work,
+    tidalVolume,
+    crossings,
+    grossWork,
+    lowestPressure: pressure[extremeRow(pressure, -1)] as number,
+    highestPressure: pressure[extremeRow(pressure, 1)] as number,
+  }
+  const last = volume.length - 1
+  return {
+    workOfBreathing: work as Energy,
+    workOfBreathingPerLitre: (work / tidalVolume) as EnergyPerVolume,
+    tidalVolume: tidalVolume as Volume,
+    breaths: 1,
+    inhalation,
+    exhalation,
+    crossings,
+    grossWork: grossWork as Energy,
+    closingGap: {
+      volume: ((volume[0] as number) - (volume[last] as number)) as Volume,
+      pressure: ((pressure[0] as number) - (pressure[last] as number)) as PressureDifference,
+    },
+    findings: loopFindings(loop, figures),
+  }
+}
+
+/**
+ * Signed area of a loop, −∮ p dV: the bare work, without checks, for loops by the million.
+ * NaN in, NaN out; the columns must be of one length.
+ *
+ * @param volume - m³
+ * @param pressure - Pa
+ * @param from - first row of the loop, 0 unless given
+ * @param to - row after the last, the length unless given
+ * @returns work, J
+ * @source litrebar-derivation
+ */
+export function loopWork(volume: Column, pressure: Column, from = 0, to: number = volume.length): number {
+  // Offsets are taken off first: they play no part in the area, and their rounding would.
+  const volumeZero = volume[from] as number
+  const pressureZero = pressure[from] as number
+  let doubled = 0
+  let fromVolume = (volume[to - 1] as number) - volumeZero
+  let fromPressure = (pressure[to - 1] as number) - pressureZero
+  for (let row = from; row < to; row++) {
+    const toVolume = (volume[row] as number) - volumeZero
+    const toPressure = (pressure[row] as number) - pressureZero
+    doubled += (fromVolume - toVolume) * (fromPressure + toPressure)
+    fromVolume = toVolume
+    fromPressure = toPressure
+  }
+  return doubled / 2
+}
+
+/** The half from one row to another, going round the end of the record where needed. */
+function halfBreath(
+  { volume, pressure }: BreathingLoop,
+  from: number,
+  to: number,
+  zero: number,
+  opposing: 1 | -1,
+  tidalVolume: number,
+): HalfBreath {
+  let work = 0
+  let workOfDiver = 0
+  let fromVolume = volume[from] as number
+  let before = (pressure[from] as number) - zero
+  let peak = before
+  let peakAssist = before
+  for (let row = from; row !== to; ) {
+    row = row + 1 === volume.length ? 0 : row + 1
+    const after = (pressure[row] as number) - zero
+    const drop = fromVolume - (volume[row] as number)
+    work += (drop * (before + after)) / 2
+    workOfDiver += drop * meanOfSign(before, after, opposing)
+    if (after * opposing > peak * opposing) peak = after
+    if (after * opposing < peakAssist * opposing) peakAssist = after
+    fromVolume = volume[row] as number
+    before = after
+  }
+  return {
+    work: work as Energy,
+    workPerLitre: (work / tidalVolume) as EnergyPerVolume,
+    workOfDiver: workOfDiver as Energy,
+    workOfAssist: (workOfDiver - work) as Energy,
+    peakPressure: peak as PressureDifference,
+    peakAssistPressure: peakAssist as PressureDifference,
+  }
+}
+
+function extremeRow(values: Column, sign: 1 | -1): number {
+  let best = 0
+  for (let row = 1; row < values.length; row++) {
+    if ((values[row] as number) * sign > (values[best] as number) * sign) best = row
+  }
+  return best
+}
+
+function requirePoints(volume: Column): void {
+  if (volume.length >= 3) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'loop.volume',
+    value: `${volume.length} points`,
+    expected: 'at least 3 points',
+    hint: 'A loop of fewer than three points has no area. Give the samples of one whole breath.',
+  })
+}
+
+function requireVolumeBreathed(tidalVolume: number, lowest: number): void {
+  if (tidalVolume > 0) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'loop.volume',
+    value: `constant at ${lowest} m³`,
+    expected: 'a volume that rises and falls',
+    hint: 'Without volume breathed there is no work per litre: check the volume channel, or integrate the flow first.',
+  })
+}

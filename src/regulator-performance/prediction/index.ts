@@ -1,0 +1,26 @@
+export { type PeakDemand, peakDemand } from './breathing-demand.ts'
+export {
+  type BreathingSeries,
+  type BreathingSetting,
+  breathingSeries,
+  peakInhalationFlow,
+  type SimulatedBreathing,
+  simulatedBreathing,
+  type Waveform,
+} from './breathing-waveform.ts'
+export {
+  type PredictionOptions,
+  predictedWork,
+  type WorkInGas,
+  type WorkPrediction,
+  workAtDensity,
+} from './density-scaling.ts'
+export { type FittedResistance, type ResistanceMeasurement, resistanceFit } from './resistance-fit.ts'
+export {
+  type LoopShape,
+  loopShape,
+  powerLawWorkPerLitre,
+  type ResistanceParts,
+  type ResistiveWork,
+  resistiveWork,
+} from './resistance-model.ts'

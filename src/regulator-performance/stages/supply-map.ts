@@ -1,0 +1,217 @@
+import { LitrebarError } from '../../errors/index.ts'
+import type { CautionId } from '../../references/index.ts'
+import { type AbsolutePressure, type Accepted, bar, requireWithin } from '../../units/index.ts'
+import { criticalFlow, realCriticalFlow } from '../flow/critical-flow.ts'
+import { flowFactor, idealRatioOfHeatCapacities, massFluxScale, requireOrifice } from '../flow/orifice.ts'
+import { demandedMassFlow, requireDemand, type SupplyDemand } from './lowest-supply-pressure.ts'
+
+/** Everything about a supply and its demand but the two pressures that a map runs over. */
+export type MappedSupply = Omit<SupplyDemand, 'ambientPressure'>
+
+/** A first stage ready to be asked many times: its critical flow over supply pressure is in a table. */
+export interface CompiledSupply {
+  readonly supply: MappedSupply
+  readonly ratioOfHeatCapacities: number
+  /** Of the ideal gas, to which the real pressure ratios are mapped below choking. */
+  readonly ideal: { readonly criticalFlowFactor: number; readonly criticalPressureRatio: number }
+  readonly highestPressure: AbsolutePressure
+  /** At even steps of supply pressure from 1 bar to the highest. */
+  readonly factors: Float64Array
+  readonly ratios: Float64Array
+  /** Mass flow of the peak demand over ambient pressure, kg/(s·Pa), at even steps of ambient pressure from 0.2 to 60 bar. */
+  readonly demands: Float64Array
+}
+
+const steps = 64
+const demandSteps = 16
+const lowest = 1e5
+const ambients = { lowest: 0.2e5, highest: 60e5 } as const
+const ambient: Accepted = { atLeast: 0.2, atMost: 60, unit: bar, hint: 'Give the absolute pressure around the divers.' }
+
+/**
+ * A supply ready for maps: the critical flow of the gas over supply pressure, in a table of 64 steps. Between them a parabola is drawn, whose
+ * ratio of supply to demand is within 1.3e-6 of the direct one (measured for air, nitrox, oxygen, trimix and helium, −10 to 20 °C, to 500 bar).
+ *
+ * @param supply - orifice, mixture, temperatures, peak flow, intermediate pressure and margin
+ * @param options - highest supply pressure, absolute, Pa, up to 500 bar; `gas: 'ideal'` for the ideal formula
+ * @returns the compiled supply
+ * @throws LitrebarError `range` for a value out of range; as `gasState`
+ * @source gerg-2008, critical flow; litrebar-derivation
+ */
+export function compileSupply(
+  supply: MappedSupply,
+  options: { readonly highestPressure: AbsolutePressure; readonly gas?: 'real' | 'ideal' },
+): CompiledSupply {
+  const { mixture, supplyTemperature: temperature, orifice } = supply
+  const { highestPressure, gas = 'real' } = options
+  requireDemand({ ...supply, ambientPressure: 1e5 as AbsolutePressure })
+  requireOrifice(orifice)
+  requireWithin('options.highestPressure', highestPressure, {
+    atLeast: 10,
+    atMost: 500,
+    unit: bar,
+    hint: 'Give the top of the map.',
+  })
+  const k = idealRatioOfHeatCapacities(mixture, temperature)
+  const ideal = criticalFlow(k)
+  const factors = new Float64Array(steps + 1)
+  const ratios = new Float64Array(steps + 1)
+  for (let step = 0; step <= steps; step++) {
+    const pressure = (lowest + ((highestPressure - lowest) * step) / steps) as AbsolutePressure
+    const critical = gas === 'ideal' ? ideal : realCriticalFlow(mixture, { pressure, temperature })
+    factors[step] = critical.criticalFlowFactor
+    ratios[step] = critical.criticalPressureRatio
+  }
+  const demands = Float64Array.from({ length: demandSteps + 1 }, (_, step) => {
+    const span = ambients.highest - ambients.lowest
+    const ambientPressure = (ambients.lowest + (span * step) / demandSteps) as AbsolutePressure
+    return demandedMassFlow({ ...supply, ambientPressure }, { gas }) / ambientPressure
+  })
+  return { supply, ratioOfHeatCapacities: k, ideal, highestPressure, factors, ratios, demands }
+}
+
+/**
+ * Supply over demand for columns of supply and ambient pressures: above 1 the stage delivers what is asked for. Below the pressure that it needs to
+ * regulate it counts as 0. Bad rows get a code instead of an error.
+ *
+ * @param out - `ratio` receives supply over demand; `code` 0 for a good row, 1 for a pressure that is not a number, outside 1 bar to the highest of
+ *   the compiled supply, or an ambient pressure outside 0.2 to 60 bar
+ * @param columns - absolute pressures, of one length
+ * @param compiled - from `compileSupply`
+ * @param from - first row, 0 unless given
+ * @param to - row after the last, all rows unless given
+ * @source litrebar-derivation
+ */
+export function supplyRatioInto(
+  out: { readonly ratio: Float64Array; readonly code: Uint8Array },
+  columns: { readonly supplyPressurePascal: Float64Array; readonly ambientPressurePascal: Float64Array },
+  compiled: CompiledSupply,
+  from = 0,
+  to: number = columns.supplyPressurePascal.length,
+): void {
+  const { supply, ratioOfHeatCapacities: k, ideal, highestPressure, factors, ratios, demands } = compiled
+  const { orifice, mixture, supplyTemperature, intermediatePressure, regulatingMargin } = supply
+  const drive = massFluxScale(mixture, 1, supplyTemperature) * orifice.dischargeCoefficient * orifice.area
+  const perStep = steps / (highestPressure - lowest)
+  const perDemandStep = demandSteps / (ambients.highest - ambients.lowest)
+  for (let row = from; row < to; row++) {
+    const pressure = columns.supplyPressurePascal[row] as number
+    const around = columns.ambientPressurePascal[row] as number
+    if (
+      !(pressure >= lowest && pressure <= highestPressure && around >= ambients.lowest && around <= ambients.highest)
+    ) {
+      out.ratio[row] = Number.NaN
+      out.code[row] = 1
+      continue
+    }
+    const outlet = around + intermediatePressure
+    out.code[row] = 0
+    if (pressure < outlet + regulatingMargin) {
+      out.ratio[row] = 0
+      continue
+    }
+    const at = (pressure - lowest) * perStep
+    const factor = parabola(factors, at)
+    const critical = parabola(ratios, at)
+    const flow = drive * pressure * flowFactor(outlet / pressure, factor, critical, ideal, k)
+    out.ratio[row] = flow / (around * parabola(demands, (around - ambients.lowest) * perDemandStep))
+  }
+}
+
+/** Through the three nodes around a place. */
+function parabola(nodes: Float64Array, at: number): number {
+  const middle = Math.min(Math.max(Math.round(at), 1), nodes.length - 2)
+  const x = at - middle
+  const a = nodes[middle - 1] as number
+  const b = nodes[middle] as number
+  const c = nodes[middle + 1] as number
+  return b + (x / 2) * (c - a + x * (a - 2 * b + c))
+}
+
+/** Supply over demand on a grid, with the line where they meet. */
+export interface SupplyMap {
+  /** Absolute, one for each column of the grid. */
+  readonly ambientPressures: Float64Array
+  /** Absolute, one for each row. */
+  readonly supplyPressures: Float64Array
+  /** Row after row. */
+  readonly ratio: Float64Array
+  /** For each ambient pressure the lowest supply pressure on the grid's range that still delivers, Pa; NaN where none does. */
+  readonly lowestSupplyPressure: Float64Array
+  readonly cautions: readonly CautionId[]
+}
+
+/**
+ * Map of supply over demand over depth, as ambient pressure, and supply pressure.
+ *
+ * @param compiled - from `compileSupply`
+ * @param grid - absolute pressures, Pa: ambient ones, and supply ones in rising order
+ * @returns the grid and its contour at 1, interpolated between the rows
+ * @throws LitrebarError `range` for a pressure outside the compiled supply or 0.2 to 60 bar; `input` for supply pressures that do not rise
+ * @source litrebar-derivation
+ */
+export function supplyMap(
+  compiled: CompiledSupply,
+  grid: { readonly ambientPressures: Float64Array; readonly supplyPressures: Float64Array },
+): SupplyMap {
+  const { ambientPressures, supplyPressures } = grid
+  requireGrid(compiled, grid)
+  const across = ambientPressures.length
+  const cells = across * supplyPressures.length
+  const columns = {
+    ambientPressurePascal: Float64Array.from({ length: cells }, (_, cell) => ambientPressures[cell % across] as number),
+    supplyPressurePascal: Float64Array.from(
+      { length: cells },
+      (_, cell) => supplyPressures[Math.floor(cell / across)] as number,
+    ),
+  }
+  const ratio = new Float64Array(cells)
+  supplyRatioInto({ ratio, code: new Uint8Array(cells) }, columns, compiled)
+  const lowestSupplyPressure = Float64Array.from(ambientPressures, (_, column) =>
+    contour(supplyPressures, ratio, across, column),
+  )
+  return { ambientPressures, supplyPressures, ratio, lowestSupplyPressure, cautions: ['regulator', 'reserve'] }
+}
+
+function requireGrid(
+  { highestPressure }: CompiledSupply,
+  {
+    ambientPressures,
+    supplyPressures,
+  }: { readonly ambientPressures: Float64Array; readonly supplyPressures: Float64Array },
+): void {
+  const supply: Accepted = {
+    atLeast: lowest / bar.factor,
+    atMost: highestPressure / bar.factor,
+    unit: bar,
+    hint: 'Compile the supply up to the top of the map.',
+  }
+  ambientPressures.forEach((pressure, at) => {
+    requireWithin(`grid.ambientPressures[${at}]`, pressure, ambient)
+  })
+  supplyPressures.forEach((pressure, at) => {
+    requireWithin(`grid.supplyPressures[${at}]`, pressure, supply)
+    if (at === 0 || pressure > (supplyPressures[at - 1] as number)) return
+    throw new LitrebarError({
+      code: 'input',
+      argument: `grid.supplyPressures[${at}]`,
+      value: 'no higher than the one before',
+      expected: 'rising supply pressures',
+      hint: 'Sort them.',
+    })
+  })
+}
+
+/** Where a column of the grid passes 1. */
+function contour(pressures: Float64Array, ratio: Float64Array, across: number, column: number): number {
+  const at = (row: number): number => ratio[row * across + column] as number
+  for (let row = 0; row < pressures.length; row++) {
+    if (!(at(row) >= 1)) continue
+    if (row === 0) return pressures[0] as number
+    const below = at(row - 1)
+    // below the pressure that the stage needs to regulate there is nothing to interpolate with
+    const share = below > 0 ? (1 - below) / (at(row) - below) : 1
+    return (pressures[row - 1] as number) + share * ((pressures[row] as number) - (pressures[row - 1] as number))
+  }
+  return Number.NaN
+}

@@ -1,0 +1,50 @@
+import { expect, test } from 'vitest'
+import { acceptance, breathingAnalysis, measuredPerformance } from '../../../src/regulator-performance/index.ts'
+import { seeded } from '../../../src/uncertainty/index.ts'
+import { absolute, bar, celsius, gauge, litrePerMinute, measure, temperatureOf } from '../../../src/units/index.ts'
+import { calm, syntheticLog } from '../synthetic-log.ts'
+
+const conditions = {
+  ambientPressure: absolute(6, bar),
+  surfacePressure: absolute(1, bar),
+  respiratoryMinuteVolume: measure(62.5, litrePerMinute),
+  supplyPressure: gauge(50, bar),
+  waterTemperature: temperatureOf(10, celsius),
+}
+
+test('question 4 from the log: work, peaks and elastance of the log meet or miss each limit that speaks', () => {
+  const uniform = seeded(1)
+  const analysis = breathingAnalysis(
+    syntheticLog({ ...calm, samplesPerBreath: 300 }, uniform, () => 0),
+    {
+      zero: 'as recorded',
+      pressureGainUncertainty: 0.01,
+    },
+  )
+  const { measured, standardUncertainty } = measuredPerformance(analysis)
+  // R4-1: peaks of −0.787 and 0.956 kPa, with 0.1 kPa/L of elastance counted from end exhalation on top
+  expect((measured.inhalationPressure ?? 0) / 1000).toBeCloseTo(-0.93, 1)
+  expect((measured.exhalationPressure ?? 0) / 1000).toBeCloseTo(0.84, 1)
+  expect(standardUncertainty.workOfBreathingPerLitre).toBeGreaterThanOrEqual(13.7)
+  expect(standardUncertainty.inhalationPressure).toBeGreaterThanOrEqual(9)
+  const verdicts = acceptance(measured, { conditions, standardUncertainty })
+  const of = (id: string) => verdicts.find(({ limitId }) => limitId === id)
+  expect(of('european-work')).toMatchObject({
+    verdict: 'within',
+    marginUncertainty: standardUncertainty.workOfBreathingPerLitre,
+  })
+  expect(of('european-inhalation')?.verdict).toBe('within')
+  expect(of('diver-focused-elastance')?.verdict).toBe('within')
+  expect(of('naval-goal')?.verdict).toBe('undetermined')
+})
+
+test('an inhalation without positive pressure has no assist pressure to judge, one with it has', () => {
+  const log = syntheticLog({ ...calm, elastance: 0 }, seeded(1), () => 0)
+  const options = { zero: 'as recorded', pressureGainUncertainty: 0 } as const
+  const pushed = { ...log, pressure: Float64Array.from(log.pressure, (p) => p + 900) }
+  expect(measuredPerformance(breathingAnalysis(pushed, options)).measured.assistPressureOnInhalation).toBeGreaterThan(0)
+  const pulled = { ...log, pressure: Float64Array.from(log.pressure, (p) => p - 900) }
+  expect(measuredPerformance(breathingAnalysis(pulled, options)).measured).not.toHaveProperty(
+    'assistPressureOnInhalation',
+  )
+})
