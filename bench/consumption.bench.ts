@@ -11,7 +11,13 @@ import {
   reservePressure,
 } from '../src/consumption/index.ts'
 import { compileMixture, dryAir } from '../src/gas-law/index.ts'
-import { coverageInterval, normal, rectangular, sample, seeded } from '../src/uncertainty/index.ts'
+import {
+  coverageInterval,
+  normalDistribution,
+  propagateBySampling,
+  rectangular,
+  seededRandom,
+} from '../src/uncertainty/index.ts'
 import {
   absolute,
   bar,
@@ -56,7 +62,7 @@ function timed(name: string, work: () => number): void {
   if (sink === 0) console.log('nothing was done')
 }
 
-const random = seeded(1)
+const random = seededRandom(1)
 const filled = (length: number, low: number, high: number): Float64Array =>
   Float64Array.from({ length }, () => low + (high - low) * random())
 
@@ -120,7 +126,7 @@ const supply = {
   residualPressure: absolute(50, bar),
   respiratoryMinuteVolume: measure(20, litrePerMinute),
   ambientPressure: absolute(3, bar),
-  breathedTemperature: temperatureOf(10, celsius),
+  breathingGasTemperature: temperatureOf(10, celsius),
 }
 timed('100,000 real-gas endurances, scalar form, full equation', () => {
   let sum = 0
@@ -144,7 +150,7 @@ const cylinder: ReserveCylinder = {
   temperature: temperatureOf(8, celsius),
   mixture: dryAir,
   residualPressure: absolute(20, bar),
-  gaugeError: difference(5, bar),
+  maximumPermissibleError: difference(5, bar),
 }
 // A reserve is shown in steps of a bar or more: a coarse table is more than enough.
 const coarse = compileMixture(dryAir, {
@@ -153,7 +159,7 @@ const coarse = compileMixture(dryAir, {
   tolerance: 1e-6,
 })
 const inputs = {
-  rate: normal(measure(20, litrePerMinute), measure(2, litrePerMinute)),
+  rate: normalDistribution(measure(20, litrePerMinute), measure(2, litrePerMinute)),
   stress: rectangular(1.6, 0.4),
   wait: rectangular(measure(2, minute), measure(1, minute)),
 }
@@ -162,7 +168,7 @@ for (const [name, options] of [
   ['ideal gas', { gas: 'ideal' }],
 ] as const) {
   timed(`1 M samples of a reserve, ${name}, sorting included`, () => {
-    const trials = sample(
+    const trials = propagateBySampling(
       // fields written out: copying an object of numbers by spread costs more than the reserve itself
       ({ rate, stress, wait }) =>
         reservePressure(

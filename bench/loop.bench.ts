@@ -1,10 +1,10 @@
 // Work of breathing: the area of loops, the full reading of one loop, and the full analysis of logs with noise, drift and lag.
 import { breathingAnalysis, loopWork, workOfBreathing } from '../src/regulator-performance/index.ts'
-import { normalQuantile, seeded } from '../src/uncertainty/index.ts'
+import { normalQuantile, seededRandom } from '../src/uncertainty/index.ts'
 import { measure, millisecond } from '../src/units/index.ts'
 import { calm, syntheticLog } from '../tests/regulator-performance/synthetic-log.ts'
 
-const uniform = seeded(1)
+const uniform = seededRandom(1)
 const normal = (): number => normalQuantile(uniform())
 const rough = {
   ...calm,

@@ -17,12 +17,12 @@ const supply: MappedSupply = {
   orifice: { area: measure(1.77, squareMillimetre), dischargeCoefficient: 0.7 as Fraction },
   mixture: dryAir,
   supplyTemperature: temperatureOf(4, celsius),
-  breathedTemperature: temperatureOf(4, celsius),
+  breathingGasTemperature: temperatureOf(4, celsius),
   peakFlow: peakDemand(measure(40, litrePerMinute), { shift: 0 as Fraction }).peakFlow,
   intermediatePressure: difference(9.5, bar),
   regulatingMargin: difference(2, bar),
 }
-const highestPressure = absolute(300, bar)
+const maximumPressure = absolute(300, bar)
 const side = 1000
 const columns = {
   supplyPressurePascal: Float64Array.from(
@@ -40,8 +40,8 @@ for (const gas of ['ideal', 'real'] as const) {
     ['trimix 18/45', trimix({ oxygen: 0.18, helium: 0.45 })],
   ] as const) {
     const ofGas = { ...supply, mixture }
-    report(`compiling ${name}, ${gas}`, 5, () => compileSupply(ofGas, { highestPressure, gas }).factors[7] as number)
-    const compiled = compileSupply(ofGas, { highestPressure, gas })
+    report(`compiling ${name}, ${gas}`, 5, () => compileSupply(ofGas, { maximumPressure, gas }).factors[7] as number)
+    const compiled = compileSupply(ofGas, { maximumPressure, gas })
     report(`${columns.supplyPressurePascal.length} cells of ${name}, ${gas}`, 9, () => {
       supplyRatioInto(out, columns, compiled)
       return out.ratio[700_500] as number

@@ -38,7 +38,7 @@ import {
   measure,
   megapascal,
   metre,
-  shiftedBy,
+  offsetBy,
   temperatureOf,
 } from '../src/units/index.ts'
 
@@ -54,7 +54,7 @@ if (python.status !== 0) throw new Error(`${python.stderr}\nInstall the Debian p
 const { versions, ...sets } = JSON.parse(python.stdout) as Record<string, Row[]> & { versions: Record<string, string> }
 
 const surface = absolute(1, atmosphere)
-const atSea = (p: number) => shiftedBy(surface, difference(p, decibar))
+const atSea = (p: number) => offsetBy(surface, difference(p, decibar))
 const salinity = (SA: number) => toPracticalSalinity(absoluteSalinityOf(SA, gramPerKilogram))
 const sea = ({ SA = NaN, t = NaN, p = NaN }: Row) => ({
   salinity: salinity(SA),

@@ -17,14 +17,14 @@ import {
   molarDensity,
   nitrox,
   percent,
-  pressureAt,
+  pressureAtDensity,
   pureGas,
   roomCondition,
   roundNumber,
-  styled,
   temperatureOf,
   toAbsolute,
   trimix,
+  withNumberStyle,
 } from '../src/index.ts'
 
 const ambient = absolute(1, atmosphere)
@@ -39,7 +39,8 @@ const mixtures: readonly (readonly [string, Mixture])[] = [
   ['argon', pureGas('argon')],
 ]
 
-const signed = (n: number, decimals: number): string => (n > 0 ? '+' : '') + styled(roundNumber(n, { decimals }).text)
+const signed = (n: number, decimals: number): string =>
+  (n > 0 ? '+' : '') + withNumberStyle(roundNumber(n, { decimals }).text)
 const contents = (mixture: Mixture, bars: number) => ({
   internalVolume: internalVolumeOf(12, litre),
   gaugePressure: gauge(bars, bar),
@@ -86,7 +87,7 @@ function coolingTable(): Table {
   const settled = (mixture: Mixture, degrees: number): [number, number] => {
     const inside = toAbsolute(gauge(232, bar), ambient)
     const temperature = temperatureOf(degrees, celsius)
-    const real = pressureAt(mixture, { molarDensity: molarDensity(mixture, inside, room), temperature })
+    const real = pressureAtDensity(mixture, { molarDensity: molarDensity(mixture, inside, room), temperature })
     return [inUnit(differenceOf(real, ambient), bar), ((inside / room) * temperature - ambient) / bar.factor]
   }
   return {

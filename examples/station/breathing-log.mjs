@@ -2,7 +2,7 @@
 // a turbulent part on each half of the breath, an assist on inhalation, noise on both channels, a slow drift of the pressure zero,
 // and steps that are not quite even. The regulator is invented; the same seed writes the same file.
 import { writeFileSync } from 'node:fs'
-import { seeded } from 'litrebar'
+import { seededRandom } from 'litrebar'
 
 const seed = 20261125
 const breaths = 14
@@ -15,9 +15,9 @@ const assist = { height: 3.2, from: 2.1 } // mbar taken off above a flow, L/s
 const noise = { pressure: 0.12, volume: 0.004 } // mbar, L
 const drift = 0.6 // mbar over the record
 
-const random = seeded(seed)
+const random = seededRandom(seed)
 /** Normal by the sum of twelve uniform numbers: close enough for noise. */
-const normal = () => Array.from({ length: 12 }, random).reduce((sum, n) => sum + n, -6)
+const normalNoise = () => Array.from({ length: 12 }, random).reduce((sum, n) => sum + n, -6)
 
 const duration = (breaths + 0.35) / frequency
 const rows = ['time (s),volume (L),pressure (mbar)']
@@ -34,8 +34,8 @@ for (let time = 0; time <= duration; time += 0.02 + 0.006 * random()) {
   rows.push(
     [
       time.toFixed(4),
-      (volume + noise.volume * normal()).toFixed(4),
-      (pressure + noise.pressure * normal()).toFixed(3),
+      (volume + noise.volume * normalNoise()).toFixed(4),
+      (pressure + noise.pressure * normalNoise()).toFixed(3),
     ].join(','),
   )
 }

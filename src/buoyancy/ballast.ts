@@ -60,7 +60,7 @@ export interface BallastCase {
   /** Force with the ballast of the end, device empty. Upwards at the start where the suit lifts more than the gas weighs. */
   readonly withBallast: Force
   /** What the device has to lift to hang level. */
-  readonly liftWanted: Force
+  readonly requiredLift: Force
 }
 
 /** Ballast for a dive. */
@@ -70,7 +70,7 @@ export interface Ballast {
   readonly shown: Rounded
   readonly cases: readonly BallastCase[]
   /** The largest of the three. A lost dry suit or a second diver is not counted. */
-  readonly liftWanted: Force
+  readonly requiredLift: Force
   readonly cautions: readonly CautionId[]
   readonly sources: readonly SourceId[]
 }
@@ -140,14 +140,14 @@ export function ballast(diver: EquippedDiver, conditions: BallastConditions): Ba
       withoutBallast: forces[i] as Force,
       ballast: wanted[i] as Mass,
       withBallast: withBallast as Force,
-      liftWanted: Math.max(0, -withBallast) as Force,
+      requiredLift: Math.max(0, -withBallast) as Force,
     }
   })
   return {
     ballast: mass as Mass,
     shown: round(mass as Mass, { ...show, toward: 'caution', use: 'ballast' }),
     cases,
-    liftWanted: Math.max(...cases.map(({ liftWanted }) => liftWanted)) as Force,
+    requiredLift: Math.max(...cases.map(({ requiredLift }) => requiredLift)) as Force,
     cautions: ['buoyancy', 'always'],
     sources: ['litrebar-derivation', 'bardy-mollendorf-2008'],
   }

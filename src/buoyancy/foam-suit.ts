@@ -47,7 +47,7 @@ const foamRange: Accepted = { above: 0, atMost: 2000, unit: kilogramPerCubicMetr
  *
  * @source litrebar-derivation (judgement)
  */
-export const foamBand = 0.15
+export const foamModelUncertainty = 0.15
 
 /**
  * Share of a foam that is gas, from its density and that of the solid rubber.
@@ -72,7 +72,7 @@ export function gasFractionOfFoam(foam: Density, rubber: Density): Fraction {
  *
  * @param suit - volume and the pressure it holds at; gas fraction; stiffness
  * @param pressure - around the suit, absolute, Pa, 0.2 to 100 bar
- * @returns displaced volume, m³; a real suit may lie `foamBand` of the loss to either side
+ * @returns displaced volume, m³; a real suit may lie `foamModelUncertainty` of the loss to either side
  * @throws LitrebarError `range`, naming the field
  * @source bardy-mollendorf-2008, abstract (gas by the ideal law); the rubber's stiffness litrebar-derivation
  * @example
@@ -103,7 +103,7 @@ function gasRatio({ statedAt, stiffness = 0 as PressureDifference }: FoamSuit, p
 /** What depth takes from a foam suit. */
 export interface FoamLoss {
   readonly lostVolume: DisplacedVolume
-  /** Two-sided, `foamBand` to either side. */
+  /** Two-sided, `foamModelUncertainty` to either side. */
   readonly band: { readonly low: DisplacedVolume; readonly high: DisplacedVolume }
   readonly lostLift: Force
   /** Gas at ambient that a buoyancy device needs to make up for it: pressure times volume. */
@@ -147,7 +147,10 @@ export function foamLoss(
   }
   return {
     lostVolume: lost as DisplacedVolume,
-    band: { low: (lost * (1 - foamBand)) as DisplacedVolume, high: (lost * (1 + foamBand)) as DisplacedVolume },
+    band: {
+      low: (lost * (1 - foamModelUncertainty)) as DisplacedVolume,
+      high: (lost * (1 + foamModelUncertainty)) as DisplacedVolume,
+    },
     lostLift: liftOf(lost, water),
     deviceGas: (lost * to) as PressureVolume,
   }

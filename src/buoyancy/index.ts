@@ -11,7 +11,14 @@ export { bodyDensities, bodyVolume } from './body-volume.ts'
 export { type BuoyancyMoment, type BuoyancyPoint, buoyancySeries } from './buoyancy-series.ts'
 export { type DrySuit, type UnfilledDrySuit, unfilledDrySuit } from './dry-suit.ts'
 export { type FoamFact, foamFacts } from './foam-facts.table.ts'
-export { type FoamLoss, type FoamSuit, foamBand, foamLoss, foamVolume, gasFractionOfFoam } from './foam-suit.ts'
+export {
+  type FoamLoss,
+  type FoamSuit,
+  foamLoss,
+  foamModelUncertainty,
+  foamVolume,
+  gasFractionOfFoam,
+} from './foam-suit.ts'
 export { ballastForOtherWater, liftOf, netBuoyancy, type RigidItem, type Water } from './net-buoyancy.ts'
 export { assessReliefValve, bubbleHead, type ReliefValve } from './relief-valve.ts'
 export { type PlacedForce, shiftForTrim, type Trim, trim } from './trim.ts'

@@ -18,7 +18,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../units/index.ts'
-import type { GasReckoning } from './supply.ts'
+import type { GasOptions } from './supply.ts'
 import { breathingRate, densityTime } from './use.ts'
 
 /** An ascent for which gas is counted. It is the caller's ascent: nothing here says that it is the right one. */
@@ -118,7 +118,7 @@ function totalRate({ breathers, stressFactor }: Ascent): number {
 export function amountOfLeg(
   ascent: Ascent,
   leg: AscentLeg,
-  reckoning: GasReckoning,
+  reckoning: GasOptions,
   mixture: Mixture,
   temperature: Temperature,
 ): Amount {

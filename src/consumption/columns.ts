@@ -3,7 +3,7 @@ import { LitrebarError } from '../errors/index.ts'
 import {
   type CompiledMixture,
   compiledMolarDensity,
-  gasConstant,
+  gerg2008GasConstant,
   type Mixture,
   molarDensity,
 } from '../gas-law/index.ts'
@@ -93,7 +93,7 @@ function lineOf(water: WaterColumn): readonly [surface: number, perMetre: number
 }
 
 /** Why a row of endurances has no result. */
-export const enduranceCodes = { fine: 0, notFinite: 1, moreKeptThanThere: 2, outsideValidity: 3 } as const
+export const enduranceCodes = { fine: 0, notFinite: 1, residualAbovePressure: 2, outsideValidity: 3 } as const
 
 /** The gas of a column of endurances: a mixture for the full equation, a compiled one for speed, or the ideal law. */
 export type EnduranceColumnGas =
@@ -140,7 +140,7 @@ export function enduranceInto(
     let time = Number.NaN
     const isState = kept > 0 && inside < Infinity && ambient > 0 && ambient < Infinity && volume > 0 && rate > 0
     if (!(isState && temperature > 0 && breathed > 0)) code = enduranceCodes.notFinite
-    else if (!(kept <= inside)) code = enduranceCodes.moreKeptThanThere
+    else if (!(kept <= inside)) code = enduranceCodes.residualAbovePressure
     else {
       try {
         const amount = volume * (density(inside, temperature) - density(kept, temperature))
@@ -161,5 +161,5 @@ function densityBy({ mixture, compiled }: EnduranceColumnGas): (pressure: number
     return (p, t) => compiledMolarDensity(compiled, p as AbsolutePressure, t as Temperature)
   }
   if (mixture !== undefined) return (p, t) => molarDensity(mixture, p as AbsolutePressure, t as Temperature)
-  return (p, t) => p / (gasConstant * t)
+  return (p, t) => p / (gerg2008GasConstant * t)
 }

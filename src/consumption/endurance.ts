@@ -9,7 +9,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../units/index.ts'
-import { amountAbove, densityOf, type GasReckoning } from './supply.ts'
+import { amountAbove, densityOf, type GasOptions } from './supply.ts'
 import { breathingRate } from './use.ts'
 
 /** What is breathed, where, and down to what. */
@@ -22,7 +22,7 @@ export interface Supply {
   /** Around the diver, absolute. */
   readonly ambientPressure: AbsolutePressure
   /** Of the gas as it is breathed. */
-  readonly breathedTemperature: Temperature
+  readonly breathingGasTemperature: Temperature
 }
 
 const ambient: Accepted = {
@@ -54,12 +54,12 @@ const ambient: Accepted = {
  *   residualPressure: absolute(50, bar),
  *   respiratoryMinuteVolume: measure(20, litrePerMinute),
  *   ambientPressure: absolute(3, bar),
- *   breathedTemperature: temperatureOf(10, celsius),
+ *   breathingGasTemperature: temperatureOf(10, celsius),
  * })
  * round(time, { unit: minute, step: 1, toward: 'caution', use: 'endurance' }).text // => '29'
  */
-export function endurance(supply: Supply, options: GasReckoning = {}): Duration {
-  const { cylinders, residualPressure, respiratoryMinuteVolume, ambientPressure, breathedTemperature } = supply
+export function endurance(supply: Supply, options: GasOptions = {}): Duration {
+  const { cylinders, residualPressure, respiratoryMinuteVolume, ambientPressure, breathingGasTemperature } = supply
   requireWithin('respiratoryMinuteVolume', respiratoryMinuteVolume, breathingRate)
   requireWithin('ambientPressure', ambientPressure, ambient)
   if (cylinders.length === 0) {
@@ -74,7 +74,7 @@ export function endurance(supply: Supply, options: GasReckoning = {}): Duration 
   let litres = 0
   for (const contents of cylinders) {
     const amount = amountAbove('residualPressure', contents, residualPressure, options)
-    litres += amount / densityOf(options, contents.mixture, ambientPressure, breathedTemperature)
+    litres += amount / densityOf(options, contents.mixture, ambientPressure, breathingGasTemperature)
   }
   return (litres / respiratoryMinuteVolume) as Duration
 }

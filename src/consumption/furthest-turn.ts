@@ -23,7 +23,7 @@ export interface FurthestTurnOptions extends TurnOptions {
   /** Around the divers on the way, absolute; the same way and pace back. */
   readonly ambientPressure: AbsolutePressure
   /** Of the gas as it is breathed. */
-  readonly breathedTemperature: Temperature
+  readonly breathingGasTemperature: Temperature
 }
 
 /** Until when a team of unlike consumers may go on. */
@@ -66,7 +66,7 @@ const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give a third as 
  * }))
  * const { turnTime } = furthestTurn(team, {
  *   ambientPressure: absolute(3, bar),
- *   breathedTemperature: temperatureOf(12, celsius),
+ *   breathingGasTemperature: temperatureOf(12, celsius),
  *   fraction: 1 / 3,
  *   gaugeZero: absolute(1, bar),
  *   show: { unit: bar, step: 5 },
@@ -74,16 +74,21 @@ const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give a third as 
  * round(turnTime, { unit: minute, step: 1, toward: 'caution', use: 'endurance' }).text // => '24'
  */
 export function furthestTurn(team: readonly Consumer[], options: FurthestTurnOptions): FurthestTurn {
-  const { ambientPressure, breathedTemperature, fraction } = options
+  const { ambientPressure, breathingGasTemperature, fraction } = options
   requireWithin('options.ambientPressure', ambientPressure, ambient)
   requireWithin('options.fraction', fraction, share)
   requireTeam(team)
-  const divers = team.map(({ contents, keptPressure, respiratoryMinuteVolume }, i) => {
+  const divers = team.map(({ contents, retainedPressure, respiratoryMinuteVolume }, i) => {
     requireWithin(`team[${i}].respiratoryMinuteVolume`, respiratoryMinuteVolume, breathingRate)
     return {
-      available: amountAbove(`team[${i}].keptPressure`, contents, keptPressure ?? (0 as AbsolutePressure), options),
+      available: amountAbove(
+        `team[${i}].retainedPressure`,
+        contents,
+        retainedPressure ?? (0 as AbsolutePressure),
+        options,
+      ),
       // litres breathed from one supply weigh as that supply's mixture, whoever breathes them
-      density: densityOf(options, contents.mixture, ambientPressure, breathedTemperature),
+      density: densityOf(options, contents.mixture, ambientPressure, breathingGasTemperature),
       rate: respiratoryMinuteVolume,
     }
   })

@@ -42,16 +42,16 @@ const countRange: Accepted = { atLeast: 1, atMost: 1000, unit: one, hint: 'Count
  * @source us-navy-diving-manual, 8-2.2.1
  * @example
  * const steel = { internalVolume: internalVolumeOf(0.42, cubicFoot), gaugePressure: gauge(2250, psi) }
- * inUnit(handbookCapacity(steel), cubicFoot).toFixed(1) // => '64.7'
+ * inUnit(usNavyManualCapacity(steel), cubicFoot).toFixed(1) // => '64.7'
  */
-export function handbookCapacity({ internalVolume, gaugePressure }: HandbookCylinder): Volume {
+export function usNavyManualCapacity({ internalVolume, gaugePressure }: HandbookCylinder): Volume {
   requireCylinder(internalVolume, gaugePressure)
   return ((internalVolume * (gaugePressure + atmosphere)) / atmosphere) as Volume
 }
 
 /**
  * The handbook's available volume: gas that leaves the cylinders while the gauge falls to a minimum, brought to one atmosphere.
- * It does not count what is left at the minimum, nor the internal volume itself. Never mix it with `handbookCapacity`.
+ * It does not count what is left at the minimum, nor the internal volume itself. Never mix it with `usNavyManualCapacity`.
  *
  * @param cylinder - internal volume of one, m³, above 0 and at most 10 000 L; gauge pressure, Pa, 0 to 700 bar
  * @param options - gauge pressure that is left; number of cylinders

@@ -9,7 +9,12 @@ export {
 } from './columns.ts'
 export { endurance, type Supply } from './endurance.ts'
 export { type Consumer, type FurthestTurn, type FurthestTurnOptions, furthestTurn } from './furthest-turn.ts'
-export { type HandbookCylinder, handbookAtmosphere, handbookAvailableVolume, handbookCapacity } from './handbook-gas.ts'
+export {
+  type HandbookCylinder,
+  handbookAtmosphere,
+  handbookAvailableVolume,
+  usNavyManualCapacity,
+} from './handbook-gas.ts'
 export {
   type InflatedSpace,
   type InflationLeg,
@@ -20,9 +25,9 @@ export {
 export { type FailureStop, failureStops, instrumentFailureAscent } from './instrument-failure.ts'
 export {
   type ConsumptionRate,
-  type Drop,
   type MeasuredUse,
   measuredRate,
+  type PressureDrop,
   type RateReadings,
   relativeRateUncertainty,
   type SurfaceEquivalentRate,
@@ -50,7 +55,7 @@ export {
   reservePressure,
 } from './reserve.ts'
 export { type RateOfNextDive, rateOfNextDive } from './several-dives.ts'
-export type { CylinderGas, GasQuantity, GasReckoning } from './supply.ts'
+export type { CylinderGas, GasOptions, GasQuantity } from './supply.ts'
 export {
   type TeamSupply,
   type TurnOptions,

@@ -14,7 +14,7 @@ import {
   type Temperature,
 } from '../units/index.ts'
 import { type Profile, requireProfile } from './profile.ts'
-import { amountAbove, amountIn, densityOf, type GasQuantity, type GasReckoning, pressureHolding } from './supply.ts'
+import { amountAbove, amountIn, densityOf, type GasOptions, type GasQuantity, pressureHolding } from './supply.ts'
 
 /** A space that is kept filled with gas: a dry suit, a buoyancy device. */
 export interface InflatedSpace {
@@ -55,7 +55,7 @@ export function inflationLegs(
   profile: Profile,
   space: InflatedSpace,
   mixture: Mixture,
-  options: GasReckoning = {},
+  options: GasOptions = {},
 ): readonly InflationLeg[] {
   requireProfile('profile', profile)
   const volumes = volumesOf(space, profile)
@@ -133,7 +133,7 @@ export function inflationUse(
   profile: Profile,
   spaces: readonly InflatedSpace[],
   bottle: { readonly contents: GasContents; readonly residualPressure: AbsolutePressure },
-  options: GasReckoning = {},
+  options: GasOptions = {},
 ): InflationUse {
   const { contents, residualPressure } = bottle
   const available = amountAbove('bottle.residualPressure', contents, residualPressure, options)

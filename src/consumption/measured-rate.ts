@@ -19,7 +19,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { durationOf, meanAmbientPressure, type Profile, requireProfile, segmentsOf } from './profile.ts'
-import { amountIn, densityOf, type GasQuantity, type GasReckoning } from './supply.ts'
+import { amountIn, densityOf, type GasOptions, type GasQuantity } from './supply.ts'
 import { densityTime } from './use.ts'
 
 /**
@@ -30,7 +30,7 @@ import { densityTime } from './use.ts'
 export type SurfaceEquivalentRate = Quantity<'volume flow', 'surface equivalent'>
 
 /** One cylinder before and after, each with the temperature that its gas had at the reading. */
-export interface Drop {
+export interface PressureDrop {
   readonly before: GasContents
   readonly after: GasContents
 }
@@ -38,11 +38,11 @@ export interface Drop {
 /** Readings from which a rate of consumption follows. */
 export interface MeasuredUse {
   /** All cylinders breathed from, like or unlike. */
-  readonly cylinders: readonly Drop[]
+  readonly cylinders: readonly PressureDrop[]
   /** Between the two readings: measured, or `steadyProfile` at the mean pressure. */
   readonly profile: Profile
   /** Of the gas as it was breathed. */
-  readonly breathedTemperature: Temperature
+  readonly breathingGasTemperature: Temperature
   /** At the surface of that dive, absolute. */
   readonly surfacePressure: AbsolutePressure
 }
@@ -84,15 +84,15 @@ const surface: Accepted = {
  * const { respiratoryMinuteVolume } = measuredRate({
  *   cylinders: [{ before, after }],
  *   profile: steadyProfile(absolute(3.01325, bar), measure(40, minute)),
- *   breathedTemperature: temperatureOf(15, celsius),
+ *   breathingGasTemperature: temperatureOf(15, celsius),
  *   surfacePressure: absolute(1013.25, hectopascal),
  * })
  * inUnit(respiratoryMinuteVolume, litrePerMinute).toFixed(1) // => '13.9'
  */
-export function measuredRate(measured: MeasuredUse, options: GasReckoning = {}): ConsumptionRate {
-  const { cylinders, profile, breathedTemperature, surfacePressure } = measured
+export function measuredRate(measured: MeasuredUse, options: GasOptions = {}): ConsumptionRate {
+  const { cylinders, profile, breathingGasTemperature, surfacePressure } = measured
   requireProfile('profile', profile)
-  requireWithin('breathedTemperature', breathedTemperature, breathed)
+  requireWithin('breathingGasTemperature', breathingGasTemperature, breathed)
   requireWithin('surfacePressure', surfacePressure, surface)
   const duration = durationOf(profile)
   const mean = meanAmbientPressure(profile)
@@ -107,11 +107,11 @@ export function measuredRate(measured: MeasuredUse, options: GasReckoning = {}):
     amount += used
     mass += used * molarMass(mixture)
     const meanDensity = segmentsOf(profile).reduce(
-      (sum, segment) => sum + densityTime(options, mixture, segment, breathedTemperature),
+      (sum, segment) => sum + densityTime(options, mixture, segment, breathingGasTemperature),
       0,
     )
     litres += (used / meanDensity) * duration
-    surfaceLitres += used / densityOf(options, mixture, surfacePressure, breathedTemperature)
+    surfaceLitres += used / densityOf(options, mixture, surfacePressure, breathingGasTemperature)
   }
   return {
     respiratoryMinuteVolume: (litres / duration) as VolumeFlow,
@@ -121,7 +121,7 @@ export function measuredRate(measured: MeasuredUse, options: GasReckoning = {}):
   }
 }
 
-function requireDrops(cylinders: readonly Drop[]): readonly Drop[] {
+function requireDrops(cylinders: readonly PressureDrop[]): readonly PressureDrop[] {
   if (cylinders.length > 0) return cylinders
   throw new LitrebarError({
     code: 'input',

@@ -32,7 +32,7 @@ const lowest: Accepted = { above: 0, atMost: 1, unit: bar, hint: 'State the limi
  *   profile: steadyProfile(absolute(3.5, bar), measure(10, minute)),
  *   breathing: [{ from: measure(0, minute), respiratoryMinuteVolume: measure(15, litrePerMinute), cylinder: 'stage' }],
  *   cylinders: { stage },
- *   breathedTemperature: temperatureOf(10, celsius),
+ *   breathingGasTemperature: temperatureOf(10, celsius),
  * }
  * assessMixtures(dive, { highest: absolute(1.6, bar), lowest: absolute(0.18, bar) }).verdict // => 'beyond'
  */

@@ -3,7 +3,7 @@ import type { GasContents } from '../gas-law/index.ts'
 import type { CautionId } from '../references/index.ts'
 import { type AbsolutePressure, type Accepted, bar, one, type Rounded, requireWithin, round } from '../units/index.ts'
 import type { PressureStep } from './reserve.ts'
-import { amountIn, type GasReckoning, pressureHolding, pressureOf } from './supply.ts'
+import { amountIn, type GasOptions, pressureHolding, pressureOf } from './supply.ts'
 
 /** One stretch of breathing from one of several independent cylinders. */
 export interface CylinderTurn {
@@ -16,7 +16,7 @@ export interface CylinderTurn {
   readonly shown: Rounded
 }
 
-export interface OrderOptions extends GasReckoning {
+export interface OrderOptions extends GasOptions {
   /** Share of every cylinder to be used on the way out: one third is `1 / 3`. */
   readonly fraction: number
   /** In how many portions each gives its share: more of them keep the cylinders closer together, and mean more changes. */

@@ -18,7 +18,7 @@ import {
   requireWithin,
   type VolumeFlow,
 } from '../units/index.ts'
-import { amountAbove, type GasReckoning } from './supply.ts'
+import { amountAbove, type GasOptions } from './supply.ts'
 
 const uptakeRange: Accepted = {
   above: 0,
@@ -88,7 +88,7 @@ export function carbonDioxideOutput(uptake: FreeGasFlow<'STPD'>, respiratoryQuot
  */
 export function freeGasFlowAt<From extends string, To extends string>(
   flow: FreeGasFlow<From>,
-  options: GasReckoning & {
+  options: GasOptions & {
     readonly from: ReferenceCondition<NoInfer<From>>
     readonly to: ReferenceCondition<To>
     readonly mixture: Mixture
@@ -123,7 +123,7 @@ export function freeGasFlowAt<From extends string, To extends string>(
 export function oxygenEndurance(
   flask: { readonly contents: GasContents; readonly residualPressure: AbsolutePressure },
   uptake: FreeGasFlow<'STPD'>,
-  options: GasReckoning = {},
+  options: GasOptions = {},
 ): Duration {
   requireWithin('uptake', uptake, uptakeRange)
   const { contents, residualPressure } = flask

@@ -9,7 +9,7 @@ import {
   type Temperature,
 } from '../units/index.ts'
 import { durationOf, first, last } from './profile.ts'
-import { amountIn, type GasReckoning, pressureHolding } from './supply.ts'
+import { amountIn, type GasOptions, pressureHolding } from './supply.ts'
 import { amountBreathed, type BreathedDive, requireDive, runsOut, stretchesOf } from './use.ts'
 
 /** Temperature of the gas in a cylinder at a moment. Between two of them it changes evenly. */
@@ -24,7 +24,7 @@ export interface PressureMoment<Name extends string> {
   readonly pressures: Readonly<Record<Name, AbsolutePressure>>
 }
 
-export interface SeriesOptions<Name extends string> extends GasReckoning {
+export interface SeriesOptions<Name extends string> extends GasOptions {
   /** From one moment of the series to the next; the end of the dive is always in it. */
   readonly every: Duration
   /** Of the gas in a cylinder over the whole dive. A cylinder that is not named keeps the temperature of its contents. */
@@ -54,7 +54,7 @@ const gasTemperature: Accepted = { atLeast: -60, atMost: 100, unit: celsius, hin
  *   profile: steadyProfile(absolute(3, bar), measure(20, minute)),
  *   breathing: [{ from: measure(0, minute), respiratoryMinuteVolume: measure(15, litrePerMinute), cylinder: 'back' }],
  *   cylinders: { back },
- *   breathedTemperature: temperatureOf(10, celsius),
+ *   breathingGasTemperature: temperatureOf(10, celsius),
  * }
  * const series = pressureSeries(dive, { every: measure(10, minute) })
  * series.map(({ pressures }) => inUnit(pressures.back, bar).toFixed(0)) // => ['200', '157', '116']

@@ -21,7 +21,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { type Ascent, type AscentLeg, amountOfLeg, ascentLegs } from './ascent-gas.ts'
-import { amountIn, type CylinderGas, type GasReckoning, pressureHolding } from './supply.ts'
+import { amountIn, type CylinderGas, type GasOptions, pressureHolding } from './supply.ts'
 
 /** How a pressure is shown: always rounded to the cautious side. */
 export interface PressureStep {
@@ -34,8 +34,8 @@ export interface PressureStep {
 export interface ReserveCylinder extends CylinderGas {
   /** Absolute pressure below which the regulator no longer delivers where it is still needed. */
   readonly residualPressure: AbsolutePressure
-  /** Largest error of the gauge: `gaugeError` gives it from its class. */
-  readonly gaugeError: PressureDifference
+  /** Largest error of the gauge: `maximumPermissibleError` gives it from its class. */
+  readonly maximumPermissibleError: PressureDifference
 }
 
 /** A part of the reserve, stacked upon the parts below it: the pressures add up. */
@@ -104,14 +104,14 @@ const errorRange: Accepted = { atLeast: 0, atMost: 100, unit: bar, hint: 'Give t
  *   temperature: temperatureOf(8, celsius),
  *   mixture: dryAir,
  *   residualPressure: absolute(20, bar),
- *   gaugeError: difference(5, bar),
+ *   maximumPermissibleError: difference(5, bar),
  * }
  * ascentReserve(ascent, cylinder, { show: { unit: bar, step: 5 } }).shown.text // => '130'
  */
 export function ascentReserve(
   ascent: Ascent,
   cylinder: ReserveCylinder,
-  options: GasReckoning & { readonly show: PressureStep },
+  options: GasOptions & { readonly show: PressureStep },
 ): Reserve {
   const counted = countReserve(ascent, cylinder, options)
   const { show } = options
@@ -134,11 +134,7 @@ export function ascentReserve(
  * @throws LitrebarError as `ascentReserve`
  * @source common-practice (form); gerg-2008, density
  */
-export function reservePressure(
-  ascent: Ascent,
-  cylinder: ReserveCylinder,
-  options: GasReckoning = {},
-): AbsolutePressure {
+export function reservePressure(ascent: Ascent, cylinder: ReserveCylinder, options: GasOptions = {}): AbsolutePressure {
   const contents = residualContents(cylinder)
   let amount = amountIn(contents, options)
   for (const leg of ascentLegs(ascent))
@@ -154,9 +150,9 @@ function residualContents(cylinder: ReserveCylinder): ContentsByAbsolutePressure
 
 type Counted = Pick<Reserve, 'amount' | 'pressureVolume' | 'pressure' | 'gaugePressure' | 'parts'>
 
-function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasReckoning): Counted {
-  const { temperature, mixture, residualPressure, gaugeError } = cylinder
-  requireWithin('gaugeError', gaugeError, errorRange)
+function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasOptions): Counted {
+  const { temperature, mixture, residualPressure, maximumPermissibleError } = cylinder
+  requireWithin('maximumPermissibleError', maximumPermissibleError, errorRange)
   const contents = residualContents(cylinder)
   const left = amountIn(contents, options)
   const parts: ReservePart[] = [{ cause: 'residual', pressure: residualPressure as number as PressureDifference }]
@@ -175,12 +171,12 @@ function countReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasRec
     })
     pressure = next
   }
-  parts.push({ cause: 'gauge error', pressure: gaugeError })
+  parts.push({ cause: 'gauge error', pressure: maximumPermissibleError })
   return {
     amount: amount as Amount,
     pressureVolume: pressureVolume as PressureVolume,
     pressure,
-    gaugePressure: (toGauge(pressure, ascent.water.surfacePressure) + gaugeError) as GaugePressure,
+    gaugePressure: (toGauge(pressure, ascent.water.surfacePressure) + maximumPermissibleError) as GaugePressure,
     parts,
   }
 }
@@ -244,9 +240,9 @@ const changes: readonly {
     changed: (a, c) => [a, { ...c, residualPressure: (c.residualPressure + 1e5) as AbsolutePressure }],
   },
   {
-    input: 'gaugeError',
+    input: 'maximumPermissibleError',
     change: 'by 1 bar',
-    changed: (a, c) => [a, { ...c, gaugeError: (c.gaugeError + 1e5) as PressureDifference }],
+    changed: (a, c) => [a, { ...c, maximumPermissibleError: (c.maximumPermissibleError + 1e5) as PressureDifference }],
   },
 ]
 
@@ -264,7 +260,7 @@ const changes: readonly {
 export function reserveEffects(
   ascent: Ascent,
   cylinder: ReserveCylinder,
-  options: GasReckoning = {},
+  options: GasOptions = {},
 ): readonly InputEffect[] {
   const { gaugePressure } = countReserve(ascent, cylinder, options)
   return changes

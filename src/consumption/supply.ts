@@ -5,10 +5,10 @@ import {
   compiledMolarDensity,
   type GasContents,
   type GasModelOption,
-  gasConstant,
+  gerg2008GasConstant,
   type Mixture,
   molarDensityBy,
-  pressureAt,
+  pressureAtDensity,
 } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -25,7 +25,7 @@ import {
 } from '../units/index.ts'
 
 // The limits are ours: they catch a wrong unit.
-const keptPressure: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give an absolute pressure.' }
+const retainedPressure: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give an absolute pressure.' }
 
 /** A cylinder without a pressure yet: what gas at some pressure in it amounts to. */
 export interface CylinderGas {
@@ -47,7 +47,7 @@ export interface GasQuantity {
 }
 
 /** How gas is reckoned: by the equation of state, by the ideal law, or out of a table of the former. */
-export interface GasReckoning extends GasModelOption {
+export interface GasOptions extends GasModelOption {
   /**
    * A compiled mixture, for loops over many states: it stands for the equation of state within its box and its error.
    * Everything reckoned with it must hold that same mixture.
@@ -57,7 +57,7 @@ export interface GasReckoning extends GasModelOption {
 
 /** Molar density, mol/m³, as asked for. */
 export function densityOf(
-  { gas = 'real', compiled }: GasReckoning,
+  { gas = 'real', compiled }: GasOptions,
   mixture: Mixture,
   pressure: number,
   temperature: Temperature,
@@ -81,7 +81,7 @@ function requireCompiledFrom(mixture: Mixture, compiled: CompiledMixture): void 
 }
 
 /** Amount of gas in a vessel, mol. */
-export function amountIn(contents: GasContents, reckoning: GasReckoning): number {
+export function amountIn(contents: GasContents, reckoning: GasOptions): number {
   if (reckoning.compiled === undefined) return amountOfGas(contents, reckoning)
   const pressure = pressureOf(contents)
   return volumeAt(contents, pressure) * densityOf(reckoning, contents.mixture, pressure, contents.temperature)
@@ -120,9 +120,9 @@ export function amountAbove(
   argument: string,
   contents: GasContents,
   kept: AbsolutePressure,
-  reckoning: GasReckoning,
+  reckoning: GasOptions,
 ): number {
-  requireWithin(argument, kept, keptPressure)
+  requireWithin(argument, kept, retainedPressure)
   const inside = pressureOf(contents)
   const amount = amountIn(contents, reckoning)
   if (kept === 0) return amount
@@ -151,26 +151,26 @@ const stretchChange = 1e-13
  * @returns absolute pressure, Pa
  * @throws LitrebarError `outside-validity` beyond the range of the equation of state or the table; `not-converged`
  */
-export function pressureHolding(amount: number, contents: GasContents, reckoning: GasReckoning): AbsolutePressure {
-  let pressure = pressureAtDensity(amount / contents.internalVolume, contents, reckoning)
+export function pressureHolding(amount: number, contents: GasContents, reckoning: GasOptions): AbsolutePressure {
+  let pressure = pressureOfDensity(amount / contents.internalVolume, contents, reckoning)
   if (contents.gaugePressure === undefined || contents.elasticExpansion === undefined) return pressure
   for (let step = 0; step < mostSteps; step++) {
-    const next = pressureAtDensity(amount / volumeAt(contents, pressure), contents, reckoning)
+    const next = pressureOfDensity(amount / volumeAt(contents, pressure), contents, reckoning)
     if (Math.abs(next - pressure) <= stretchChange * next) return next
     pressure = next
   }
   throw notConverged('contents.elasticExpansion', 'an expansion that is small beside the internal volume')
 }
 
-function pressureAtDensity(
+function pressureOfDensity(
   density: number,
   { mixture, temperature }: Pick<GasContents, 'mixture' | 'temperature'>,
-  reckoning: GasReckoning,
+  reckoning: GasOptions,
 ): AbsolutePressure {
   const { gas = 'real', compiled } = reckoning
-  const ideal = density * gasConstant * temperature
+  const ideal = density * gerg2008GasConstant * temperature
   if (gas === 'ideal') return ideal as AbsolutePressure
-  if (compiled === undefined) return pressureAt(mixture, { molarDensity: density as MolarDensity, temperature })
+  if (compiled === undefined) return pressureAtDensity(mixture, { molarDensity: density as MolarDensity, temperature })
   requireCompiledFrom(mixture, compiled)
   return pressureFromTable(density, compiled, temperature, ideal)
 }

@@ -14,16 +14,16 @@ import {
   round,
 } from '../units/index.ts'
 import type { PressureStep } from './reserve.ts'
-import { amountAbove, amountIn, type GasReckoning, pressureHolding } from './supply.ts'
+import { amountAbove, amountIn, type GasOptions, pressureHolding } from './supply.ts'
 
 /** One diver of a team, with all the gas that the diver breathes from taken together. */
 export interface TeamSupply {
   /** A twin set that is joined counts as one vessel of twice the volume. */
   readonly contents: GasContents
   /** Absolute pressure that is left out of the rule: a reserve, or what the regulator no longer delivers from. None unless given. */
-  readonly keptPressure?: AbsolutePressure
+  readonly retainedPressure?: AbsolutePressure
   /** Largest error of the gauge; none unless given. */
-  readonly gaugeError?: PressureDifference
+  readonly maximumPermissibleError?: PressureDifference
 }
 
 /** Where one diver of a team turns. */
@@ -48,7 +48,7 @@ export interface TurnPressures {
 }
 
 /** What is read from a gauge, and against what. */
-export interface TurnOptions extends GasReckoning {
+export interface TurnOptions extends GasOptions {
   /** Share of the gas to be used before the turn: one third is `1 / 3`. */
   readonly fraction: number
   /** Around the gauge when it shows zero: the surface pressure for a sealed case. */
@@ -86,8 +86,9 @@ export function turnPressures(team: readonly TeamSupply[], options: TurnOptions)
   requireWithin('options.gaugeZero', gaugeZero, zero)
   requireTeam(team)
   const usable = team.map(
-    ({ contents, keptPressure }, i) =>
-      fraction * amountAbove(`team[${i}].keptPressure`, contents, keptPressure ?? (0 as AbsolutePressure), options),
+    ({ contents, retainedPressure }, i) =>
+      fraction *
+      amountAbove(`team[${i}].retainedPressure`, contents, retainedPressure ?? (0 as AbsolutePressure), options),
   )
   const useOfEach = Math.min(...usable)
   return {
@@ -102,13 +103,13 @@ export function turnPressures(team: readonly TeamSupply[], options: TurnOptions)
 /** Where a diver turns after using an amount of gas. */
 export function turnAfter(
   use: number,
-  { contents, gaugeError = 0 as PressureDifference }: TeamSupply,
+  { contents, maximumPermissibleError = 0 as PressureDifference }: TeamSupply,
   options: Pick<TurnOptions, 'gas' | 'compiled' | 'gaugeZero' | 'show'>,
   argument: string,
 ): TurnPressure {
-  requireWithin(`${argument}.gaugeError`, gaugeError, errorRange)
+  requireWithin(`${argument}.maximumPermissibleError`, maximumPermissibleError, errorRange)
   const pressure = pressureHolding(amountIn(contents, options) - use, contents, options)
-  const gaugePressure = (pressure - options.gaugeZero + gaugeError) as GaugePressure
+  const gaugePressure = (pressure - options.gaugeZero + maximumPermissibleError) as GaugePressure
   return {
     pressure,
     gaugePressure,

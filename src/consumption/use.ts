@@ -1,5 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import { type GasContents, gasConstant, molarMass } from '../gas-law/index.ts'
+import { type GasContents, gerg2008GasConstant, molarMass } from '../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -14,7 +14,7 @@ import {
   type VolumeFlow,
 } from '../units/index.ts'
 import { first, last, type Profile, requireProfile, type Segment, segmentsOf } from './profile.ts'
-import { amountIn, densityOf, type GasQuantity, type GasReckoning, inBarLitres, pressureHolding } from './supply.ts'
+import { amountIn, densityOf, type GasOptions, type GasQuantity, inBarLitres, pressureHolding } from './supply.ts'
 
 /** From a moment on, who breathes how much out of which cylinder: a change of work, of cylinder or of mixture. */
 export interface BreathingPeriod {
@@ -32,7 +32,7 @@ export interface BreathedDive<Name extends string = string> {
   readonly breathing: readonly BreathingPeriod[]
   readonly cylinders: Readonly<Record<Name, GasContents>>
   /** Of the gas as it is breathed, to which the respiratory minute volume is stated. */
-  readonly breathedTemperature: Temperature
+  readonly breathingGasTemperature: Temperature
 }
 
 /** What a dive takes from one cylinder. */
@@ -90,13 +90,13 @@ export function pressureVolumeBreathed(profile: Profile, respiratoryMinuteVolume
  *   profile: steadyProfile(absolute(3, bar), measure(40, minute)),
  *   breathing: [{ from: measure(0, minute), respiratoryMinuteVolume: measure(15, litrePerMinute), cylinder: 'back' }],
  *   cylinders: { back },
- *   breathedTemperature: temperatureOf(10, celsius),
+ *   breathingGasTemperature: temperatureOf(10, celsius),
  * }).back
  * inUnit(pressureLeft, bar).toFixed(1) // => '45.8'
  */
 export function gasUsed<Name extends string>(
   dive: BreathedDive<Name>,
-  options: GasReckoning = {},
+  options: GasOptions = {},
 ): Readonly<Record<Name, CylinderUse>> {
   requireDive(dive)
   const tallies = new Map<Name, { amount: number; pressureVolume: number }>()
@@ -151,12 +151,13 @@ export function stretchesOf<Name extends string>(
 
 /** Amount breathed over a stretch, mol. */
 export function amountBreathed<Name extends string>(
-  reckoning: GasReckoning,
-  dive: Pick<BreathedDive<Name>, 'cylinders' | 'breathedTemperature'>,
+  reckoning: GasOptions,
+  dive: Pick<BreathedDive<Name>, 'cylinders' | 'breathingGasTemperature'>,
   stretch: Stretch<Name>,
 ): number {
   return (
-    stretch.rate * densityTime(reckoning, dive.cylinders[stretch.cylinder].mixture, stretch, dive.breathedTemperature)
+    stretch.rate *
+    densityTime(reckoning, dive.cylinders[stretch.cylinder].mixture, stretch, dive.breathingGasTemperature)
   )
 }
 
@@ -171,13 +172,13 @@ const gaussPoint = 1 / Math.sqrt(3)
  * two Gauss points, exact for a cubic, leave less than 1e-9.
  */
 export function densityTime(
-  reckoning: GasReckoning,
+  reckoning: GasOptions,
   mixture: GasContents['mixture'],
   { from, to, duration }: Pick<Segment, 'from' | 'to' | 'duration'>,
   temperature: Temperature,
 ): number {
   const middle = (from + to) / 2
-  if (reckoning.gas === 'ideal') return (middle / (gasConstant * temperature)) * duration
+  if (reckoning.gas === 'ideal') return (middle / (gerg2008GasConstant * temperature)) * duration
   if (from === to) return densityOf(reckoning, mixture, from, temperature) * duration
   const apart = ((to - from) / 2) * gaussPoint
   const sum =
@@ -228,7 +229,7 @@ export function requireDive(dive: BreathedDive): void {
 export function runsOut<Name extends string>(
   dive: BreathedDive<Name>,
   name: Name,
-  reckoning: GasReckoning,
+  reckoning: GasOptions,
 ): LitrebarError {
   let left = amountIn(dive.cylinders[name], reckoning)
   let empty = 0
@@ -238,7 +239,7 @@ export function runsOut<Name extends string>(
     if (left > 0) empty = stretch.start + (stretch.duration * Math.min(left, used)) / used
     left -= used
   }
-  const lacking = -left * gasConstant * dive.breathedTemperature
+  const lacking = -left * gerg2008GasConstant * dive.breathingGasTemperature
   return new LitrebarError({
     code: 'range',
     argument: `cylinders.${name}`,

@@ -1,5 +1,5 @@
 import { cautionOf } from '../references/index.ts'
-import { type NumberStyle, roundNumber, styled } from '../units/index.ts'
+import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
 import type { Block, Chapter } from './chapter.ts'
 import type { Chart } from './chart.ts'
 import { citation } from './citation.ts'
@@ -109,5 +109,5 @@ function columnOf(values: readonly number[], style: NumberStyle): (n: number | u
   const to = (value: number, decimals: number): number => roundNumber(value, { decimals }).value
   const enough = (decimals: number): boolean => values.every((value) => to(value, decimals) === to(value, most))
   const decimals = Array.from({ length: most }, (_, n) => n).find(enough) ?? most
-  return (n) => (n === undefined ? '' : styled(roundNumber(n, { decimals }).text, style))
+  return (n) => (n === undefined ? '' : withNumberStyle(roundNumber(n, { decimals }).text, style))
 }

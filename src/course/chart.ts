@@ -1,5 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
-import { type NumberStyle, roundNumber, styled } from '../units/index.ts'
+import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
 import { escaped } from './mathml.ts'
 
 /** One axis. Numbers of a chart are plain numbers in the unit that the axis states. */
@@ -253,7 +253,7 @@ function scale(values: readonly number[], start: number, end: number): (n: numbe
 
 function tickText(tick: number, all: readonly number[], style: NumberStyle): string {
   const decimals = Math.max(...all.map((n) => String(n).split('.')[1]?.length ?? 0))
-  return styled(roundNumber(tick, { decimals }).text, style)
+  return withNumberStyle(roundNumber(tick, { decimals }).text, style)
 }
 
 function fixed(n: number): string {

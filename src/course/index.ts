@@ -66,7 +66,7 @@ export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { latexLines, latexNotation } from './latex.ts'
 export { escaped, mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
-export { equationOf, type Line, linesOf, type Notation } from './notation.ts'
+export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'
 export { plainLines, plainNotation } from './plain.ts'
 export {
   type ComputedColumn,

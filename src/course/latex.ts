@@ -1,5 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
-import { type Line, linesOf, type Notation } from './notation.ts'
+import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 const greek: Readonly<Record<string, string>> = {
@@ -46,7 +46,7 @@ export const latexNotation: Notation = {
  * @param style - decimal sign and grouping
  * @returns one line for each step
  */
-export function latexLines(solution: WorkedSolution, style: NumberStyle = {}): Line[] {
+export function latexLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
   return linesOf(solution, latexNotation, style)
 }
 

@@ -1,5 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
-import { type Line, linesOf, type Notation } from './notation.ts'
+import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import { plainLines } from './plain.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
@@ -35,7 +35,7 @@ export const mathmlNotation: Notation = {
  * @param style - decimal sign and grouping
  * @returns one line for each step, each a whole `math` element
  */
-export function mathmlLines(solution: WorkedSolution, style: NumberStyle = {}): Line[] {
+export function mathmlLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
   const plain = plainLines(solution, style)
   return linesOf(solution, mathmlNotation, style).map((line, index) => ({
     ...line,

@@ -1,5 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
-import { styled } from '../units/index.ts'
+import { withNumberStyle } from '../units/index.ts'
 import type { CardSymbol } from './card.ts'
 import { type Expression, fold, type Operator } from './expression.ts'
 import type { Shown, Step, WorkedSolution } from './worked-solution.ts'
@@ -51,7 +51,7 @@ function written(expression: Expression, notation: Notation, leaf: Leaf, style: 
   const held = (piece: Piece | undefined, atLeast: number): string =>
     piece === undefined ? '' : piece.binding < atLeast ? notation.brackets(piece.text) : piece.text
   return fold<Piece>(expression, {
-    number: (n) => ({ text: notation.number(styled(String(n), style)), binding: n < 0 ? 0 : 9 }),
+    number: (n) => ({ text: notation.number(withNumberStyle(String(n), style)), binding: n < 0 ? 0 : 9 }),
     symbol: leaf,
     apply: (operator, parts) => {
       const [first, second] = parts
@@ -90,7 +90,7 @@ function nameOf(operator: Operator): string {
 }
 
 /** One written line: its kind, its text, and a note in words where there is one. */
-export interface Line {
+export interface WorkedLine {
   readonly kind: Step['kind']
   readonly text: string
   readonly note?: string
@@ -104,13 +104,13 @@ export interface Line {
  * @param style - decimal sign and grouping
  * @returns one line for each step; what is given and then converted shares one
  */
-export function linesOf(solution: WorkedSolution, notation: Notation, style: NumberStyle): Line[] {
+export function linesOf(solution: WorkedSolution, notation: Notation, style: NumberStyle): WorkedLine[] {
   const symbolOf = (name: string): string => {
     const symbol = solution.symbols[name]
     return symbol === undefined ? name : notation.symbol(symbol)
   }
   const quantity = (q: Shown): Piece => ({
-    text: notation.quantity(styled(q.text, style), q.unit),
+    text: notation.quantity(withNumberStyle(q.text, style), q.unit),
     binding: q.text.startsWith('-') ? 0 : q.unit === '' ? 9 : 3,
   })
   const letters: Leaf = (name) => ({ text: symbolOf(name), binding: 9 })

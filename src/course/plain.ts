@@ -1,5 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
-import { type Line, linesOf, type Notation } from './notation.ts'
+import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 /** Plain text: true minus, middle dot, narrow no-break space before units. */
@@ -24,6 +24,6 @@ export const plainNotation: Notation = {
  * @param style - decimal sign and grouping
  * @returns one line for each step
  */
-export function plainLines(solution: WorkedSolution, style: NumberStyle = {}): Line[] {
+export function plainLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
   return linesOf(solution, plainNotation, style)
 }

@@ -5,8 +5,8 @@ import {
   type Rounded,
   type RoundingRule,
   roundNumber,
-  styled,
   type Unit,
+  withNumberStyle,
 } from '../units/index.ts'
 
 /** One column of a table: what stands in its head. */
@@ -83,7 +83,7 @@ export function dualUnitTable(
       { heading, unit: primary.unit.symbol, align: 'number' as const },
       { heading, unit: second.unit.symbol, align: 'number' as const },
     ]),
-    rows: cells.map((row) => row.map((cell) => styled(cell.text, style))),
+    rows: cells.map((row) => row.map((cell) => withNumberStyle(cell.text, style))),
     notes: [...ruleNotes(all, cells[0] ?? []), ...(options.notes ?? [])],
     exact,
   }

@@ -1,7 +1,7 @@
 import { LitrebarError } from '../errors/index.ts'
 import {
-  gasConstant,
   gasState,
+  gerg2008GasConstant,
   type Mixture,
   temperatureAtEntropy,
   temperatureAtInternalEnergy,
@@ -85,13 +85,14 @@ const realGas: Caloric = {
 function idealGas(heatCapacityRatio: number | undefined): Caloric {
   if (heatCapacityRatio !== undefined) requireWithin('options.heatCapacityRatio', heatCapacityRatio, ratioRange)
   const isochoric = (mixture: Mixture): number =>
-    heatCapacityRatio === undefined ? isochoricAtLowPressure(mixture) : gasConstant / (heatCapacityRatio - 1)
+    heatCapacityRatio === undefined ? isochoricAtLowPressure(mixture) : gerg2008GasConstant / (heatCapacityRatio - 1)
   return {
     internalEnergy: (mixture, { temperature }) => isochoric(mixture) * temperature,
-    enthalpy: (mixture, { temperature }) => (isochoric(mixture) + gasConstant) * temperature,
+    enthalpy: (mixture, { temperature }) => (isochoric(mixture) + gerg2008GasConstant) * temperature,
     temperatureOfEnergy: (mixture, internalEnergy) => internalEnergy / isochoric(mixture),
     isentropicTemperature: (mixture, from, pressure) =>
-      from.temperature * (pressure / from.pressure) ** (gasConstant / (isochoric(mixture) + gasConstant)),
+      from.temperature *
+      (pressure / from.pressure) ** (gerg2008GasConstant / (isochoric(mixture) + gerg2008GasConstant)),
   }
 }
 

@@ -10,7 +10,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../units/index.ts'
-import { type DepthConvention, depthConventions, pressureAtShownDepth, shownDepth } from './depth-convention.ts'
+import { type DepthConvention, depthConventions, indicatedDepth, pressureAtShownDepth } from './depth-convention.ts'
 import { surfaceBulkModulus, surfaceDensity } from './eos-80.ts'
 import { gravityGradientInSea, normalGravity } from './gravity.ts'
 import { onScaleOf1968 } from './salinity.ts'
@@ -123,7 +123,7 @@ export function conventionDifferences<Name extends string = keyof typeof depthCo
     const convention = conventions[name]
     differences[name] = {
       convention,
-      depthDifference: (shownDepth({ pressure, surfacePressure, convention }) - depth) as Length,
+      depthDifference: (indicatedDepth({ pressure, surfacePressure, convention }) - depth) as Length,
       pressureDifference: (pressureAtShownDepth({ depth, surfacePressure, convention }) -
         pressure) as PressureDifference,
     }

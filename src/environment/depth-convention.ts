@@ -111,9 +111,9 @@ const depthRange: Accepted = {
  * @source en-13319, rule of conversion; us-navy-diving-manual, pressure equivalents
  * @example
  * const convention = depthConventions.depthGauge
- * shownDepth({ pressure: absolute(5, bar), surfacePressure: absolute(1, bar), convention }) // => 40
+ * indicatedDepth({ pressure: absolute(5, bar), surfacePressure: absolute(1, bar), convention }) // => 40
  */
-export function shownDepth(at: {
+export function indicatedDepth(at: {
   readonly pressure: AbsolutePressure
   readonly surfacePressure: AbsolutePressure
   readonly convention: DepthConvention

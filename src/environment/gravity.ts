@@ -17,7 +17,7 @@ import {
 export const standardGravity: Acceleration = 9.80665 as Acceleration
 
 /** Where gravity is asked for: at sea level unless an altitude or a depth of water is given. */
-export type Place =
+export type GravityPlace =
   | { readonly latitude: Angle; readonly altitude?: Altitude; readonly depth?: never }
   | { readonly latitude: Angle; readonly depth?: Depth; readonly altitude?: never }
 
@@ -44,7 +44,7 @@ const depth: Accepted = { atLeast: 0, atMost: 11_000, unit: metre, hint: 'Give t
  * @example
  * normalGravity({ latitude: measure(60, degree) }).toFixed(4) // => '9.8192'
  */
-export function normalGravity(place: Place): Acceleration {
+export function normalGravity(place: GravityPlace): Acceleration {
   requireWithin('latitude', place.latitude, latitude)
   const sine = Math.sin(place.latitude)
   const s = sine * sine

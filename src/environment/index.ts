@@ -9,11 +9,11 @@ export {
   type DepthConvention,
   densityOfConvention,
   depthConventions,
+  indicatedDepth,
   pressureAtShownDepth,
-  shownDepth,
 } from './depth-convention.ts'
 export { freezingPointOfWater } from './freezing-point.ts'
-export { normalGravity, type Place, standardGravity } from './gravity.ts'
+export { type GravityPlace, normalGravity, standardGravity } from './gravity.ts'
 export { type HumidAir, humidAirDensity } from './humid-air.ts'
 export { type LiquidWater, liquidWaterAt } from './liquid-water.ts'
 export {

@@ -6,3 +6,5 @@ export {
   LitrebarError,
   type TextPosition,
 } from './litrebar-error.ts'
+export { nearestOf, requireKeys, requireWord } from './require-known.ts'
+export { type RowCodeName, rowCodes } from './row-code.ts'

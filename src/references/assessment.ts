@@ -27,3 +27,29 @@ export interface Assessment<Value = number> {
   readonly cautions: readonly CautionId[]
   readonly sources: readonly SourceId[]
 }
+
+/** What speaks for and against a verdict. */
+export interface Evidence {
+  /** What puts the value beyond its limit, or ends what is judged: a condemnation, an ended life. One is enough. */
+  readonly against: readonly Reason[]
+  /** What is unknown, unread, contradictory, or rests on memory alone. One is enough to keep the verdict from `within`. */
+  readonly doubts: readonly Reason[]
+  /** What a reader should know and what changes nothing. */
+  readonly notes?: readonly Reason[]
+}
+
+/**
+ * The verdict that everything known allows, and its reasons in the order of their weight: `beyond` where anything speaks against,
+ * `undetermined` where anything is in doubt, `within` only where nothing is left. The one rule of every function that gives an
+ * `Assessment`.
+ *
+ * @param evidence - reasons against, doubts, notes
+ * @returns the verdict and its reasons
+ */
+export function verdictFrom(evidence: Evidence): Pick<Assessment, 'verdict' | 'because'> {
+  const { against, doubts, notes = [] } = evidence
+  return {
+    verdict: against.length > 0 ? 'beyond' : doubts.length > 0 ? 'undetermined' : 'within',
+    because: [...against, ...doubts, ...notes],
+  }
+}

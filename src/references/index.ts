@@ -1,3 +1,3 @@
-export type { Assessment, Reason, Verdict } from './assessment.ts'
+export { type Assessment, type Evidence, type Reason, type Verdict, verdictFrom } from './assessment.ts'
 export { type Caution, type CautionId, cautionOf, cautions } from './cautions.ts'
 export { type Source, type SourceId, type SourceKind, sourceOf, sources } from './sources.ts'

@@ -38,7 +38,7 @@ export const diveProfileSchema: z.ZodType<Profile, DiveProfileInput> = z
 export interface MeasuredUseInput {
   readonly cylinders: readonly { readonly before: CylinderContentsInput; readonly after: CylinderContentsInput }[]
   readonly profile: DiveProfileInput
-  readonly breathedTemperature: QuantityInput
+  readonly breathingGasTemperature: QuantityInput
   readonly surfacePressure: QuantityInput
 }
 
@@ -46,7 +46,7 @@ export interface MeasuredUseInput {
 export const measuredUseSchema: z.ZodType<MeasuredUse, MeasuredUseInput> = z.strictObject({
   cylinders: z.array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema })).min(1),
   profile: diveProfileSchema,
-  breathedTemperature: temperature,
+  breathingGasTemperature: temperature,
   surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
 })
 
@@ -56,7 +56,7 @@ export interface SupplyInput {
   readonly residualPressure: QuantityInput
   readonly respiratoryMinuteVolume: QuantityInput
   readonly ambientPressure: QuantityInput
-  readonly breathedTemperature: QuantityInput
+  readonly breathingGasTemperature: QuantityInput
 }
 
 /** What `endurance` takes. The residual pressure is absolute. */
@@ -65,7 +65,7 @@ export const supplySchema: z.ZodType<Supply, SupplyInput> = z.strictObject({
   residualPressure: quantitySchema('absolute pressure'),
   respiratoryMinuteVolume: rate,
   ambientPressure: quantitySchema('absolute pressure', { role: 'ambient pressure' }),
-  breathedTemperature: temperature,
+  breathingGasTemperature: temperature,
 })
 
 /** A dive with what is breathed on it, and out of which cylinder. */
@@ -77,7 +77,7 @@ export interface BreathedDiveInput {
     readonly cylinder: string
   }[]
   readonly cylinders: Readonly<Record<string, CylinderContentsInput>>
-  readonly breathedTemperature: QuantityInput
+  readonly breathingGasTemperature: QuantityInput
 }
 
 /** What `gasUsed` takes. */
@@ -87,7 +87,7 @@ export const breathedDiveSchema: z.ZodType<BreathedDive, BreathedDiveInput> = z.
     .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
     .min(1),
   cylinders: z.record(z.string(), cylinderContentsSchema),
-  breathedTemperature: temperature,
+  breathingGasTemperature: temperature,
 })
 
 /** An ascent that gas is kept for. */

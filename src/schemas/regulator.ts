@@ -73,7 +73,7 @@ export interface TestConditionsInput {
   readonly attitude?: 'vertical' | 'horizontal'
 }
 
-/** The conditions that `acceptance` compares with those of the limits. What is left out is not known, and makes a limit not comparable. */
+/** The conditions that `assessAcceptance` compares with those of the limits. What is left out is not known, and makes a limit not comparable. */
 export const testConditionsSchema: z.ZodType<TestConditions, TestConditionsInput> = z.strictObject({
   ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
   surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),

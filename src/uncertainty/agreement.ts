@@ -22,9 +22,9 @@ const finite: Accepted = { unit: one, hint: 'Replace a missing value.' }
  * @throws LitrebarError `range`
  * @source common-practice (interlaboratory comparison)
  * @example
- * agreement({ value: 30.4, expandedUncertainty: 0.5 }, { value: 29.9, expandedUncertainty: 0.6 }).verdict // => 'within'
+ * assessAgreement({ value: 30.4, expandedUncertainty: 0.5 }, { value: 29.9, expandedUncertainty: 0.6 }).verdict // => 'within'
  */
-export function agreement<Q extends number>(first: StatedResult<Q>, second: StatedResult<Q>): Assessment {
+export function assessAgreement<Q extends number>(first: StatedResult<Q>, second: StatedResult<Q>): Assessment {
   requireWithin('first.value', first.value, finite)
   requireWithin('second.value', second.value, finite)
   requireWithin('first.expandedUncertainty', first.expandedUncertainty, positive)

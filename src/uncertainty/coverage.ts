@@ -50,11 +50,11 @@ export interface Expanded<R extends number = number> {
  * @throws LitrebarError `range`
  * @source gum-2008, 6.2 and G.6.4
  * @example
- * const inputs = { full: normal(200, 2), left: normal(50, 2) }
+ * const inputs = { full: normalDistribution(200, 2), left: normalDistribution(50, 2) }
  * const used = propagate(({ full, left }) => full - left, inputs)
- * expanded(used, 0.95).expandedUncertainty.toFixed(2) // => '5.54'
+ * expandedUncertainty(used, 0.95).expandedUncertainty.toFixed(2) // => '5.54'
  */
-export function expanded<R extends number>(
+export function expandedUncertainty<R extends number>(
   result: {
     readonly value: Stated<R>
     readonly standardUncertainty: Spread<Stated<R>>

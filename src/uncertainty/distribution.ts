@@ -12,7 +12,7 @@ import {
 import { requireDegreesOfFreedom } from './quantile.ts'
 
 /** How the possible values of a quantity lie about the stated one. */
-export type Shape = 'normal' | 'student' | 'rectangular' | 'triangular' | 'arcsine'
+export type DistributionShape = 'normal' | 'student' | 'rectangular' | 'triangular' | 'arcsine'
 
 /** What the spread of a quantity is: of a pressure or temperature a difference, of an amount an amount of its dimension. */
 export type Spread<Q extends number> =
@@ -29,7 +29,7 @@ export type Stated<Q extends number> = Q extends Quantity ? Q : Q extends Quanti
 
 /** A quantity that is known with an uncertainty. Plain data: it survives JSON but for infinite degrees of freedom, which become `null`. */
 export interface Distribution<Q extends number = number> {
-  readonly shape: Shape
+  readonly shape: DistributionShape
   /** The stated value: mean of the distribution. */
   readonly value: Q
   /** Standard deviation of the distribution; for `student`, the standard uncertainty that has the degrees of freedom. */
@@ -57,9 +57,9 @@ const classPercent: Accepted = {
  * @throws LitrebarError `range` if a value is not finite or the uncertainty is negative
  * @source gum-2008, 4.3.3 and gum-s1-2008, 6.4
  * @example
- * normal(12, 0.06).standardUncertainty // => 0.06
+ * normalDistribution(12, 0.06).standardUncertainty // => 0.06
  */
-export function normal<Q extends number>(
+export function normalDistribution<Q extends number>(
   value: Q,
   standardUncertainty: Spread<Stated<Q>>,
   degreesOfFreedom = Infinity,
@@ -143,9 +143,12 @@ export interface GaugeClass<Q extends number> {
  * @throws LitrebarError `range`
  * @source en-837-1, accuracy classes (memory of the clause)
  * @example
- * inUnit(gaugeError({ span: difference(400, bar), accuracyClass: 0.016 }), bar) // => 6.4
+ * inUnit(maximumPermissibleError({ span: difference(400, bar), accuracyClass: 0.016 }), bar) // => 6.4
  */
-export function gaugeError<S extends number>(gaugeClass: { readonly span: S; readonly accuracyClass: number }): S {
+export function maximumPermissibleError<S extends number>(gaugeClass: {
+  readonly span: S
+  readonly accuracyClass: number
+}): S {
   requireWithin('gaugeClass.span', gaugeClass.span, spread)
   requireWithin('gaugeClass.accuracyClass', gaugeClass.accuracyClass, classPercent)
   return (gaugeClass.accuracyClass * gaugeClass.span) as S
@@ -164,7 +167,7 @@ export function gaugeError<S extends number>(gaugeClass: { readonly span: S; rea
  * inUnit(reading.standardUncertainty, bar).toFixed(3) // => '3.695'
  */
 export function fromGaugeClass<Q extends number>(reading: Q, gaugeClass: GaugeClass<Q>): Distribution<Stated<Q>> {
-  return rectangular(reading, gaugeError(gaugeClass))
+  return rectangular(reading, maximumPermissibleError(gaugeClass))
 }
 
 /**
@@ -176,16 +179,16 @@ export function fromGaugeClass<Q extends number>(reading: Q, gaugeClass: GaugeCl
  * @throws LitrebarError `range`
  * @source common-practice
  * @example
- * converterStep(difference(30, bar), 12) // => 732.421875
+ * quantizationStep(difference(30, bar), 12) // => 732.421875
  */
-export function converterStep<S extends number>(range: S, bits: number): S {
+export function quantizationStep<S extends number>(range: S, bits: number): S {
   requireWithin('range', range, spread)
   requireWithin('bits', bits, { atLeast: 1, atMost: 64, unit: one, hint: 'Count the bits of the converter.' })
   return (range / 2 ** bits) as S
 }
 
 function distribution<Q extends number>(
-  shape: Shape,
+  shape: DistributionShape,
   value: Q,
   standardUncertainty: number,
   degreesOfFreedom: number,

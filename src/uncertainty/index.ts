@@ -1,22 +1,28 @@
-export { agreement, type StatedResult } from './agreement.ts'
+export { assessAgreement, type StatedResult } from './agreement.ts'
 export { type Correlation, correlationCoefficient } from './correlation.ts'
-export { type Coverage, coverageFactor, type Expanded, expanded } from './coverage.ts'
+export { type Coverage, coverageFactor, type Expanded, expandedUncertainty } from './coverage.ts'
 export {
   arcsine,
-  converterStep,
   type Distribution,
+  type DistributionShape,
   fromGaugeClass,
   fromResolution,
   type GaugeClass,
-  gaugeError,
-  normal,
+  maximumPermissibleError,
+  normalDistribution,
+  quantizationStep,
   rectangular,
-  type Shape,
   type Spread,
   type Stated,
   triangular,
 } from './distribution.ts'
-export { meanInterval, type Observations, observationsOf, observed, upperPredictionBound } from './observations.ts'
+export {
+  meanInterval,
+  meanOfReadings,
+  type Observations,
+  observationsOf,
+  upperPredictionBound,
+} from './observations.ts'
 export {
   type Contribution,
   effectiveDegreesOfFreedom,
@@ -27,14 +33,14 @@ export {
   type Values,
 } from './propagate.ts'
 export { normalQuantile, studentQuantile } from './quantile.ts'
-export { type Random, seeded } from './random.ts'
-export { type EvenReadings, rateUncertainty } from './rate-of-change.ts'
+export { type Random, seededRandom } from './random.ts'
+export { type EvenReadings, slopeUncertainty } from './rate-of-change.ts'
 export {
   coverageInterval,
   type LinearityCheck,
   linearityCheck,
+  propagateBySampling,
   quantileOf,
   type Sampled,
   type SampleOptions,
-  sample,
 } from './sample.ts'

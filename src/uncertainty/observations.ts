@@ -1,7 +1,7 @@
 import { LitrebarError } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 import { coverageFactor } from './coverage.ts'
-import { type Distribution, normal, type Spread, type Stated } from './distribution.ts'
+import { type Distribution, normalDistribution, type Spread, type Stated } from './distribution.ts'
 
 /** What repeated readings of one quantity say. */
 export interface Observations<Q extends number = number> {
@@ -50,16 +50,16 @@ export function observationsOf<Q extends number>(readings: readonly Q[]): Observ
 }
 
 /**
- * The distribution of the mean of repeated readings, as an input for `propagate` or `sample`.
+ * The distribution of the mean of repeated readings, as an input for `propagate` or `propagateBySampling`.
  *
  * @param readings - at least two, finite
  * @returns Student's t about the mean, n - 1 degrees of freedom
  * @throws LitrebarError `input` or `range`
  * @source gum-2008, 4.2.3; gum-s1-2008, 6.4.9
  */
-export function observed<Q extends number>(readings: readonly Q[]): Distribution<Stated<Q>> {
+export function meanOfReadings<Q extends number>(readings: readonly Q[]): Distribution<Stated<Q>> {
   const { mean, standardUncertaintyOfMean, degreesOfFreedom } = observationsOf<number>(readings)
-  return normal<number>(mean, standardUncertaintyOfMean, degreesOfFreedom) as Distribution<Stated<Q>>
+  return normalDistribution<number>(mean, standardUncertaintyOfMean, degreesOfFreedom) as Distribution<Stated<Q>>
 }
 
 /**

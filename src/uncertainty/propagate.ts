@@ -1,6 +1,12 @@
 import { LitrebarError } from '../errors/index.ts'
 import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
-import { type Distribution, requireDistribution, type Shape, type Spread, type Stated } from './distribution.ts'
+import {
+  type Distribution,
+  type DistributionShape,
+  requireDistribution,
+  type Spread,
+  type Stated,
+} from './distribution.ts'
 
 /** Inputs by name, each a distribution. */
 export type Inputs = Readonly<Record<string, Distribution>>
@@ -21,7 +27,7 @@ export interface Contribution {
   readonly input: string
   readonly value: number
   readonly standardUncertainty: number
-  readonly shape: Shape
+  readonly shape: DistributionShape
   readonly degreesOfFreedom: number
   /** Change of the result per change of the input. */
   readonly sensitivity: number
@@ -44,7 +50,7 @@ export interface Propagated<R extends number = number> {
   readonly secondOrderUncertainty: Spread<Stated<R>>
   /** Largest departure from the straight line within two standard uncertainties, in combined standard uncertainties. */
   readonly departure: number
-  /** Whether that departure is at most 0.2. If not, the first-order result misleads: use `sample`. */
+  /** Whether that departure is at most 0.2. If not, the first-order result misleads: use `propagateBySampling`. */
   readonly linear: boolean
 }
 
@@ -64,7 +70,7 @@ const largestDeparture = 0.2
  * @throws LitrebarError `input` or `range` for inputs and correlations; what `fn` throws at one standard uncertainty
  * @source gum-2008, 5.1.2, 5.2.2 and G.4.1
  * @example
- * const inputs = { full: normal(200, 2), left: normal(50, 2) }
+ * const inputs = { full: normalDistribution(200, 2), left: normalDistribution(50, 2) }
  * propagate(({ full, left }) => full - left, inputs).standardUncertainty.toFixed(3) // => '2.828'
  */
 export function propagate<Given extends Inputs, R extends number>(

@@ -13,9 +13,9 @@ const perStep = 2 ** -53
  * @returns a function that gives the next number
  * @source memory (generator), checked by its moments and by an interval known exactly
  * @example
- * seeded(1)() === seeded(1)() // => true
+ * seededRandom(1)() === seededRandom(1)() // => true
  */
-export function seeded(seed: number, stream = 0): Random {
+export function seededRandom(seed: number, stream = 0): Random {
   let a = mixed(seed)
   let b = mixed(a ^ stream)
   let c = mixed(b ^ Math.floor(seed / 2 ** 32))

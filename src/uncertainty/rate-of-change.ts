@@ -25,9 +25,9 @@ const interval: Accepted = { above: 0, unit: second, hint: 'Readings need time b
  * @source litrebar-derivation (slope of least squares, white noise)
  * @example
  * const noise = { standardUncertainty: 0.05, interval: measure(1, second), count: 10 }
- * rateUncertainty(noise).toFixed(5) // => '0.00550'
+ * slopeUncertainty(noise).toFixed(5) // => '0.00550'
  */
-export function rateUncertainty(readings: EvenReadings): number {
+export function slopeUncertainty(readings: EvenReadings): number {
   const { standardUncertainty, count } = readings
   requireWithin('readings.standardUncertainty', standardUncertainty, noise)
   requireWithin('readings.interval', readings.interval, interval)

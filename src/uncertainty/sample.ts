@@ -2,9 +2,15 @@ import { LitrebarError } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
 import { coverageFactor } from './coverage.ts'
-import { type Distribution, requireDistribution, type Shape, type Spread, type Stated } from './distribution.ts'
+import {
+  type Distribution,
+  type DistributionShape,
+  requireDistribution,
+  type Spread,
+  type Stated,
+} from './distribution.ts'
 import type { Inputs, Propagated, Values } from './propagate.ts'
-import { normalDeviates, type Random, seeded, studentDeviate } from './random.ts'
+import { normalDeviates, type Random, seededRandom, studentDeviate } from './random.ts'
 
 /** How many draws, and from which random numbers. */
 export interface SampleOptions<Name extends string = string> {
@@ -40,11 +46,11 @@ const trialsRange: Accepted = { atLeast: 100, atMost: 1e8, unit: one, hint: 'Tak
  * @throws LitrebarError `input` or `range`; what `fn` throws for a drawn value
  * @source gum-s1-2008, clause 7
  * @example
- * const inputs = { full: normal(200, 2), left: normal(50, 2) }
- * const used = sample(({ full, left }) => full - left, inputs, { trials: 1e5, seed: 1 })
+ * const inputs = { full: normalDistribution(200, 2), left: normalDistribution(50, 2) }
+ * const used = propagateBySampling(({ full, left }) => full - left, inputs, { trials: 1e5, seed: 1 })
  * used.standardUncertainty.toFixed(1) // => '2.8'
  */
-export function sample<Given extends Inputs, R extends number>(
+export function propagateBySampling<Given extends Inputs, R extends number>(
   fn: (values: Values<Given>) => R,
   inputs: Given,
   options: SampleOptions<Extract<keyof Given, string>>,
@@ -57,7 +63,7 @@ export function sample<Given extends Inputs, R extends number>(
   const names = Object.keys(inputs)
   const given = names.map((name) => inputs[name] as Distribution)
   for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
-  const random = seeded(seed, stream)
+  const random = seededRandom(seed, stream)
   const normal = normalDeviates(random)
   const draw = drawing(names, given, correlations, random, normal)
   const values: Record<string, number> = {}
@@ -87,7 +93,9 @@ export function sample<Given extends Inputs, R extends number>(
 }
 
 /** One number of mean 0, scaled so that value + standard uncertainty × number has the shape. */
-const deviates: Readonly<Record<Shape, (random: Random, normal: Random, degreesOfFreedom: number) => number>> = {
+const deviates: Readonly<
+  Record<DistributionShape, (random: Random, normal: Random, degreesOfFreedom: number) => number>
+> = {
   normal: (_, normal) => normal(),
   student: studentDeviate,
   rectangular: (random) => (2 * random() - 1) * Math.sqrt(3),
@@ -132,7 +140,7 @@ function drawing(
   }
 }
 
-function requireNormal(name: string, shape: Shape): void {
+function requireNormal(name: string, shape: DistributionShape): void {
   if (shape === 'normal') return
   throw new LitrebarError({
     code: 'input',
@@ -169,7 +177,7 @@ const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give 95 per cent
 /**
  * The value that a share of all results lies below.
  *
- * @param sampled - from `sample`
+ * @param sampled - from `propagateBySampling`
  * @param p - the share, above 0 and below 1
  * @returns the quantile, between two results if it falls there
  * @throws LitrebarError `range`
@@ -188,7 +196,7 @@ export function quantileOf<R extends number>(sampled: Sampled<R>, p: number): St
 /**
  * Two-sided interval that covers a share of the results, with as many beyond either end.
  *
- * @param sampled - from `sample`
+ * @param sampled - from `propagateBySampling`
  * @param probability - the share, 0.95 for example
  * @returns its two ends
  * @throws LitrebarError `range`
@@ -218,7 +226,7 @@ export interface LinearityCheck {
  * Take 1e6 trials for two figures; with fewer, the noise of sampling alone may fail it.
  *
  * @param propagated - from `propagate`
- * @param sampled - from `sample`, same function and inputs
+ * @param sampled - from `propagateBySampling`, same function and inputs
  * @param options - probability of the interval, and to how many figures (1 or 2) the standard uncertainty is to be stated
  * @returns distances, tolerance and whether it is met
  * @throws LitrebarError `range`

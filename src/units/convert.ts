@@ -116,9 +116,9 @@ export type Additive =
  * @param others - amounts of the same dimension and reference
  * @returns their sum in SI
  * @example
- * inUnit(totalOf(internalVolumeOf(12, litre), internalVolumeOf(10, litre)), litre) // => 22
+ * inUnit(sumOf(internalVolumeOf(12, litre), internalVolumeOf(10, litre)), litre) // => 22
  */
-export function totalOf<D extends Dimension, R extends Additive>(
+export function sumOf<D extends Dimension, R extends Additive>(
   first: Quantity<D, R>,
   ...others: readonly Quantity<NoInfer<D>, NoInfer<R>>[]
 ): Quantity<D, R> {
@@ -132,7 +132,7 @@ export function totalOf<D extends Dimension, R extends Additive>(
  * @param change - difference, Pa, of either sign
  * @returns pressure of the same reference, Pa
  */
-export function shiftedBy<R extends 'absolute' | 'gauge'>(
+export function offsetBy<R extends 'absolute' | 'gauge'>(
   pressure: Quantity<'pressure', R>,
   change: PressureDifference,
 ): Quantity<'pressure', R> {

@@ -27,7 +27,7 @@ export function format<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule & NumberStyle,
 ): string {
-  return withUnit(styled(round(q, options).text, options), options.unit)
+  return withUnit(withNumberStyle(round(q, options).text, options), options.unit)
 }
 
 /**
@@ -37,9 +37,9 @@ export function format<D extends Dimension>(
  * @param style - decimal sign and grouping
  * @returns the same number with true minus, decimal sign and groups
  * @example
- * styled('-12345.60', { decimal: 'comma' }) // => '−12\u202f345,60'
+ * withNumberStyle('-12345.60', { decimal: 'comma' }) // => '−12\u202f345,60'
  */
-export function styled(text: string, style: NumberStyle = {}): string {
+export function withNumberStyle(text: string, style: NumberStyle = {}): string {
   const { decimal = 'point', grouping = 'thin space' } = style
   const [whole = '', decimals] = text.replace('-', '').split('.')
   const grouped = grouping === 'none' || whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, thinSpace)

@@ -46,10 +46,10 @@ export {
   differenceInUnit,
   differenceOf,
   inUnit,
-  shiftedBy,
+  offsetBy,
+  sumOf,
   toAbsolute,
   toGauge,
-  totalOf,
 } from './convert.ts'
 export {
   gramPerCubicCentimetre,
@@ -103,7 +103,7 @@ export {
   newtonPerMillimetre,
   poundForce,
 } from './force.ts'
-export { format, type NumberStyle, styled, withUnit } from './format.ts'
+export { format, type NumberStyle, withNumberStyle, withUnit } from './format.ts'
 export {
   gramPerKilogram,
   one,
@@ -290,7 +290,7 @@ export {
   cubicInch,
   cubicMetre,
   gallonImperial,
-  gallonUs,
   litre,
   millilitre,
+  usGallon,
 } from './volume.ts'

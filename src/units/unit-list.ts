@@ -112,7 +112,7 @@ import {
 } from './thermal.ts'
 import { kilogramForceCentimetre, newtonMetre, poundForceFoot, poundForceInch } from './torque.ts'
 import type { Unit } from './unit.ts'
-import { cubicFoot, cubicInch, cubicMetre, gallonImperial, gallonUs, litre, millilitre } from './volume.ts'
+import { cubicFoot, cubicInch, cubicMetre, gallonImperial, litre, millilitre, usGallon } from './volume.ts'
 
 /** Every unit of the library, for parsers and tables. An application that converts one unit should import that unit alone. */
 export const allUnits: readonly Unit[] = [
@@ -150,7 +150,7 @@ export const allUnits: readonly Unit[] = [
   millilitre,
   cubicFoot,
   cubicInch,
-  gallonUs,
+  usGallon,
   gallonImperial,
   metre,
   kilometre,

@@ -48,7 +48,7 @@ export const cubicInch: Unit<'volume'> = {
 }
 
 /** US gallon: 231 cubic inches. */
-export const gallonUs: Unit<'volume'> = {
+export const usGallon: Unit<'volume'> = {
   symbol: 'gal (US)',
   quantity: 'volume',
   factor: 0.003785411784,

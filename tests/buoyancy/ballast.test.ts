@@ -78,14 +78,14 @@ const conditions: BallastConditions = {
 }
 
 test('the end sets the ballast: it hangs level there, the deepest point has to be lifted', () => {
-  const { cases, ballast: mass, liftWanted, shown } = ballast(diver, conditions)
+  const { cases, ballast: mass, requiredLift, shown } = ballast(diver, conditions)
   const [start, deepest, end] = cases
   expect(cases.map(({ moment }) => moment)).toEqual(['start', 'deepest', 'end'])
   expect(end?.withBallast).toBeCloseTo(0, 9)
   expect(end?.ballast).toBe(mass)
   expect(deepest?.withBallast).toBeLessThan(0)
-  expect(liftWanted).toBe(Math.max(start?.liftWanted ?? 0, deepest?.liftWanted ?? 0))
-  for (const { withBallast, liftWanted: lift } of cases) expect(lift).toBe(Math.max(0, 0 - withBallast))
+  expect(requiredLift).toBe(Math.max(start?.requiredLift ?? 0, deepest?.requiredLift ?? 0))
+  for (const { withBallast, requiredLift: lift } of cases) expect(lift).toBe(Math.max(0, 0 - withBallast))
   expect(shown.value).toBeGreaterThanOrEqual(inUnit(mass, kilogram))
   expect(shown.value - inUnit(mass, kilogram)).toBeLessThan(0.5)
 })
@@ -94,7 +94,7 @@ test('a thick suit floats the diver at the start until it gives way, and the cas
   const thick = { ...diver, foamSuits: [{ ...foamSuit, displacedVolume: displacedVolumeOf(22, litre) }] }
   const [start, , end] = ballast(thick, conditions).cases
   expect(start?.withBallast).toBeGreaterThan(0)
-  expect(start?.liftWanted).toBe(0)
+  expect(start?.requiredLift).toBe(0)
   expect(start?.ballast).toBeGreaterThan(end?.ballast ?? Infinity)
   // with the end at the surface the suit is the same, and only the gas counts
   const surface = ballast(thick, { ...conditions, depths: { ...conditions.depths, end: depthOf(0, metre) } })

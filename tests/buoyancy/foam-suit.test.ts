@@ -2,9 +2,9 @@ import { assert, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import {
   type FoamSuit,
-  foamBand,
   foamFacts,
   foamLoss,
+  foamModelUncertainty,
   foamVolume,
   gasFractionOfFoam,
 } from '../../src/buoyancy/index.ts'
@@ -69,8 +69,8 @@ test.each([
   expect(inUnit(loss.lostVolume, litre) / given.lost).toBeCloseTo(1, 11)
   expect(inUnit(loss.lostLift, kilogramForce) / given.lift).toBeCloseTo(1, 11)
   expect(inUnit(loss.deviceGas, barLitre) / given.gas).toBeCloseTo(1, 11)
-  expect(inUnit(loss.band.low, litre)).toBeCloseTo((1 - foamBand) * given.lost, 9)
-  expect(inUnit(loss.band.high, litre)).toBeCloseTo((1 + foamBand) * given.lost, 9)
+  expect(inUnit(loss.band.low, litre)).toBeCloseTo((1 - foamModelUncertainty) * given.lost, 9)
+  expect(inUnit(loss.band.high, litre)).toBeCloseTo((1 + foamModelUncertainty) * given.lost, 9)
 })
 
 // An own table of the model for three foams of 1230 kg/m³ rubber in sea water, computed apart; four decimals, water near 1025 kg/m³

@@ -20,7 +20,7 @@ const supply: Supply = {
   residualPressure: absolute(30, bar),
   respiratoryMinuteVolume: measure(25, litrePerMinute),
   ambientPressure: atDepth(15),
-  breathedTemperature: temperatureOf(15, celsius),
+  breathingGasTemperature: temperatureOf(15, celsius),
 }
 
 // engineering vector C7-2

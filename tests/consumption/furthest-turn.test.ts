@@ -1,7 +1,7 @@
 import { assert, double, integer, property, record } from 'fast-check'
 import { expect, test } from 'vitest'
 import { furthestTurn } from '../../src/consumption/index.ts'
-import { gasConstant } from '../../src/gas-law/index.ts'
+import { gerg2008GasConstant } from '../../src/gas-law/index.ts'
 import {
   absolute,
   bar,
@@ -17,7 +17,7 @@ import { cylinder } from './given.ts'
 const options = {
   gas: 'ideal',
   ambientPressure: absolute(1, bar),
-  breathedTemperature: temperatureOf(15, celsius),
+  breathingGasTemperature: temperatureOf(15, celsius),
   fraction: 1 / 3,
   gaugeZero: absolute(1, bar),
   show: { unit: bar, step: 5 },
@@ -28,7 +28,7 @@ function consumer(litres: number, bars: number, rate: number) {
 }
 
 function barLitres(moles: number): number {
-  return (moles * gasConstant * 288.15) / 100
+  return (moles * gerg2008GasConstant * 288.15) / 100
 }
 
 // engineering vectors C6-1, C6-2, C6-3: at 1 bar litres are bar·litres

@@ -61,7 +61,7 @@ test('its gas is that of four legs, and comes with the caution that nothing is p
       temperature: temperatureOf(8, celsius),
       mixture: dryAir,
       residualPressure: absolute(20, bar),
-      gaugeError: difference(5, bar),
+      maximumPermissibleError: difference(5, bar),
     },
     { show: { unit: bar, step: 5 } },
   )

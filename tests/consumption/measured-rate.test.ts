@@ -7,7 +7,7 @@ import {
   relativeRateUncertainty,
   steadyProfile,
 } from '../../src/consumption/index.ts'
-import { fromGaugeClass, normal, propagate } from '../../src/uncertainty/index.ts'
+import { fromGaugeClass, normalDistribution, propagate } from '../../src/uncertainty/index.ts'
 import {
   type AbsolutePressure,
   absolute,
@@ -47,7 +47,7 @@ test.each([
     {
       cylinders: [{ before: cylinder(given.litres, given.before), after: cylinder(given.litres, given.after) }],
       profile: steadyProfile(atDepth(given.metres), measure(given.minutes, minute)),
-      breathedTemperature: temperatureOf(15, celsius),
+      breathingGasTemperature: temperatureOf(15, celsius),
       surfacePressure,
     },
     { gas: 'ideal' },
@@ -96,7 +96,7 @@ test.each([
       { before: cylinder(12, given.before[0], given.before[1]), after: cylinder(12, given.after[0], given.after[1]) },
     ],
     profile: steadyProfile(atDepth(given.metres), measure(given.minutes, minute)),
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
     surfacePressure,
   }
   const found = measuredRate(measured)
@@ -134,17 +134,17 @@ test('the law of propagation through the measured rate itself gives the closed f
         {
           cylinders: [{ before: cylinder(litres, before), after: cylinder(litres, after) }],
           profile: steadyProfile(absolute(ambient, bar), measure(minutes, minute)),
-          breathedTemperature: temperatureOf(15, celsius),
+          breathingGasTemperature: temperatureOf(15, celsius),
           surfacePressure,
         },
         { gas: 'ideal' },
       ).respiratoryMinuteVolume,
     {
-      before: normal(200, 3),
-      after: normal(50, 3),
-      litres: normal(12, 0.12),
-      minutes: normal(40, 0.4),
-      ambient: normal(3, 0.06),
+      before: normalDistribution(200, 3),
+      after: normalDistribution(50, 3),
+      litres: normalDistribution(12, 0.12),
+      minutes: normalDistribution(40, 0.4),
+      ambient: normalDistribution(3, 0.06),
     },
   )
   expect(rate.standardUncertainty / rate.value / 0.03741657386773942).toBeCloseTo(1, 3)
@@ -163,13 +163,13 @@ test('a gauge of class 1.6 is by far the largest part of the uncertainty of a sh
           },
         ],
         profile: steadyProfile(atDepth(15), measure(minutes, minute)),
-        breathedTemperature: temperatureOf(15, celsius),
+        breathingGasTemperature: temperatureOf(15, celsius),
         surfacePressure,
       }).respiratoryMinuteVolume,
     {
       before: fromGaugeClass(absolute(150, bar), gaugeClass),
       after: fromGaugeClass(absolute(110, bar), gaugeClass),
-      minutes: normal(15, 0.3),
+      minutes: normalDistribution(15, 0.3),
     },
   )
   const shares = Object.fromEntries(contributions.map(({ input, share }) => [input, share]))
@@ -186,7 +186,7 @@ test('two unlike cylinders breathed one after the other count like their sum', (
     ].map(([minutes = 0, metres = 0]) => ({ time: measure(minutes, minute), depth: depthOf(metres, metre) })),
     metresOfSeaWater,
   )
-  const rest = { profile, breathedTemperature: temperatureOf(15, celsius), surfacePressure }
+  const rest = { profile, breathingGasTemperature: temperatureOf(15, celsius), surfacePressure }
   const big = { before: cylinder(15, 220), after: cylinder(15, 120) }
   const small = { before: cylinder(3, 200), after: cylinder(3, 150) }
   const both = measuredRate({ ...rest, cylinders: [big, small] })
@@ -200,7 +200,7 @@ test('real gas becomes ideal as the pressure in the cylinder falls', () => {
       const measured: MeasuredUse = {
         cylinders: [{ before: cylinder(12, 2 * scale), after: cylinder(12, scale) }],
         profile: steadyProfile(absolute(1, bar), measure(1, minute)),
-        breathedTemperature: temperatureOf(15, celsius),
+        breathingGasTemperature: temperatureOf(15, celsius),
         surfacePressure,
       }
       const real = measuredRate(measured).respiratoryMinuteVolume
@@ -216,7 +216,7 @@ test('bad readings are refused with the name of the field', () => {
   const good: MeasuredUse = {
     cylinders: [{ before: cylinder(12, 200), after: cylinder(12, 50) }],
     profile: steadyProfile(atDepth(20), measure(40, minute)),
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
     surfacePressure,
   }
   expect(() => measuredRate({ ...good, cylinders: [] })).toThrow(expect.objectContaining({ code: 'input' }))
@@ -240,7 +240,7 @@ test('litres a minute at ambient, free gas at the surface and bar·litres a minu
   const { respiratoryMinuteVolume, surfaceEquivalentRate, useRate } = measuredRate({
     cylinders: [{ before: cylinder(12, 200), after: cylinder(12, 50) }],
     profile: steadyProfile(atDepth(20), measure(40, minute)),
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
     surfacePressure,
   })
   let ambient = respiratoryMinuteVolume

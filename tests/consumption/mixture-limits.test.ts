@@ -36,7 +36,7 @@ const dive = {
     back: { ...cylinder(24, 200), mixture: nitrox(0.28) },
     stage: { ...cylinder(7, 200), mixture: nitrox(0.5) },
   },
-  breathedTemperature: temperatureOf(10, celsius),
+  breathingGasTemperature: temperatureOf(10, celsius),
 }
 
 const limits = { highest: absolute(1.6, bar), lowest: absolute(0.18, bar) }

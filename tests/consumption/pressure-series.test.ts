@@ -30,7 +30,7 @@ const dive = {
     { from: measure(25, minute), respiratoryMinuteVolume: measure(12, litrePerMinute), cylinder: 'stage' },
   ],
   cylinders: { back: cylinder(15, 220), stage: cylinder(7, 200) },
-  breathedTemperature: temperatureOf(15, celsius),
+  breathingGasTemperature: temperatureOf(15, celsius),
 }
 
 test('the series starts at the filling, ends at what the whole dive leaves, and never rises', () => {
@@ -60,7 +60,7 @@ test('gas that cools costs pressure without a breath', () => {
     ...dive,
     breathing: [{ ...dive.breathing[0], cylinder: 'stage' } as (typeof dive.breathing)[0]],
     cylinders: { stage, back: { ...dive.cylinders.back, temperature: temperatureOf(30, celsius) } },
-    breathedTemperature: temperatureOf(8, celsius),
+    breathingGasTemperature: temperatureOf(8, celsius),
     profile: dive.profile.slice(0, 3),
   }
   const temperatures = {

@@ -7,7 +7,7 @@ import {
   reservePressure,
 } from '../../src/consumption/index.ts'
 import { compileMixture, dryAir, nitrox } from '../../src/gas-law/index.ts'
-import { seeded } from '../../src/uncertainty/index.ts'
+import { seededRandom } from '../../src/uncertainty/index.ts'
 import {
   absolute,
   bar,
@@ -47,13 +47,13 @@ function ascent(
   }
 }
 
-function reserveCylinder(litres: number, residual: number, gaugeError = 0): ReserveCylinder {
+function reserveCylinder(litres: number, residual: number, maximumPermissibleError = 0): ReserveCylinder {
   return {
     internalVolume: internalVolumeOf(litres, litre),
     temperature: temperatureOf(8, celsius),
     mixture: dryAir,
     residualPressure: absolute(residual, bar),
-    gaugeError: difference(gaugeError, bar),
+    maximumPermissibleError: difference(maximumPermissibleError, bar),
   }
 }
 
@@ -127,7 +127,7 @@ test('each input moves the reserve to the side that it should', () => {
     internalVolume: -1,
     temperature: 1,
     residualPressure: 1,
-    gaugeError: 1,
+    maximumPermissibleError: 1,
   })
   const direct = ascent(30, 20, 1.5, 2, 9, false)
   const inputs = reserveEffects(direct, reserveCylinder(12, 20)).map(({ input }) => input)
@@ -142,7 +142,7 @@ test('the pressure shown is never on the wrong side, in 100,000 seeded cases and
     { unit: psi, step: 100 },
     { unit: bar, step: 5 },
   ]
-  const random = seeded(99)
+  const random = seededRandom(99)
   let wrong = 0
   for (let k = 0; k < 100_000; k++) {
     const rounding = steps[k % 4] as (typeof steps)[number]
@@ -190,7 +190,7 @@ test('a compiled mixture gives the reserve of the full equation within its error
     pressure: [absolute(0.5, bar), absolute(310, bar)],
     tolerance: 5e-9,
   })
-  const random = seeded(5)
+  const random = seededRandom(5)
   for (let k = 0; k < 50; k++) {
     const plan = ascent(6 + 54 * random(), 8 + 20 * random(), 1 + random(), 2, 9)
     const from = reserveCylinder(20 + 20 * random(), 5 + 15 * random())

@@ -1,7 +1,7 @@
 import { assert, double, integer, property, record } from 'fast-check'
 import { expect, test } from 'vitest'
 import { turnPressures } from '../../src/consumption/index.ts'
-import { gasConstant } from '../../src/gas-law/index.ts'
+import { gerg2008GasConstant } from '../../src/gas-law/index.ts'
 import { absolute, bar, difference, inUnit, pascal } from '../../src/units/index.ts'
 import { cylinder } from './given.ts'
 
@@ -15,7 +15,7 @@ test.each([
 ] as const)('C5: $a and $b (L, bar) turn at $turnA and $turnB bar after $use bar·L each', (given) => {
   const team = [given.a, given.b].map(([litres, bars]) => ({ contents: cylinder(litres, bars) }))
   const { useOfEach, turns } = turnPressures(team, { ...ideal, fraction: given.fraction })
-  expect((useOfEach * gasConstant * 288.15) / 100 / given.use).toBeCloseTo(1, 12)
+  expect((useOfEach * gerg2008GasConstant * 288.15) / 100 / given.use).toBeCloseTo(1, 12)
   expect(inUnit(turns[0]?.pressure ?? absolute(0, bar), bar) / given.turnA).toBeCloseTo(1, 12)
   expect(inUnit(turns[1]?.pressure ?? absolute(0, bar), bar) / given.turnB).toBeCloseTo(1, 12)
   for (const { shown, gaugePressure } of turns)
@@ -32,7 +32,7 @@ test('who has least sets the use of all, and turns after exactly the fraction', 
 
 test('a pressure that is kept is left out of the rule, and the gauge error is added on top', () => {
   const plain = { contents: cylinder(24, 200) }
-  const kept = { ...plain, keptPressure: absolute(50, bar), gaugeError: difference(4, bar) }
+  const kept = { ...plain, retainedPressure: absolute(50, bar), maximumPermissibleError: difference(4, bar) }
   const { turns } = turnPressures([kept], { ...ideal, fraction: 1 / 3 })
   expect(inUnit(turns[0]?.pressure ?? absolute(0, bar), bar)).toBeCloseTo(150, 9)
   expect(inUnit(turns[0]?.gaugePressure ?? absolute(0, bar), bar)).toBeCloseTo(153, 9)
@@ -66,10 +66,10 @@ test('turn pressures are shown on the cautious side whatever the cylinders', () 
 })
 
 test('more reserve than gas, no divers or a fraction of one are refused', () => {
-  const short = { contents: cylinder(12, 40), keptPressure: absolute(60, bar) }
+  const short = { contents: cylinder(12, 40), retainedPressure: absolute(60, bar) }
   expect(() => turnPressures([short], { ...ideal, fraction: 1 / 3 })).toThrow(/20 bar too few/)
   expect(() => turnPressures([short], { ...ideal, fraction: 1 / 3 })).toThrow(
-    expect.objectContaining({ argument: 'team[0].keptPressure' }),
+    expect.objectContaining({ argument: 'team[0].retainedPressure' }),
   )
   expect(() => turnPressures([], { ...ideal, fraction: 1 / 3 })).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => turnPressures([{ contents: cylinder(12, 200) }], { ...ideal, fraction: 1 })).toThrow(

@@ -81,7 +81,7 @@ test('the use of a profile is the sum of its two parts, wherever it is split', (
         { from: start as Duration, respiratoryMinuteVolume: measure(5, litrePerMinute), cylinder: 'a' },
       ]
       const split = [...breathing, { from: at, respiratoryMinuteVolume: measure(5, litrePerMinute), cylinder: 'b' }]
-      const rest = { profile, breathedTemperature: temperatureOf(10, celsius) }
+      const rest = { profile, breathingGasTemperature: temperatureOf(10, celsius) }
       const whole = gasUsed({ ...rest, breathing, cylinders: { a: big } })
       const parts = gasUsed({ ...rest, breathing: split, cylinders: { a: big, b: big } })
       expect(parts.a.used.amount + parts.b.used.amount).toBeCloseTo(whole.a.used.amount, 6)
@@ -112,7 +112,7 @@ test('ideal gas leaves the pressure that bar·litres say, real gas less', () => 
     profile: steadyProfile(absolute(3, bar), measure(40, minute)),
     breathing: [{ from: 0 as Duration, respiratoryMinuteVolume: measure(15, litrePerMinute), cylinder: 'back' }],
     cylinders: { back: cylinder(12, 200) },
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
   }
   const ideal = gasUsed(dive, { gas: 'ideal' }).back
   const real = gasUsed(dive).back
@@ -130,7 +130,7 @@ test('a change of work level and of cylinder on the way takes from each what was
       { from: measure(34, minute), respiratoryMinuteVolume: measure(12, litrePerMinute), cylinder: 'stage' },
     ],
     cylinders: { back: cylinder(24, 220), stage: cylinder(7, 200), spare: cylinder(3, 200) },
-    breathedTemperature: temperatureOf(8, celsius),
+    breathingGasTemperature: temperatureOf(8, celsius),
   })
   expect(inUnit(uses.back.used.pressureVolume, barLitre)).toBeCloseTo(
     15 * (2 * (1.01325 + 1) + 10 * 3.01325) + 30 * (20 * 3.01325 + 2 * (1.01325 + 1.3)),
@@ -146,7 +146,7 @@ test('more breathed than there is: the error says which cylinder, when and by ho
     profile: steadyProfile(absolute(3, bar), measure(60, minute)),
     breathing: [{ from: 0 as Duration, respiratoryMinuteVolume: measure(20, litrePerMinute), cylinder: 'back' }],
     cylinders: { back: cylinder(12, 200) },
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
   }
   expect(() => gasUsed(dive, { gas: 'ideal' })).toThrow(
     expect.objectContaining({
@@ -179,7 +179,7 @@ test('periods out of order, a zero rate or an unknown cylinder are refused where
     profile: steadyProfile(atDepth(10), measure(10, minute)),
     breathing: [period],
     cylinders: { back: cylinder(12, 200) },
-    breathedTemperature: temperatureOf(15, celsius),
+    breathingGasTemperature: temperatureOf(15, celsius),
   }
   const refused = (breathing: readonly (typeof period)[]) => () => gasUsed({ ...dive, breathing })
   expect(refused([])).toThrow(expect.objectContaining({ argument: 'breathing[0].from' }))

@@ -10,8 +10,8 @@ import {
 import { dryAir, trimix } from '../../src/gas-law/index.ts'
 import {
   compileSupply,
-  lowestSupplyPressure,
   type MappedSupply,
+  minimumSupplyPressure,
   peakDemand,
   throttledTemperature,
 } from '../../src/regulator-performance/index.ts'
@@ -40,16 +40,16 @@ const breathers = (shift?: number): MappedSupply => ({
   orifice: { area: measure(1.2, squareMillimetre), dischargeCoefficient: 0.7 as Fraction },
   mixture: dryAir,
   supplyTemperature: cold,
-  breathedTemperature: cold,
+  breathingGasTemperature: cold,
   peakFlow: peakDemand(measure(40, litrePerMinute), shift === undefined ? undefined : { shift: shift as Fraction })
     .peakFlow,
   intermediatePressure: difference(9.5, bar),
   regulatingMargin: difference(2, bar),
 })
-const highestPressure = absolute(230, bar)
+const maximumPressure = absolute(230, bar)
 const supplies = {
-  one: compileSupply(breathers(), { highestPressure }),
-  'two in step': compileSupply(breathers(0), { highestPressure }),
+  one: compileSupply(breathers(), { maximumPressure }),
+  'two in step': compileSupply(breathers(0), { maximumPressure }),
 }
 
 const loop = loopChart(
@@ -111,13 +111,13 @@ test('the loop goes out along inhalation and back along exhalation, in litres an
 test('a point of the supply map is the lowest supply pressure at that depth, over the surface', () => {
   const index = 4
   const ambient = 0.915 + (1000 * 9.80665 * 24) / 1e5
-  const direct = lowestSupplyPressure({ ...breathers(0), ambientPressure: absolute(ambient, bar) }).supplyPressure
+  const direct = minimumSupplyPressure({ ...breathers(0), ambientPressure: absolute(ambient, bar) }).supplyPressure
   expect(Math.abs((supply.series[1]?.y[index] as number) - (inUnit(direct, bar) - 0.915))).toBeLessThan(0.4)
   expect(supply.series[1]?.y[index]).toBeGreaterThan(supply.series[0]?.y[index] as number)
 })
 
 test('a supply line ends where its supply is not enough, and a chart of no depth at all is refused', () => {
-  const low = compileSupply(breathers(0), { highestPressure: absolute(50, bar) })
+  const low = compileSupply(breathers(0), { maximumPressure: absolute(50, bar) })
   const chart = supplyMapChart({ id: 's', title: 't', water, depths, supplies: { low } })
   expect(chart.series[0]?.x.length).toBeLessThan(depths.length)
   const deep = [60, 70].map((metres) => depthOf(metres, metre))

@@ -3,9 +3,9 @@ import {
   type DepthConvention,
   densityOfConvention,
   depthConventions,
+  indicatedDepth,
   pressureAtDepth,
   pressureAtShownDepth,
-  shownDepth,
 } from '../../src/environment/index.ts'
 import {
   absolute,
@@ -51,7 +51,7 @@ test.each([
   const depth = depthOf(metres, metre)
   const convention = depthConventions.metreOfSeaWater
   expect(above(depth, convention)).toBeCloseTo(pressure, 9)
-  const inFeet = shownDepth({
+  const inFeet = indicatedDepth({
     pressure: pressureAtShownDepth({ depth, surfacePressure, convention }),
     surfacePressure,
     convention: depthConventions.footOfSeaWaterSixtyFourPound,
@@ -69,7 +69,7 @@ test.each([
     surfacePressure,
     density: measure(density, kilogramPerCubicMetre),
   })
-  const found = shownDepth({ pressure, surfacePressure, convention: depthConventions.depthGauge })
+  const found = indicatedDepth({ pressure, surfacePressure, convention: depthConventions.depthGauge })
   expect(Math.abs(found / shown - 1)).toBeLessThan(1e-12)
 })
 
@@ -86,17 +86,17 @@ test('the display convention stands for water of 1019.716 kg/m³, the foot of 64
 test('what a convention shows leads back to the same pressure, whatever the convention', () => {
   const pressure = absolute(7.3, bar)
   for (const convention of Object.values(depthConventions)) {
-    const depth = shownDepth({ pressure, surfacePressure, convention })
+    const depth = indicatedDepth({ pressure, surfacePressure, convention })
     expect(pressureAtShownDepth({ depth, surfacePressure, convention }) / pressure).toBeCloseTo(1, 14)
   }
 })
 
 test('a pressure above the surface shows no depth', () => {
   const convention = depthConventions.metreOfSeaWater
-  expect(() => shownDepth({ pressure: absolute(0.8, bar), surfacePressure, convention })).toThrow(
+  expect(() => indicatedDepth({ pressure: absolute(0.8, bar), surfacePressure, convention })).toThrow(
     expect.objectContaining({ code: 'range', argument: 'pressure' }),
   )
-  expect(() => shownDepth({ pressure: Number.NaN as typeof surfacePressure, surfacePressure, convention })).toThrow(
+  expect(() => indicatedDepth({ pressure: Number.NaN as typeof surfacePressure, surfacePressure, convention })).toThrow(
     expect.objectContaining({ code: 'range' }),
   )
 })

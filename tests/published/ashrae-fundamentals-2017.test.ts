@@ -9,7 +9,7 @@ import {
   relativeHumidity,
   saturatedWaterFraction,
   saturationPressure,
-  waterFractionOfHumidityRatio,
+  waterFractionFromHumidityRatio,
 } from '../../src/gas-law/index.ts'
 import {
   type Altitude,
@@ -52,14 +52,14 @@ const relations: Record<string, (given: Given) => number> = {
   'humidity ratio from wet bulb': wetBulbRatio,
   'relative humidity from wet bulb': (given) =>
     relativeHumidity({
-      waterFraction: waterFractionOfHumidityRatio(wetBulbRatio(given)),
+      waterFraction: waterFractionFromHumidityRatio(wetBulbRatio(given)),
       temperature: at(given.t_C),
       pressure: oneAtmosphere,
     }),
   'specific volume of moist air': (given) => {
     const ratio = wetBulbRatio(given)
     const humid = {
-      waterFraction: waterFractionOfHumidityRatio(ratio),
+      waterFraction: waterFractionFromHumidityRatio(ratio),
       temperature: at(given.t_C),
       pressure: oneAtmosphere,
     }

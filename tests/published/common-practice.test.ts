@@ -2,9 +2,9 @@ import { liftOf, netBuoyancy } from '../../src/buoyancy/index.ts'
 import {
   densityOfConvention,
   depthConventions,
+  indicatedDepth,
   pressureAtDepth,
   pressureAtShownDepth,
-  shownDepth,
 } from '../../src/environment/index.ts'
 import {
   boyle,
@@ -18,7 +18,7 @@ import {
   partialPressure,
   type ReferenceCondition,
   richestMixture,
-  surfaceEquivalent,
+  surfaceEquivalentFraction,
 } from '../../src/gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -95,27 +95,30 @@ provePublished(
       const surface = { surfacePressure: absolute(1, bar) }
       const depth = depthOf(depth_m, metre)
       const pressure = pressureAtShownDepth({ depth, convention: depthConventions.depthGauge, ...surface })
-      return inUnit(surfaceEquivalent({ fraction: fractionOf(CO2_percent, percent), pressure, ...surface }), percent)
+      return inUnit(
+        surfaceEquivalentFraction({ fraction: fractionOf(CO2_percent, percent), pressure, ...surface }),
+        percent,
+      )
     },
     'dv-033': ({ depth_fsw, CO2_percent }) => {
       const fraction = fractionOf(CO2_percent, percent)
-      return inUnit(surfaceEquivalent({ fraction, pressure: at(depth_fsw), surfacePressure }), percent)
+      return inUnit(surfaceEquivalentFraction({ fraction, pressure: at(depth_fsw), surfacePressure }), percent)
     },
     'dv-034': ({ fraction, depth_fsw }) => share(fraction, at(depth_fsw)),
     'dv-035': ({ fraction, depth_fsw }) => share(fraction, at(depth_fsw)),
     'dv-036': ({ fraction, depth_fsw }) => share(fraction, at(depth_fsw)),
     'dv-042': ({ fO2, pO2_ata }) => {
-      const highestOxygenPartialPressure = absolute(pO2_ata, atmosphere)
-      const { depth } = maximumOperatingDepth({ mixture: nitrox(fO2), highestOxygenPartialPressure, ...sea })
+      const maximumOxygenPartialPressure = absolute(pO2_ata, atmosphere)
+      const { depth } = maximumOperatingDepth({ mixture: nitrox(fO2), maximumOxygenPartialPressure, ...sea })
       return round(depth, { unit: foot, step: 1, toward: 'down' }).value
     },
     'dv-043': ({ depth_fsw, pO2_ata }) => {
-      const highestOxygenPartialPressure = absolute(pO2_ata, atmosphere)
+      const maximumOxygenPartialPressure = absolute(pO2_ata, atmosphere)
       const depth = depthOf(depth_fsw, foot)
-      return inUnit(richestMixture({ depth, highestOxygenPartialPressure, ...sea }).oxygenFraction, percent)
+      return inUnit(richestMixture({ depth, maximumOxygenPartialPressure, ...sea }).oxygenFraction, percent)
     },
     'pw-139': ({ P_ata }) =>
-      inUnit(shownDepth({ pressure: absolute(P_ata, atmosphere), surfacePressure, convention }), foot),
+      inUnit(indicatedDepth({ pressure: absolute(P_ata, atmosphere), surfacePressure, convention }), foot),
     'pw-140': ({ W_lb, V_cf, w_lb_cf }) =>
       inUnit(
         netBuoyancy(

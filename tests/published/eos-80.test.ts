@@ -15,7 +15,7 @@ import {
   difference,
   inUnit,
   measure,
-  shiftedBy,
+  offsetBy,
   temperatureOf,
 } from '../../src/units/index.ts'
 import fixture from '../fixtures/eos-80.json' with { type: 'json' }
@@ -24,7 +24,7 @@ import fixture from '../fixtures/eos-80.json' with { type: 'json' }
 const state = (s: number, t68: number, p: number) => ({
   salinity: practicalSalinityOf(s),
   temperature: temperatureOf(t68 / 1.000_24, celsius),
-  pressure: shiftedBy(absolute(1, atmosphere), difference(p, decibar)),
+  pressure: offsetBy(absolute(1, atmosphere), difference(p, decibar)),
 })
 
 type Given = { S: number; t68_C?: number; p_dbar: number }
@@ -73,7 +73,7 @@ test('page 28: the rows of 500 and 1000 dbar come out at five latitudes', () => 
 
 const oceanDepth = (p: number, latitude: number): number => {
   const surfacePressure = absolute(1, atmosphere)
-  const pressure = shiftedBy(surfacePressure, difference(p, decibar))
+  const pressure = offsetBy(surfacePressure, difference(p, decibar))
   return depthInStandardOcean({ pressure, surfacePressure, latitude: measure(latitude, degree) })
 }
 

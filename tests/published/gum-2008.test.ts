@@ -6,12 +6,12 @@ import {
   coverageFactor,
   coverageInterval,
   effectiveDegreesOfFreedom,
-  expanded,
-  normal,
+  expandedUncertainty,
+  normalDistribution,
   observationsOf,
   propagate,
+  propagateBySampling,
   rectangular,
-  sample,
 } from '../../src/uncertainty/index.ts'
 
 /** Half of the last printed digit. */
@@ -21,12 +21,12 @@ function printed(value: number, text: string): void {
 }
 
 const endGauge = {
-  standard: normal(50_000_623, 25, 18),
-  difference: normal(215, 9.7, 25.6),
-  expansion: normal(11.5e-6, 1.2e-6),
-  deviation: normal(-0.1, 0.41),
-  expansionDifference: normal(0, 5.8e-7, 50),
-  temperatureDifference: normal(0, 0.029, 2),
+  standard: normalDistribution(50_000_623, 25, 18),
+  difference: normalDistribution(215, 9.7, 25.6),
+  expansion: normalDistribution(11.5e-6, 1.2e-6),
+  deviation: normalDistribution(-0.1, 0.41),
+  expansionDifference: normalDistribution(0, 5.8e-7, 50),
+  temperatureDifference: normalDistribution(0, 0.029, 2),
 }
 
 type EndGauge = Readonly<Record<keyof typeof endGauge, number>>
@@ -41,9 +41,9 @@ test('annex H.1: the end gauge is 50 000 838 nm long, u 32 nm, 16 degrees of fre
   expect(found.standardUncertainty).toBeCloseTo(31.71, 2)
   expect(Math.floor(found.degreesOfFreedom)).toBe(16)
   expect(found.degreesOfFreedom).toBeCloseTo(16.66, 1)
-  const { expandedUncertainty, coverageFactor: k } = expanded(found, 0.99)
+  const { expandedUncertainty: expanded, coverageFactor: k } = expandedUncertainty(found, 0.99)
   printed(k, '2.92')
-  printed(expandedUncertainty, '93')
+  printed(expanded, '93')
 })
 
 test('annex H.1: contributions of 25, 9.7, 2.9 and 16.7 nm, none to first order of expansion and mean deviation', () => {
@@ -88,9 +88,9 @@ test('annex H.2, tables H.2 to H.4: resistance, reactance and impedance from rea
   printed(pairs[1].coefficient, '0.86')
   printed(pairs[2].coefficient, '-0.65')
   const inputs = {
-    v: normal(v.mean, v.standardUncertaintyOfMean),
-    i: normal(i.mean, i.standardUncertaintyOfMean),
-    p: normal(p.mean, p.standardUncertaintyOfMean),
+    v: normalDistribution(v.mean, v.standardUncertaintyOfMean),
+    i: normalDistribution(i.mean, i.standardUncertaintyOfMean),
+    p: normalDistribution(p.mean, p.standardUncertaintyOfMean),
   }
   const options = { correlations: pairs }
   const resistance = propagate((x) => (x.v / x.i) * Math.cos(x.p), inputs, options)
@@ -120,7 +120,7 @@ test('annex H.3: intercept, slope and prediction of a thermometer’s line, prop
   const fitted = line(corrections)
   const residuals = corrections.map((b, k) => b - fitted.intercept - fitted.slope * ((temperatures[k] ?? 0) - 20))
   const noise = Math.sqrt(residuals.reduce((sum, r) => sum + r * r, 0) / (corrections.length - 2))
-  const inputs = Object.fromEntries(corrections.map((b, k) => [`b${k}`, normal(b, noise)]))
+  const inputs = Object.fromEntries(corrections.map((b, k) => [`b${k}`, normalDistribution(b, noise)]))
   const values = (x: Readonly<Record<string, number>>): readonly number[] => corrections.map((_, k) => x[`b${k}`] ?? 0)
   const intercept = propagate((x) => line(values(x)).intercept, inputs)
   const slope = propagate((x) => line(values(x)).slope, inputs)
@@ -150,7 +150,7 @@ test('Supplement 1, 9.2.3, table 3: four rectangles have a 95 % half width of 3.
     first.standardUncertainty * coverageFactor({ probability: 0.95, degreesOfFreedom: Infinity, sides: 'two' }),
     '3.92',
   )
-  const { low, high } = coverageInterval(sample(sum, inputs, { trials: 1_000_000, seed: 1 }), 0.95)
+  const { low, high } = coverageInterval(propagateBySampling(sum, inputs, { trials: 1_000_000, seed: 1 }), 0.95)
   // three standard deviations of the mean of both ends are 0.010; the exact value is 3.8794
   expect(Math.abs((high - low) / 2 - 3.8794)).toBeLessThan(0.01)
 })
@@ -162,7 +162,7 @@ test('a national laboratory’s report: ln x of a wide rectangle, first order wr
   // the report takes the slope at the value; a step of one standard uncertainty sees some of the curvature
   printed(rectangular(0.6, 0.5).standardUncertainty / 0.6, '0.481')
   expect(first.linear).toBe(false)
-  const trials = sample(fn, inputs, { trials: 1_000_000, seed: 1 })
+  const trials = propagateBySampling(fn, inputs, { trials: 1_000_000, seed: 1 })
   // printed -0.665 and 0.606; integrals give -0.66490 and 0.60623; three standard deviations of 1e6 trials are 0.0018
   expect(Math.abs(trials.mean + 0.665)).toBeLessThan(0.0018)
   expect(Math.abs(trials.standardUncertainty - 0.606)).toBeLessThan(0.0018)
@@ -171,10 +171,10 @@ test('a national laboratory’s report: ln x of a wide rectangle, first order wr
 
 test('an uncertainty machine’s manual: thermal expansion of 1.7266e-5 per kelvin, u 1.76e-6', () => {
   const found = propagate(({ l0, l1, t0, t1 }) => (l1 - l0) / (l0 * (t1 - t0)), {
-    l0: normal(1.4999, 0.0001),
-    l1: normal(1.5021, 0.0002),
-    t0: normal(288.15, 0.02),
-    t1: normal(373.1, 0.05),
+    l0: normalDistribution(1.4999, 0.0001),
+    l1: normalDistribution(1.5021, 0.0002),
+    t0: normalDistribution(288.15, 0.02),
+    t1: normalDistribution(373.1, 0.05),
   })
   printed(found.value * 1e5, '1.7266')
   printed(found.standardUncertainty * 1e6, '1.76')
@@ -182,9 +182,9 @@ test('an uncertainty machine’s manual: thermal expansion of 1.7266e-5 per kelv
 
 test('course notes: a ratio of 0.6967; its printed uncertainty of 0.00494 comes from rounded steps and is not reproduced', () => {
   const found = propagate(({ x1, x2, y }) => (x1 / x2) * y, {
-    x1: normal(0.182, 0.00093),
-    x2: normal(0.1823, 0.00058),
-    y: normal(0.6978, 0.0026),
+    x1: normalDistribution(0.182, 0.00093),
+    x2: normalDistribution(0.1823, 0.00058),
+    y: normalDistribution(0.6978, 0.0026),
   })
   printed(found.value, '0.6967')
   expect(Math.abs(found.standardUncertainty - 0.00494)).toBeGreaterThan(0.5e-5)

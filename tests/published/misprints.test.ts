@@ -53,11 +53,11 @@ import {
   mole,
   molePerCubicMetre,
   molePerLitre,
+  offsetBy,
   one,
   pascal,
   psi,
   psiCubicFoot,
-  shiftedBy,
   temperatureOf,
   toAbsolute,
   toGauge,
@@ -187,7 +187,7 @@ proveMisprints(
     'pw-015': ({ p_mmHg }) =>
       inUnit(
         depthAtPressure({
-          pressure: shiftedBy(surfacePressure, difference(p_mmHg, millimetreOfMercury)),
+          pressure: offsetBy(surfacePressure, difference(p_mmHg, millimetreOfMercury)),
           surfacePressure,
           density: measure(1000, kilogramPerCubicMetre),
           gravity: measure(9.8, metrePerSecondSquared),

@@ -27,7 +27,6 @@ import {
   fahrenheit,
   foot,
   fractionOf,
-  gallonUs,
   gasVolumeOf,
   gramPerLitre,
   gramPerMole,
@@ -49,6 +48,7 @@ import {
   psi,
   temperatureOf,
   torr,
+  usGallon,
 } from '../../src/units/index.ts'
 import { openstaxChemistry2e } from '../fixtures/openstax-chemistry-2e.ts'
 import { provePublished } from './prove.ts'
@@ -520,8 +520,8 @@ provePublished(
     'p3-732': ({ t_C }) => inUnit(temperatureOf(t_C, celsius), fahrenheit),
     'p3-733': ({ t_F }) => inUnit(temperatureOf(t_F, fahrenheit), celsius),
     'p3-735': ({ t_C }) => inUnit(temperatureOf(t_C, celsius), kelvin),
-    'p3-738': ({ gal }) => inUnit(measure(gal, gallonUs), litre),
-    'p3-739': ({ floz }) => inUnit(measure(floz / 128, gallonUs), millilitre),
+    'p3-738': ({ gal }) => inUnit(measure(gal, usGallon), litre),
+    'p3-739': ({ floz }) => inUnit(measure(floz / 128, usGallon), millilitre),
     'p3-740': ({ lb }) => inUnit(measure(lb, pound), kilogram),
     'p3-741': ({ lb }) => inUnit(measure(lb, pound), kilogram),
     'p3-742': ({ ft }) => inUnit(measure(ft, foot), kilometre),

@@ -31,11 +31,11 @@ import {
   millimetreOfMercury,
   mole,
   newton,
+  offsetBy,
   one,
   type PressureDifference,
   pascal,
   percent,
-  shiftedBy,
   temperatureOf,
   toAbsolute,
   toGauge,
@@ -51,7 +51,7 @@ const surfacePressure = absolute(1, atmosphere)
 
 const depthOfFreshWater = (excess: PressureDifference): number => {
   const water = { surfacePressure, density: measure(1000, kilogramPerCubicMetre), gravity }
-  return inUnit(depthAtPressure({ pressure: shiftedBy(surfacePressure, excess), ...water }), metre)
+  return inUnit(depthAtPressure({ pressure: offsetBy(surfacePressure, excess), ...water }), metre)
 }
 
 provePublished(

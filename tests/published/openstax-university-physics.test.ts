@@ -40,9 +40,9 @@ import {
   mole,
   molePerCubicMetre,
   newton,
+  offsetBy,
   pascal,
   poundPerCubicFoot,
-  shiftedBy,
   temperatureOf,
   toGauge,
 } from '../../src/units/index.ts'
@@ -118,7 +118,7 @@ provePublished(
     'pw-049': ({ V_L, p_Pa, dV_cm3 }) => {
       const freeAir = pressureVolume(absolute(1.01e5, pascal), internalVolumeOf(dV_cm3, millilitre))
       const drop = pressureChange(freeAir, internalVolumeOf(V_L, litre))
-      return inUnit(shiftedBy(absolute(p_Pa, pascal), difference(-inUnit(drop, pascal), pascal)), pascal)
+      return inUnit(offsetBy(absolute(p_Pa, pascal), difference(-inUnit(drop, pascal), pascal)), pascal)
     },
     'pw-050': ({ p_Pa }) => inUnit(absolute(p_Pa, pascal), atmosphere),
     // from our own saturation pressures; the book takes its from a table
@@ -134,7 +134,7 @@ provePublished(
       ),
     'p3-544': ({ p_gauge }) =>
       inUnit(
-        depthAtPressure({ pressure: shiftedBy(surfacePressure, difference(p_gauge, pascal)), ...freshWater }),
+        depthAtPressure({ pressure: offsetBy(surfacePressure, difference(p_gauge, pascal)), ...freshWater }),
         metre,
       ),
     'p3-545': ({ h_mm }) => inUnit(absolute(h_mm, millimetreOfMercury), pascal),

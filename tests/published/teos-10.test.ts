@@ -23,13 +23,13 @@ import {
   gramPerKilogram,
   measure,
   metre,
-  shiftedBy,
+  offsetBy,
   temperatureOf,
 } from '../../src/units/index.ts'
 import fixture from '../fixtures/teos-10.json' with { type: 'json' }
 
 const surfacePressure = absolute(1, atmosphere)
-const atSea = (p: number) => shiftedBy(surfacePressure, difference(p, decibar))
+const atSea = (p: number) => offsetBy(surfacePressure, difference(p, decibar))
 const grid = fixture.density.rows as [number, number, number, number, number, number][]
 
 test('the polynomial of TEOS-10 agrees with the toolbox to 1e-6 kg/m³ on 648 states', () => {

@@ -4,11 +4,11 @@ import { expect, test } from 'vitest'
 import {
   handbookAtmosphere,
   handbookAvailableVolume,
-  handbookCapacity,
   measuredRate,
   oxygenEndurance,
   pressureVolumeBreathed,
   steadyProfile,
+  usNavyManualCapacity,
 } from '../../src/consumption/index.ts'
 import { dryAir, pureGas, stpd } from '../../src/gas-law/index.ts'
 import {
@@ -40,12 +40,12 @@ test('15-8: 1.4 ft³/min at 10.09 atm are 14.13 at the surface, and 73.2 ft³ la
 })
 
 test('8-2.2.1: a steel cylinder of 0.420 ft³ at 2250 psi has a capacity of 64.7 ft³', () => {
-  expect(inUnit(handbookCapacity(cylinderOf(0.42, 2250)), cubicFoot).toFixed(1)).toBe('64.7')
+  expect(inUnit(usNavyManualCapacity(cylinderOf(0.42, 2250)), cubicFoot).toFixed(1)).toBe('64.7')
 })
 
 test('the two relations differ by exactly one internal volume, down to a gauge of zero', () => {
   const cylinder = cylinderOf(0.42, 2250)
-  const all = handbookCapacity(cylinder)
+  const all = usNavyManualCapacity(cylinder)
   const out = handbookAvailableVolume(cylinder, { minimumPressure: gauge(0, psi), count: 1 })
   expect(inUnit(all, cubicFoot) - inUnit(out, cubicFoot)).toBeCloseTo(0.42, 12)
   expect(handbookAtmosphere.source).toBe('us-navy-diving-manual')
@@ -91,7 +91,7 @@ test('2800 to 300 psi in 50 min at a mean of 20 ft are 31.13 psi/min at the surf
     {
       cylinders: [{ before: holding(2800), after: holding(300) }],
       profile: steadyProfile(absolute((20 + 33) / 33, atmosphere), measure(50, minute)),
-      breathedTemperature: vessel.temperature,
+      breathingGasTemperature: vessel.temperature,
       surfacePressure,
     },
     { gas: 'ideal' },

@@ -9,8 +9,8 @@ import {
   type DepthConvention,
   densityOfConvention,
   depthConventions,
+  indicatedDepth,
   pressureAtShownDepth,
-  shownDepth,
 } from '../../src/environment/index.ts'
 import {
   dryAir,
@@ -43,14 +43,14 @@ import {
   millibar,
   millimetreOfMercury,
   minute,
+  offsetBy,
   percent,
   psi,
   psiCubicFoot,
   roundNumber,
-  shiftedBy,
+  sumOf,
   temperatureOf,
   toAbsolute,
-  totalOf,
   type Unit,
 } from '../../src/units/index.ts'
 import { usNavyDivingManual } from '../fixtures/us-navy-diving-manual.ts'
@@ -79,7 +79,7 @@ const breathed = (profile: Profile, cubicFeetPerMinute: number) =>
   pressureVolumeBreathed(profile, measure(cubicFeetPerMinute, cubicFootPerMinute))
 const saturationMix = richestMixture({
   depth: depthOf(660, foot),
-  highestOxygenPartialPressure: absolute(0.9, atmosphere),
+  maximumOxygenPartialPressure: absolute(0.9, atmosphere),
   ...sea,
 }).oxygenFraction
 
@@ -92,7 +92,7 @@ provePublished(
     'dv-003': ({ depth_fsw, demand_acfm, T_min }) =>
       inUnit(breathed(steady(at(depth_fsw), T_min), demand_acfm), standardCubicFoot),
     'dv-004': ({ from_fsw }) =>
-      inUnit(shownDepth({ pressure: meanAmbientPressure(ascent(from_fsw, 7)), surfacePressure, convention }), foot),
+      inUnit(indicatedDepth({ pressure: meanAmbientPressure(ascent(from_fsw, 7)), surfacePressure, convention }), foot),
     'dv-005': ({ depth_fsw, rate_ft_min }) =>
       roundNumber(measure(depth_fsw, foot) / measure(rate_ft_min, footPerMinute) / minute.factor, {
         step: 1,
@@ -100,11 +100,10 @@ provePublished(
       }).value,
     'dv-006': ({ avg_depth_fsw, demand_acfm, T_min }) =>
       inUnit(breathed(ascent(2 * avg_depth_fsw, T_min), demand_acfm), standardCubicFoot),
-    'dv-007': () =>
-      inUnit(totalOf(breathed(steady(at(190), 3), 1.4), breathed(ascent(190, 7), 1.4)), standardCubicFoot),
+    'dv-007': () => inUnit(sumOf(breathed(steady(at(190), 3), 1.4), breathed(ascent(190, 7), 1.4)), standardCubicFoot),
     'dv-008': ({ Vr_scf, FV_cf, Pm_psig }) => {
       const needed = pressureChange(measure(Vr_scf, standardCubicFootOfManual), internalVolumeOf(FV_cf, cubicFoot))
-      return inUnit(shiftedBy(gauge(Pm_psig, psi), needed), psi)
+      return inUnit(offsetBy(gauge(Pm_psig, psi), needed), psi)
     },
     'dv-009': ({ depth_fsw, overbottom_psi, psi_per_fsw }) => {
       const perFoot: DepthConvention = {
@@ -112,7 +111,7 @@ provePublished(
         pressure: { ...convention.pressure, factor: psi_per_fsw * psi.factor },
       }
       const bottom = pressureAtShownDepth({ depth: depthOf(depth_fsw, foot), surfacePressure, convention: perFoot })
-      return inUnit(shiftedBy(gauge(overbottom_psi, psi), differenceOf(bottom, surfacePressure)), psi)
+      return inUnit(offsetBy(gauge(overbottom_psi, psi), differenceOf(bottom, surfacePressure)), psi)
     },
     'dv-010': ({ P_psig, mmp_psig }) => inUnit(differenceOf(gauge(P_psig, psi), gauge(mmp_psig, psi)), psi),
     'dv-012': ({ acfm, ata }) => inUnit(breathed(steady(absolute(ata, atmosphere), 1), acfm), standardCubicFoot),
@@ -145,7 +144,7 @@ provePublished(
       inUnit(
         richestMixture({
           depth: depthOf(depth_fsw, foot),
-          highestOxygenPartialPressure: absolute(pO2_ata, atmosphere),
+          maximumOxygenPartialPressure: absolute(pO2_ata, atmosphere),
           ...sea,
         }).oxygenFraction,
         percent,
@@ -173,7 +172,7 @@ provePublished(
           residualPressure: toAbsolute(gauge(500, psi), surfacePressure),
           respiratoryMinuteVolume: measure(1.4, cubicFootPerMinute),
           ambientPressure: at(70),
-          breathedTemperature: temperature,
+          breathingGasTemperature: temperature,
         },
         { gas: 'ideal' },
       )

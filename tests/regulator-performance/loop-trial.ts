@@ -1,5 +1,5 @@
 import { breathingAnalysis } from '../../src/regulator-performance/index.ts'
-import { seeded } from '../../src/uncertainty/index.ts'
+import { seededRandom } from '../../src/uncertainty/index.ts'
 import type { Duration } from '../../src/units/index.ts'
 import { type SyntheticSetting, syntheticLog, trueWork } from './synthetic-log.ts'
 
@@ -18,7 +18,7 @@ export interface Trial {
  * with errors drawn from the uncertainties that he states.
  */
 export function trial(seed: number, index: number, share: { readonly knownChannels?: boolean } = {}): Trial {
-  const uniform = seeded(seed, index + 1)
+  const uniform = seededRandom(seed, index + 1)
   const between = (low: number, high: number): number => low + (high - low) * uniform()
   const normal = (): number => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform())
   const delay = between(0, 0.04)

@@ -7,12 +7,12 @@ import {
   mixture,
   molarMass,
   saturationTemperature,
-  waterFractionOfConcentration,
+  waterFractionFromConcentration,
 } from '../../src/gas-law/index.ts'
 import {
+  assessCold,
   attitudeEffect,
   chokedSupplyPressure,
-  coldAssessment,
   conductanceOfOrifice,
   conductedFlow,
   crackingPressure,
@@ -20,7 +20,7 @@ import {
   type FirstStage,
   hoseFlow,
   idealOrificeFlow,
-  oringFit,
+  oRingFit,
   peakDemand,
   preload,
   realCriticalFlow,
@@ -139,7 +139,7 @@ function orificeOf(given: Figures, diameter = 'd') {
 function idealGasOf(given: Figures, temperature: string) {
   return {
     molarMass: measure(number(given, 'M'), kilogramPerMole),
-    ratioOfHeatCapacities: share(number(given, 'gamma')),
+    heatCapacityRatio: share(number(given, 'gamma')),
     upstreamTemperature: kelvins(number(given, temperature)),
   }
 }
@@ -222,7 +222,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
         density: measure(density, kilogramPerCubicMetre),
         temperature,
         molarMass: measure(number(given, 'M'), kilogramPerMole),
-        ratioOfHeatCapacities: share(number(given, 'gamma')),
+        heatCapacityRatio: share(number(given, 'gamma')),
       })
       // the gas constant of the vectors ends at its tenth digit: 2e-11 of ours
       close(found.sonicConductance, number(out, 'C'), tolerance + 2e-11)
@@ -257,7 +257,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
     )
     if (out['feasible'] === false) {
       if (found.kind !== 'chokes') throw new Error('the hose passes what it cannot')
-      close(found.largestMassFlow, number(out, 'm_dot_max'), tolerance)
+      close(found.maximumMassFlow, number(out, 'm_dot_max'), tolerance)
       return
     }
     if (found.kind !== 'delivers') throw new Error('the hose chokes')
@@ -290,7 +290,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
       massFlow: measure(massFlow, kilogramPerSecond),
     })
     close(found, number(out, 'p_s_min_choked'), tolerance)
-    const { criticalPressureRatio } = criticalFlow(gas.ratioOfHeatCapacities)
+    const { criticalPressureRatio } = criticalFlow(gas.heatCapacityRatio)
     close(found * criticalPressureRatio, number(out, 'IP_abs_max_for_choked'), tolerance)
   },
   M14({ in: given, out, tolerance }) {
@@ -319,7 +319,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
     expect(Math.abs(kelvinsApart)).toBeLessThanOrEqual(allowance[String(given['fluid'])] as number)
   },
   F2({ in: given, out, tolerance }) {
-    const found = coldAssessment({
+    const found = assessCold({
       mixture: dryAir,
       supplyPressure: pascals(number(given, 'p1')),
       waterTemperature: kelvins(number(given, 'T_w')),
@@ -333,7 +333,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
     // heat and conductance follow from the drop of temperature, so that its allowance becomes theirs
     const apart = allowance['Air'] as number
     const drop = number(given, 'T_w') - number(out, 'T2')
-    close(inUnit(found.heatWanted, watt), number(out, 'Q'), apart / drop)
+    close(inUnit(found.requiredHeat, watt), number(out, 'Q'), apart / drop)
     if (out['UA_to_0C'] === undefined) expect(found.conductanceToStayAboveZero).toBeUndefined()
     else {
       const logarithm = Math.log(drop / (number(given, 'T_w') - 273.15))
@@ -368,7 +368,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
     close(state.jouleThomsonCoefficient * seaLevel, number(out, 'mu_reference'), tolerance)
   },
   F6({ in: given, out, tolerance }) {
-    const fraction = waterFractionOfConcentration(measure(number(given, 'c'), milligramPerCubicMetre), {
+    const fraction = waterFractionFromConcentration(measure(number(given, 'c'), milligramPerCubicMetre), {
       pressure: absolute(1, atmosphere),
       temperature: temperatureOf(20, celsius),
     })
@@ -385,7 +385,7 @@ const checks: Readonly<Record<string, (vector: Vector) => void>> = {
   },
   P1({ in: given, out, tolerance }) {
     const length = (name: string) => measure(number(given, name), millimetre)
-    const found = oringFit({
+    const found = oRingFit({
       sectionDiameter: length('W'),
       insideDiameter: length('ID'),
       grooveDiameter: length('groove_dia'),

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest'
 import {
   arcsine,
-  converterStep,
   fromGaugeClass,
   fromResolution,
-  gaugeError,
-  normal,
+  maximumPermissibleError,
+  normalDistribution,
+  propagateBySampling,
+  quantizationStep,
   rectangular,
-  sample,
   triangular,
 } from '../../src/uncertainty/index.ts'
 import {
@@ -33,8 +33,8 @@ test.each([
   'a gauge of $span bar and class $percent errs by up to $error bar',
   ({ span, percent, reading, error, relative, u }) => {
     const gaugeClass = { span: difference(span, bar), accuracyClass: percent / 100 }
-    expect(inUnit(gaugeError(gaugeClass), bar) / error).toBeCloseTo(1, 12)
-    expect(inUnit(gaugeError(gaugeClass), bar) / reading / relative).toBeCloseTo(1, 12)
+    expect(inUnit(maximumPermissibleError(gaugeClass), bar) / error).toBeCloseTo(1, 12)
+    expect(inUnit(maximumPermissibleError(gaugeClass), bar) / reading / relative).toBeCloseTo(1, 12)
     const read = fromGaugeClass(gauge(reading, bar), gaugeClass)
     expect(inUnit(read.standardUncertainty, bar) / u).toBeCloseTo(1, 12)
   },
@@ -42,7 +42,7 @@ test.each([
 
 // engineering vector I11-2: 12 bits over 30 bar
 test('12 bits over 30 bar resolve 732 Pa, of which 211 Pa are standard uncertainty', () => {
-  const step = converterStep(difference(30, bar), 12)
+  const step = quantizationStep(difference(30, bar), 12)
   expect(step).toBe(732.421875)
   expect(fromResolution(absolute(4, bar), step).standardUncertainty / 211.43198334581024).toBeCloseTo(1, 12)
 })
@@ -50,7 +50,7 @@ test('12 bits over 30 bar resolve 732 Pa, of which 211 Pa are standard uncertain
 test('the spread of each shape is that of its drawings, and none leaves its ends', () => {
   const shapes = { rectangular, triangular, arcsine }
   for (const shape of Object.values(shapes)) {
-    const { sorted, standardUncertainty, mean } = sample(
+    const { sorted, standardUncertainty, mean } = propagateBySampling(
       ({ x }) => x,
       { x: shape(10, 3) },
       { trials: 100_000, seed: 4 },
@@ -63,22 +63,24 @@ test('the spread of each shape is that of its drawings, and none leaves its ends
 })
 
 test('the spread of a pressure is a difference of pressures, of a temperature one of temperatures, of a volume a volume', () => {
-  expect(normal(absolute(200, bar), difference(2, bar)).standardUncertainty).toBe(2e5)
+  expect(normalDistribution(absolute(200, bar), difference(2, bar)).standardUncertainty).toBe(2e5)
   // @ts-expect-error an absolute pressure is no spread
-  expect(normal(absolute(200, bar), absolute(2, bar)).standardUncertainty).toBe(2e5)
+  expect(normalDistribution(absolute(200, bar), absolute(2, bar)).standardUncertainty).toBe(2e5)
   expect(rectangular(temperatureOf(20, celsius), difference(2, kelvin)).value).toBe(293.15)
   // @ts-expect-error a temperature is no spread
   expect(rectangular(temperatureOf(20, celsius), temperatureOf(2, kelvin)).value).toBe(293.15)
-  expect(normal(internalVolumeOf(12, litre), measure(0.1, litre)).value).toBe(0.012)
+  expect(normalDistribution(internalVolumeOf(12, litre), measure(0.1, litre)).value).toBe(0.012)
   // @ts-expect-error a pressure is no spread of a volume
-  expect(normal(internalVolumeOf(12, litre), difference(0.1, bar)).value).toBe(0.012)
+  expect(normalDistribution(internalVolumeOf(12, litre), difference(0.1, bar)).value).toBe(0.012)
 })
 
 test('a negative, missing or endless value is refused with its name', () => {
-  expect(() => normal(12, -1)).toThrow(expect.objectContaining({ code: 'range', argument: 'standardUncertainty' }))
-  expect(() => normal(Number.NaN, 1)).toThrow(expect.objectContaining({ code: 'range', argument: 'value' }))
+  expect(() => normalDistribution(12, -1)).toThrow(
+    expect.objectContaining({ code: 'range', argument: 'standardUncertainty' }),
+  )
+  expect(() => normalDistribution(Number.NaN, 1)).toThrow(expect.objectContaining({ code: 'range', argument: 'value' }))
   expect(() => rectangular(1, Infinity)).toThrow(expect.objectContaining({ code: 'range' }))
-  expect(() => normal(1, 1, 0)).toThrow(expect.objectContaining({ argument: 'degreesOfFreedom' }))
-  expect(() => gaugeError({ span: difference(400, bar), accuracyClass: 1.6 })).toThrow(/1.6 per cent/)
-  expect(() => converterStep(difference(30, bar), 0)).toThrow(expect.objectContaining({ argument: 'bits' }))
+  expect(() => normalDistribution(1, 1, 0)).toThrow(expect.objectContaining({ argument: 'degreesOfFreedom' }))
+  expect(() => maximumPermissibleError({ span: difference(400, bar), accuracyClass: 1.6 })).toThrow(/1.6 per cent/)
+  expect(() => quantizationStep(difference(30, bar), 0)).toThrow(expect.objectContaining({ argument: 'bits' }))
 })

@@ -1,12 +1,12 @@
 import { expect, test } from 'vitest'
 import {
-  agreement,
+  assessAgreement,
   correlationCoefficient,
   meanInterval,
+  meanOfReadings,
   observationsOf,
-  observed,
-  rateUncertainty,
-  seeded,
+  seededRandom,
+  slopeUncertainty,
   upperPredictionBound,
 } from '../../src/uncertainty/index.ts'
 import { normalDeviates } from '../../src/uncertainty/random.ts'
@@ -23,7 +23,7 @@ test('C12-1: six rates have a mean, an interval for it and a much higher bound f
 })
 
 test('the prediction bound holds for 95 of 100 next readings, the end of the interval of the mean for far fewer', () => {
-  const normal = normalDeviates(seeded(17))
+  const normal = normalDeviates(seededRandom(17))
   const rounds = 20_000
   let below = 0
   let belowMeanEnd = 0
@@ -38,7 +38,7 @@ test('the prediction bound holds for 95 of 100 next readings, the end of the int
 })
 
 test('the mean of readings is an input with n - 1 degrees of freedom', () => {
-  expect(observed([1, 2, 3])).toEqual({
+  expect(meanOfReadings([1, 2, 3])).toEqual({
     shape: 'student',
     value: 2,
     standardUncertainty: 1 / Math.sqrt(3),
@@ -70,23 +70,23 @@ test.each([
   { u: 0.05, interval: 1, count: 10, perMinute: 0.3302891295379082 },
   { u: 0.1, interval: 2, count: 30, perMinute: 0.06328071892930044 },
 ])('a rate from $count depths with $u m of noise is known to $perMinute m/min', ({ u, interval, count, perMinute }) => {
-  const perSecond = rateUncertainty({ standardUncertainty: u, interval: measure(interval, second), count })
+  const perSecond = slopeUncertainty({ standardUncertainty: u, interval: measure(interval, second), count })
   expect((perSecond * 60) / perMinute).toBeCloseTo(1, 12)
 })
 
 test('a rate needs two readings and time between them', () => {
   const noise = { standardUncertainty: 0.05, interval: measure(1, second), count: 1 }
-  expect(() => rateUncertainty(noise)).toThrow(expect.objectContaining({ argument: 'readings.count' }))
+  expect(() => slopeUncertainty(noise)).toThrow(expect.objectContaining({ argument: 'readings.count' }))
   const atOnce = { ...noise, count: 2, interval: measure(0, second) }
-  expect(() => rateUncertainty(atOnce)).toThrow(expect.objectContaining({ argument: 'readings.interval' }))
+  expect(() => slopeUncertainty(atOnce)).toThrow(expect.objectContaining({ argument: 'readings.interval' }))
 })
 
 // engineering vectors I10-1, I10-2
 test('two depths half a metre apart agree with uncertainties of 0.5 and 0.6 m, not with 0.2 m each', () => {
-  const near = agreement({ value: 30.4, expandedUncertainty: 0.5 }, { value: 29.9, expandedUncertainty: 0.6 })
+  const near = assessAgreement({ value: 30.4, expandedUncertainty: 0.5 }, { value: 29.9, expandedUncertainty: 0.6 })
   expect(near.value / 0.6401843996644799).toBeCloseTo(1, 12)
   expect(near.verdict).toBe('within')
-  const apart = agreement({ value: 30.4, expandedUncertainty: 0.2 }, { value: 29.9, expandedUncertainty: 0.2 })
+  const apart = assessAgreement({ value: 30.4, expandedUncertainty: 0.2 }, { value: 29.9, expandedUncertainty: 0.2 })
   expect(apart.value / 1.7677669529663689).toBeCloseTo(1, 12)
   expect(apart.verdict).toBe('beyond')
   expect(apart.margin).toBeLessThan(0)

@@ -6,19 +6,19 @@ import {
   coverageInterval,
   type Distribution,
   effectiveDegreesOfFreedom,
-  expanded,
+  expandedUncertainty,
   linearityCheck,
-  normal,
+  normalDistribution,
   normalQuantile,
   propagate,
+  propagateBySampling,
   quantileOf,
   rectangular,
-  sample,
-  seeded,
+  seededRandom,
   triangular,
 } from '../../src/uncertainty/index.ts'
 
-const readings = { a: normal(200, 2), b: normal(50, 2) }
+const readings = { a: normalDistribution(200, 2), b: normalDistribution(50, 2) }
 const minus = ({ a, b }: { readonly a: number; readonly b: number }): number => a - b
 
 // engineering vectors I8-1 and I8-2
@@ -52,7 +52,7 @@ test('I8-4: sampling two rectangles finds the exact 95 % half width, two standar
   const first = propagate(sum, inputs)
   expect(first.standardUncertainty / 3.6514837167011076).toBeCloseTo(1, 12)
   expect((2 * first.standardUncertainty) / 7.302967433402215).toBeCloseTo(1, 12)
-  const { low, high } = coverageInterval(sample(sum, inputs, { trials: 1_000_000, seed: 1 }), 0.95)
+  const { low, high } = coverageInterval(propagateBySampling(sum, inputs, { trials: 1_000_000, seed: 1 }), 0.95)
   // three standard deviations of a quantile of 1e6 trials
   expect(Math.abs(high - 6.450806661517033)).toBeLessThan(0.03)
   expect(Math.abs(low + 6.450806661517033)).toBeLessThan(0.03)
@@ -60,8 +60,8 @@ test('I8-4: sampling two rectangles finds the exact 95 % half width, two standar
 
 test('shares of the budget add up to one, and the largest belongs to the worst input', () => {
   const { contributions } = propagate(({ a, b, c }) => a * b - c, {
-    a: normal(3, 0.1),
-    b: normal(5, 0.4),
+    a: normalDistribution(3, 0.1),
+    b: normalDistribution(5, 0.4),
     c: rectangular(1, 0.1),
   })
   expect(contributions.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12)
@@ -71,18 +71,18 @@ test('shares of the budget add up to one, and the largest belongs to the worst i
 })
 
 test('propagate and sample agree within 1 % for straight functions', () => {
-  const random = seeded(11)
-  const shapes = [normal, rectangular, triangular, arcsine]
+  const random = seededRandom(11)
+  const shapes = [normalDistribution, rectangular, triangular, arcsine]
   for (let round = 0; round < 20; round++) {
     const pick = (i: number): Distribution => {
-      const shape = shapes[(round + i) % 4] as typeof normal
+      const shape = shapes[(round + i) % 4] as typeof normalDistribution
       return shape(100 * random(), 0.2 + random())
     }
     const inputs = { x: pick(0), y: pick(1), z: pick(2) }
     const [p, q, r] = [random() + 0.2, random() - 0.5, 3 * random()]
     const fn = ({ x, y, z }: Readonly<Record<'x' | 'y' | 'z', number>>): number => p * x + q * y + r * z
     const first = propagate(fn, inputs)
-    const trials = sample(fn, inputs, { trials: 100_000, seed: round })
+    const trials = propagateBySampling(fn, inputs, { trials: 100_000, seed: round })
     expect(Math.abs(trials.standardUncertainty / first.standardUncertainty - 1)).toBeLessThan(0.01)
     expect(Math.abs(trials.mean - first.value)).toBeLessThan(0.02 * first.standardUncertainty)
     expect(first.linear).toBe(true)
@@ -93,9 +93,9 @@ test('correlated normal inputs give sample and propagate the same spread', () =>
   const options = { correlations: [{ between: ['a', 'b'], coefficient: 0.7 }] } as const
   const first = propagate(minus, readings, options)
   expect(first.standardUncertainty).toBeCloseTo(Math.sqrt(8 - 2 * 0.7 * 4), 12)
-  const trials = sample(minus, readings, { trials: 200_000, seed: 2, ...options })
+  const trials = propagateBySampling(minus, readings, { trials: 200_000, seed: 2, ...options })
   expect(Math.abs(trials.standardUncertainty / first.standardUncertainty - 1)).toBeLessThan(0.01)
-  const none = sample(minus, readings, {
+  const none = propagateBySampling(minus, readings, {
     trials: 1000,
     seed: 2,
     correlations: [{ between: ['a', 'b'], coefficient: 1 }],
@@ -106,7 +106,7 @@ test('correlated normal inputs give sample and propagate the same spread', () =>
 // The verdict is compared with what the intervals do: both ends of the 95 % interval of a monotone function of one normal
 // input are known exactly, and for the products sampling finds them.
 test('the verdict on straightness is right in 1,000 seeded cases', () => {
-  const random = seeded(2026)
+  const random = seededRandom(2026)
   const z = normalQuantile(0.975)
   let wrong = 0
   const endsApart = (propagated: { value: number; standardUncertainty: number }, low: number, high: number): number =>
@@ -126,7 +126,7 @@ test('the verdict on straightness is right in 1,000 seeded cases', () => {
       // parabola: bends by q z² u² at the end, of slope u
       const q = (bend * slope) / (4 * u)
       const fn = ({ v }: { readonly v: number }): number => slope * v + q * (v - x) * (v - x)
-      const found = propagate(fn, { v: normal(x, u) })
+      const found = propagate(fn, { v: normalDistribution(x, u) })
       const [low, high] = [fn({ v: x - z * u }), fn({ v: x + z * u })]
       if (found.linear !== endsApart(found, low, high) < 0.2) wrong++
     } else if (family === 1) {
@@ -134,23 +134,23 @@ test('the verdict on straightness is right in 1,000 seeded cases', () => {
       const at = x + (random() - 0.5) * u
       const lost = straight ? 0.08 * random() : 0.5 + 0.4 * random()
       const fn = ({ v }: { readonly v: number }): number => slope * v - lost * slope * Math.max(0, v - at)
-      const found = propagate(fn, { v: normal(x, u) })
+      const found = propagate(fn, { v: normalDistribution(x, u) })
       const [low, high] = [fn({ v: x - z * u }), fn({ v: x + z * u })]
       if (found.linear !== endsApart(found, low, high) < 0.2) wrong++
     } else if (family === 2) {
       // exponential: both slope and curvature grow
       const rate = (straight ? 0.04 * random() : 0.4 + 0.4 * random()) / u
       const fn = ({ v }: { readonly v: number }): number => Math.exp(rate * (v - x))
-      const found = propagate(fn, { v: normal(x, u) })
+      const found = propagate(fn, { v: normalDistribution(x, u) })
       const [low, high] = [fn({ v: x - z * u }), fn({ v: x + z * u })]
       if (found.linear !== endsApart(found, low, high) < 0.2) wrong++
     } else {
       // product of two inputs about zero: nothing to first order when both are at zero, a straight line when far away
       const away = straight ? 30 + 30 * random() : 0.5 * random()
-      const inputs = { v: normal(away * u, u), w: normal(away * 2 * u, 2 * u) }
+      const inputs = { v: normalDistribution(away * u, u), w: normalDistribution(away * 2 * u, 2 * u) }
       const fn = ({ v, w }: { readonly v: number; readonly w: number }): number => v * w
       const found = propagate(fn, inputs)
-      const trials = sample(fn, inputs, { trials: 4000, seed: k })
+      const trials = propagateBySampling(fn, inputs, { trials: 4000, seed: k })
       const apart = endsApart(found, quantileOf(trials, 0.025), quantileOf(trials, 0.975))
       // 4000 trials leave 0.05 of noise in an end
       if (found.linear !== apart < 0.2 + 0.05) wrong++
@@ -160,7 +160,7 @@ test('the verdict on straightness is right in 1,000 seeded cases', () => {
 })
 
 test('a kink at the stated value, a step and a flat top are called not linear', () => {
-  const inputs = { v: normal(5, 1) }
+  const inputs = { v: normalDistribution(5, 1) }
   for (const fn of [
     ({ v }: { readonly v: number }) => Math.abs(v - 5),
     ({ v }: { readonly v: number }) => Math.max(v, 5),
@@ -176,35 +176,42 @@ test('a function that refuses values within two standard uncertainties counts as
     if (v < 0) throw new Error('below zero')
     return v
   }
-  const { linear, departure } = propagate(root, { v: normal(1.5, 1) })
+  const { linear, departure } = propagate(root, { v: normalDistribution(1.5, 1) })
   expect(linear).toBe(false)
   expect(departure).toBe(Infinity)
-  expect(() => propagate(root, { v: normal(0.5, 1) })).toThrow('below zero')
+  expect(() => propagate(root, { v: normalDistribution(0.5, 1) })).toThrow('below zero')
 })
 
 test('a constant result has no uncertainty and is straight', () => {
-  const { standardUncertainty, linear, contributions } = propagate(() => 7, { v: normal(1, 1), exact: normal(2, 0) })
+  const { standardUncertainty, linear, contributions } = propagate(() => 7, {
+    v: normalDistribution(1, 1),
+    exact: normalDistribution(2, 0),
+  })
   expect(standardUncertainty).toBe(0)
   expect(linear).toBe(true)
   expect(contributions.map(({ share }) => share)).toEqual([0, 0])
 })
 
 test('the check of Supplement 1 accepts a straight function and refuses a bent one', () => {
-  const inputs = { v: normal(10, 1) }
+  const inputs = { v: normalDistribution(10, 1) }
   const straight = ({ v }: { readonly v: number }): number => 3 * v
   const bent = ({ v }: { readonly v: number }): number => v * v * v * v
   const options = { probability: 0.95, figures: 1 } as const
   const trials = { trials: 200_000, seed: 9 }
-  expect(linearityCheck(propagate(straight, inputs), sample(straight, inputs, trials), options).accepted).toBe(true)
-  expect(linearityCheck(propagate(bent, inputs), sample(bent, inputs, trials), options).accepted).toBe(false)
+  expect(
+    linearityCheck(propagate(straight, inputs), propagateBySampling(straight, inputs, trials), options).accepted,
+  ).toBe(true)
+  expect(linearityCheck(propagate(bent, inputs), propagateBySampling(bent, inputs, trials), options).accepted).toBe(
+    false,
+  )
 })
 
 test('a change of unit changes the uncertainty by the same factor and nothing else', () => {
   assert(
     property(double({ min: 1e-6, max: 1e6, noNaN: true }), (factor) => {
-      const stated = propagate(({ a, b }) => a * b + a, { a: normal(3, 0.1, 5), b: rectangular(5, 0.4) })
+      const stated = propagate(({ a, b }) => a * b + a, { a: normalDistribution(3, 0.1, 5), b: rectangular(5, 0.4) })
       const scaled = propagate(({ a, b }) => a * b + a, {
-        a: normal(3 * factor, 0.1 * factor, 5),
+        a: normalDistribution(3 * factor, 0.1 * factor, 5),
         b: rectangular(5, 0.4),
       })
       expect(scaled.standardUncertainty / factor / stated.standardUncertainty).toBeCloseTo(1, 9)
@@ -216,7 +223,7 @@ test('a change of unit changes the uncertainty by the same factor and nothing el
 })
 
 test('an expanded interval lies evenly about the value and names its probability', () => {
-  const { low, high, value, probability, coverageFactor: k } = expanded(propagate(minus, readings), 0.95)
+  const { low, high, value, probability, coverageFactor: k } = expandedUncertainty(propagate(minus, readings), 0.95)
   expect(high - value).toBeCloseTo(value - low, 12)
   expect(probability).toBe(0.95)
   expect(k).toBeCloseTo(normalQuantile(0.975), 12)
@@ -239,30 +246,34 @@ test('what cannot be is refused with the name of the input', () => {
 })
 
 test('correlations that contradict each other are refused', () => {
-  const three = { a: normal(1, 1), b: normal(1, 1), c: normal(1, 1) }
+  const three = { a: normalDistribution(1, 1), b: normalDistribution(1, 1), c: normalDistribution(1, 1) }
   const correlations = [
     { between: ['a', 'b'], coefficient: 0.9 },
     { between: ['b', 'c'], coefficient: 0.9 },
     { between: ['a', 'c'], coefficient: -0.9 },
   ] as const
   expect(() => propagate(({ a, b, c }) => a + b + c, three, { correlations })).toThrow(/contradicts itself/)
-  expect(() => sample(({ a, b, c }) => a + b + c, three, { correlations, trials: 100, seed: 1 })).toThrow(/contradicts/)
+  expect(() => propagateBySampling(({ a, b, c }) => a + b + c, three, { correlations, trials: 100, seed: 1 })).toThrow(
+    /contradicts/,
+  )
 })
 
 test('sampling refuses correlation between shapes that are not normal, and says what to do', () => {
-  const inputs = { a: rectangular(200, 2), b: normal(50, 2) }
+  const inputs = { a: rectangular(200, 2), b: normalDistribution(50, 2) }
   const options = { trials: 100, seed: 1, correlations: [{ between: ['a', 'b'], coefficient: 0.5 }] } as const
-  expect(() => sample(minus, inputs, options)).toThrow(/input of its own/)
-  expect(() => sample(minus, inputs, { trials: 10, seed: 1 })).toThrow(
+  expect(() => propagateBySampling(minus, inputs, options)).toThrow(/input of its own/)
+  expect(() => propagateBySampling(minus, inputs, { trials: 10, seed: 1 })).toThrow(
     expect.objectContaining({ argument: 'options.trials' }),
   )
-  expect(() => sample(minus, inputs, { trials: 1000, seed: 1.5 })).toThrow(
+  expect(() => propagateBySampling(minus, inputs, { trials: 1000, seed: 1.5 })).toThrow(
     expect.objectContaining({ argument: 'options.seed' }),
   )
-  expect(() => sample(({ a }) => Math.log(a - 200), inputs, { trials: 1000, seed: 1 })).toThrow(/not finite/)
+  expect(() => propagateBySampling(({ a }) => Math.log(a - 200), inputs, { trials: 1000, seed: 1 })).toThrow(
+    /not finite/,
+  )
 })
 
 test('distributions survive JSON with finite degrees of freedom', () => {
-  const stated = normal(3, 0.1, 5)
+  const stated = normalDistribution(3, 0.1, 5)
   expect(JSON.parse(JSON.stringify(stated))).toEqual(stated)
 })

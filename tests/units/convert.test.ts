@@ -26,13 +26,13 @@ import {
   type MeasuredDimension,
   measure,
   metre,
+  offsetBy,
   percent,
   psi,
-  shiftedBy,
+  sumOf,
   temperatureOf,
   toAbsolute,
   toGauge,
-  totalOf,
   type Unit,
 } from '../../src/units/index.ts'
 
@@ -107,7 +107,7 @@ test('mistakes of datum, kind and unit do not compile', () => {
   takesAbsolute(filled)
   // @ts-expect-error the bare sum of two absolutes is a plain number
   takesAbsolute(inside + inside)
-  takesAbsolute(shiftedBy(inside, difference(1, bar)))
+  takesAbsolute(offsetBy(inside, difference(1, bar)))
   // @ts-expect-error a plain number is no pressure
   takesAbsolute(200)
 
@@ -134,11 +134,11 @@ test('mistakes of datum, kind and unit do not compile', () => {
 
   const atZero = { name: '0 °C, 1 atm' } as const
   const atFifteen = { name: '15 °C, 1 atm' } as const
-  totalOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atZero))
+  sumOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atZero))
   // @ts-expect-error free gas of two reference conditions
-  totalOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atFifteen))
+  sumOf(freeGasOf(1, litre, atZero), freeGasOf(2, litre, atFifteen))
   // @ts-expect-error absolute pressures do not add
-  totalOf(inside, inside)
+  sumOf(inside, inside)
 
   const takesInternal = (v: ReturnType<typeof internalVolumeOf>): number => v
   takesInternal(internalVolumeOf(12, litre))

@@ -18,7 +18,7 @@ const exact: [Unit, string, string][] = [
   [units.millilitre, 'mL', 'm^3'],
   [units.cubicInch, 'in^3', 'm^3'],
   [units.cubicFoot, 'cuft', 'm^3'],
-  [units.gallonUs, 'gal', 'm^3'],
+  [units.usGallon, 'gal', 'm^3'],
   [units.gram, 'g', 'kg'],
   [units.pound, 'lbm', 'kg'],
   [units.ounce, 'oz', 'kg'],

@@ -9,7 +9,7 @@ import {
   parseUnit,
   psi,
   roundNumber,
-  styled,
+  withNumberStyle,
 } from '../../src/units/index.ts'
 
 test.each([
@@ -97,7 +97,9 @@ test('what the library writes, it reads', () => {
       constantFrom('point', 'comma'),
       (n, unit, decimal) => {
         const { text, value } = roundNumber(n, { decimals: 2 })
-        const read = parseQuantity(`${styled(text, { decimal })}\u202f${unit.symbol}`, 'internal volume', { decimal })
+        const read = parseQuantity(`${withNumberStyle(text, { decimal })}\u202f${unit.symbol}`, 'internal volume', {
+          decimal,
+        })
         expect(inUnit(read, { ...litre, factor: unit.factor })).toBeCloseTo(value, 6)
       },
     ),

@@ -10,7 +10,7 @@ import {
   round,
   roundingUses,
   roundNumber,
-  styled,
+  withNumberStyle,
 } from '../../src/units/index.ts'
 
 // Ties to even, one step: iso-80000-1 annex B rule A. The three first are the decimals that binary arithmetic gets wrong.
@@ -110,6 +110,6 @@ test('writes point or comma, groups from five digits on, true minus, and never p
     '12\u202f345,6\u202fL',
   )
   expect(format(gauge(-2, bar), { unit: bar, decimals: 0 })).toBe('−2\u202fbar')
-  expect(styled('2630')).toBe('2630')
-  expect(styled('1234567.891', { grouping: 'none' })).toBe('1234567.891')
+  expect(withNumberStyle('2630')).toBe('2630')
+  expect(withNumberStyle('1234567.891', { grouping: 'none' })).toBe('1234567.891')
 })

@@ -4,10 +4,10 @@ import {
   endurance,
   format,
   gasUsed,
-  gaugeError,
   inUnit,
   litre,
   litrePerMinute,
+  maximumPermissibleError,
   meanAmbientPressure,
   measure,
   minute,
@@ -31,12 +31,12 @@ export function enduranceSection(request, { style, water, profile: columns, quan
   )
   const profile = profileInWater(points, water)
   const respiratoryMinuteVolume = quantity('volume flow', request.respiratoryMinuteVolume)
-  const breathedTemperature = quantity('temperature', request.breathedTemperature)
+  const breathingGasTemperature = quantity('temperature', request.breathingGasTemperature)
   const dive = {
     profile,
     breathing: [{ from: measure(0, second), respiratoryMinuteVolume, cylinder: 'back' }],
     cylinders: { back: cylinder },
-    breathedTemperature,
+    breathingGasTemperature,
   }
   const series = (gas) => pressureSeries(dive, { every: measure(0.5, minute), gas })
   const used = gasUsed(dive).back
@@ -54,7 +54,7 @@ export function enduranceSection(request, { style, water, profile: columns, quan
       temperature: cylinder.temperature,
       mixture: cylinder.mixture,
       residualPressure,
-      gaugeError: gaugeError({
+      maximumPermissibleError: maximumPermissibleError({
         span: quantity('pressure difference', request.gaugeClass.span),
         accuracyClass: request.gaugeClass.accuracyClass,
       }),
@@ -105,7 +105,7 @@ export function enduranceSection(request, { style, water, profile: columns, quan
     residualPressure,
     respiratoryMinuteVolume,
     ambientPressure: meanPressure,
-    breathedTemperature,
+    breathingGasTemperature,
   })
   const solution = workedSolution(
     enduranceCard,

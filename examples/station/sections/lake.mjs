@@ -4,13 +4,13 @@ import {
   foot,
   format,
   hectopascal,
+  indicatedDepth,
   kilogramPerCubicMetre,
   maximumOperatingDepth,
   metre,
   nitrox,
   pressureAtDepth,
   psi,
-  shownDepth,
   standardGravity,
 } from 'litrebar'
 import { dualUnitTable, maximumOperatingDepthCard, pressureAtDepthCard, workedSolution } from 'litrebar/course'
@@ -19,7 +19,7 @@ import { dualUnitTable, maximumOperatingDepthCard, pressureAtDepthCard, workedSo
 export function lakeSection(request, { style, water, quantity }) {
   const depth = quantity('depth', request.depth)
   const pressure = pressureAtDepth({ ...water, depth })
-  const shown = shownDepth({
+  const shown = indicatedDepth({
     pressure,
     surfacePressure: water.surfacePressure,
     convention: depthConventions.depthGauge,
@@ -28,11 +28,11 @@ export function lakeSection(request, { style, water, quantity }) {
   const inputs = { p0: water.surfacePressure, rho: water.density, g: standardGravity, d: depth }
   const units = { p: bar, p0: hectopascal, rho: kilogramPerCubicMetre, d: metre }
   const working = workedSolution(pressureAtDepthCard, inputs, { units, figures: 4 })
-  const limit = quantity('absolute pressure', request.highestOxygenPartialPressure)
+  const limit = quantity('absolute pressure', request.maximumOxygenPartialPressure)
   const deepest = maximumOperatingDepth({
     ...water,
     mixture: nitrox(request.oxygen),
-    highestOxygenPartialPressure: limit,
+    maximumOxygenPartialPressure: limit,
   })
   const mixtureWorking = workedSolution(
     maximumOperatingDepthCard,
@@ -58,7 +58,7 @@ export function lakeSection(request, { style, water, quantity }) {
         {
           heading: 'Display',
           of: (d) =>
-            shownDepth({
+            indicatedDepth({
               pressure: pressureAtDepth({ ...water, depth: d }),
               surfacePressure: water.surfacePressure,
               convention: depthConventions.depthGauge,

@@ -1,6 +1,6 @@
 import {
-  acceptance,
   acceptanceLimits,
+  assessAcceptance,
   breathingAnalysis,
   difference,
   dryAir,
@@ -35,7 +35,7 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
   const { value, standardUncertainty, expandedUncertainty } = analysis.workOfBreathingPerLitre
   const work = (q) => format(q, { unit: joulePerLitre, decimals: 2, ...style })
   const { inhalationPressure, exhalationPressure } = analysis.summary
-  const judged = acceptance(
+  const judged = assessAcceptance(
     {
       workOfBreathingPerLitre: value,
       inhalationPressure: inhalationPressure.mean,

@@ -11,8 +11,8 @@ import {
   inUnit,
   kelvin,
   litrePerMinute,
-  lowestSupplyPressure,
   metre,
+  minimumSupplyPressure,
   molarMass,
   nearestColdTest,
   peakDemand,
@@ -43,19 +43,19 @@ export function supplySection(request, { style, water, quantity }) {
     },
     mixture: dryAir,
     supplyTemperature: temperature,
-    breathedTemperature: temperature,
+    breathingGasTemperature: temperature,
     intermediatePressure: quantity('pressure difference', request.firstStage.intermediatePressure),
     regulatingMargin: quantity('pressure difference', request.firstStage.regulatingMargin),
   }
   const together = { ...stage, peakFlow: peakDemand(ventilation, { shift: 0 }).peakFlow }
   const alone = { ...stage, peakFlow: peakDemand(ventilation).peakFlow }
-  const lowest = (supply, at) => lowestSupplyPressure({ ...supply, ambientPressure: at }).supplyPressure
+  const lowest = (supply, at) => minimumSupplyPressure({ ...supply, ambientPressure: at }).supplyPressure
   const gauge = (pressure) => toGauge(pressure, water.surfacePressure)
   const bars = (pressure) => format(gauge(pressure), { unit: bar, decimals: 0, toward: 'up', ...style })
   const metres = (q) => format(q, { unit: metre, decimals: 0, ...style })
-  const both = lowestSupplyPressure({ ...together, ambientPressure })
+  const both = minimumSupplyPressure({ ...together, ambientPressure })
   const one = lowest(alone, ambientPressure)
-  const highestPressure = quantity('absolute pressure', request.upTo)
+  const maximumPressure = quantity('absolute pressure', request.upTo)
   const depths = request.tableDepths.map((n) => quantity('depth', `${n} m`))
   const chart = supplyMapChart({
     id: 'supply',
@@ -63,8 +63,8 @@ export function supplySection(request, { style, water, quantity }) {
     water,
     depths,
     supplies: {
-      'one diver': compileSupply(alone, { highestPressure }),
-      'two, breathing in step': compileSupply(together, { highestPressure }),
+      'one diver': compileSupply(alone, { maximumPressure }),
+      'two, breathing in step': compileSupply(together, { maximumPressure }),
     },
   })
   const table = dualUnitTable(
@@ -110,7 +110,7 @@ export function supplySection(request, { style, water, quantity }) {
   const behind = (pressure) =>
     throttledTemperature(dryAir, { pressure: absolute(pressure, bar), temperature }, pressureBehind)
   const degrees = (t) => format(t, { unit: celsius, decimals: 0, ...style })
-  const full = inUnit(highestPressure, bar)
+  const full = inUnit(maximumPressure, bar)
   const coldChart = temperatureMapChart({
     id: 'cold',
     title: 'A full cylinder makes the coldest gas',

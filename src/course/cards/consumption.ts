@@ -106,12 +106,12 @@ export const respiratoryMinuteVolumeFromDropCard: Card = {
       const profile = steadyProfile(knowns['profile.ambientPressure'], knowns['profile.time'])
       const surfacePressure = 101_325 as AbsolutePressure // of no effect on the rate at ambient pressure
       return measuredRate(
-        { cylinders: [{ before, after }], profile, breathedTemperature: temperature, surfacePressure },
+        { cylinders: [{ before, after }], profile, breathingGasTemperature: temperature, surfacePressure },
         { gas: 'ideal' },
       )
     },
   },
-  besides: ['breathedTemperature', 'surfacePressure', 'gas', 'compiled'],
+  besides: ['breathingGasTemperature', 'surfacePressure', 'gas', 'compiled'],
   conditions: [
     'ideal gas: between 300 and 200 bar of air it overstates by some 30 per cent',
     'the same temperature at both readings',
@@ -177,12 +177,12 @@ export const enduranceCard: Card = {
         {
           ...rest,
           cylinders: [{ internalVolume, pressure, temperature, mixture: dryAir }],
-          breathedTemperature: temperature,
+          breathingGasTemperature: temperature,
         },
         { gas: 'ideal' },
       ),
   },
-  besides: ['breathedTemperature', 'gas', 'compiled'],
+  besides: ['breathingGasTemperature', 'gas', 'compiled'],
   conditions: ['ideal gas', 'one depth, one rate, one temperature'],
   source: 'litrebar-derivation',
   cautions: ['reserve'],
@@ -226,15 +226,15 @@ export const turnPressureCard: Card = {
       subscript: 'r',
       meaning: 'absolute pressure that is kept',
       dimension: 'pressure',
-      parameter: 'keptPressure',
+      parameter: 'retainedPressure',
     },
   },
   forms: { pt: ['-', 'p', ['*', 'f', ['-', 'p', 'pr']]] },
   core: {
-    pt: ({ 'contents.pressure': pressure, keptPressure, fraction }: TurnInputs) => {
+    pt: ({ 'contents.pressure': pressure, retainedPressure, fraction }: TurnInputs) => {
       const contents = { internalVolume: 0.012 as InternalVolume, pressure, temperature, mixture: dryAir }
       const gaugeZero = 101_325 as AbsolutePressure
-      const { turns } = turnPressures([{ contents, keptPressure }], {
+      const { turns } = turnPressures([{ contents, retainedPressure }], {
         fraction,
         gas: 'ideal',
         gaugeZero,
@@ -243,7 +243,7 @@ export const turnPressureCard: Card = {
       return turns[0]?.pressure ?? Number.NaN
     },
   },
-  besides: ['gaugeError', 'gas', 'compiled', 'gaugeZero', 'show'],
+  besides: ['maximumPermissibleError', 'gas', 'compiled', 'gaugeZero', 'show'],
   conditions: ['ideal gas', 'one diver, or like cylinders and like rates'],
   source: 'common-practice',
   cautions: ['reserve'],
@@ -266,4 +266,4 @@ type EnduranceInputs = {
   ambientPressure: AbsolutePressure
 }
 
-type TurnInputs = { 'contents.pressure': AbsolutePressure; keptPressure: AbsolutePressure; fraction: number }
+type TurnInputs = { 'contents.pressure': AbsolutePressure; retainedPressure: AbsolutePressure; fraction: number }

@@ -16,7 +16,7 @@ import {
   nitrox,
   partialPressure,
   richestMixture,
-  surfaceEquivalent,
+  surfaceEquivalentFraction,
 } from '../../gas-law/index.ts'
 import type { AbsolutePressure, InternalVolume, MoleFraction, Temperature } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
@@ -340,7 +340,7 @@ export const idealGasDensityCard: Card = {
 export const surfaceEquivalentCard: Card = {
   id: 'surface-equivalent',
   title: 'Surface equivalent of a contaminant',
-  documents: 'surfaceEquivalent',
+  documents: 'surfaceEquivalentFraction',
   result: 'xs',
   symbols: {
     xs: {
@@ -348,7 +348,7 @@ export const surfaceEquivalentCard: Card = {
       subscript: 'se',
       meaning: 'surface equivalent fraction',
       dimension: 'fraction',
-      parameter: 'surfaceEquivalent',
+      parameter: 'surfaceEquivalentFraction',
     },
     x: { letter: 'x', meaning: 'fraction in the gas breathed', dimension: 'fraction', parameter: 'fraction' },
     p: { letter: 'p', meaning: 'absolute pressure around the diver', dimension: 'pressure', parameter: 'pressure' },
@@ -361,7 +361,7 @@ export const surfaceEquivalentCard: Card = {
     },
   },
   forms: { xs: ['/', ['*', 'x', 'p'], 'p0'] },
-  core: { xs: surfaceEquivalent },
+  core: { xs: surfaceEquivalentFraction },
   conditions: ['what acts on the diver is the partial pressure'],
   source: 'us-navy-diving-manual',
   place: 'partial pressures and surface equivalents',
@@ -382,7 +382,7 @@ export const maximumOperatingDepthCard: Card = {
       subscript: 'O2',
       meaning: 'highest oxygen partial pressure, stated by the rule in force',
       dimension: 'pressure',
-      parameter: 'highestOxygenPartialPressure',
+      parameter: 'maximumOxygenPartialPressure',
     },
     x: {
       letter: 'x',
@@ -432,7 +432,7 @@ export const richestMixtureCard: Card = {
       subscript: 'O2',
       meaning: 'highest oxygen partial pressure, stated by the rule in force',
       dimension: 'pressure',
-      parameter: 'highestOxygenPartialPressure',
+      parameter: 'maximumOxygenPartialPressure',
     },
     p0: {
       letter: 'p',
@@ -534,7 +534,7 @@ export const freeGasCard: Card = {
   range: { V: [0.001, 0.05], p: [1_000_000, 30_000_000], T: [270, 320], p0: [100_000, 101_325], T0: [273.15, 294.26] },
 }
 
-type DepthInputs = WaterColumn & { 'mixture.oxygen': number; highestOxygenPartialPressure: AbsolutePressure }
+type DepthInputs = WaterColumn & { 'mixture.oxygen': number; maximumOxygenPartialPressure: AbsolutePressure }
 
 type FreeGasInputs = {
   internalVolume: InternalVolume

@@ -413,7 +413,7 @@ const heatCapacityRatio: CardSymbol = {
   letter: 'γ',
   meaning: 'ratio of heat capacities',
   dimension: 'fraction',
-  parameter: 'ratioOfHeatCapacities',
+  parameter: 'heatCapacityRatio',
 }
 const R: CardSymbol = { letter: 'R', meaning: 'molar gas constant', dimension: 'molar heat capacity' }
 const flowFactor: CardSymbol = { letter: 'C', meaning: 'critical flow factor, 0.685 for air', dimension: 'fraction' }
@@ -501,6 +501,6 @@ interface ChokedOrifice {
   readonly area: Area
   readonly dischargeCoefficient: Fraction
   readonly molarMass: MolarMass
-  readonly ratioOfHeatCapacities: Fraction
+  readonly heatCapacityRatio: Fraction
   readonly upstreamTemperature: Temperature
 }

@@ -34,11 +34,11 @@ export function supplyMapChart(options: SupplyMapChartOptions): Chart {
     const from = bar.factor
     const supplyPressures = Float64Array.from(
       { length: rows },
-      (_, row) => from + ((compiled.highestPressure - from) * row) / (rows - 1),
+      (_, row) => from + ((compiled.maximumPressure - from) * row) / (rows - 1),
     )
-    const { lowestSupplyPressure } = supplyMap(compiled, { ambientPressures, supplyPressures })
+    const { minimumSupplyPressure } = supplyMap(compiled, { ambientPressures, supplyPressures })
     const met = depths.flatMap((depth, index) => {
-      const pressure = lowestSupplyPressure[index] as AbsolutePressure
+      const pressure = minimumSupplyPressure[index] as AbsolutePressure
       return Number.isNaN(pressure) ? [] : [[depth, toGauge(pressure, water.surfacePressure) / bar.factor] as const]
     })
     if (met.length < 2) throw notMet(name, met.length)

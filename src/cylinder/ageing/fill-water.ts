@@ -3,7 +3,7 @@ import {
   dewPoint,
   dryAir,
   molarDensity,
-  pressureAt,
+  pressureAtDensity,
   saturatedWaterFraction,
   type WaterPhase,
 } from '../../gas-law/index.ts'
@@ -91,7 +91,7 @@ export function fillWater(fill: MoistFill): FillWater {
     .map(({ name, temperature: cold }, index) => {
       requireWithin(`parts[${String(index)}].temperature`, cold, temperatureRange)
       // The amount stays, so the pressure at the cold temperature is that of the same density.
-      const there = pressureAt(dryAir, { molarDensity: density, temperature: cold })
+      const there = pressureAtDensity(dryAir, { molarDensity: density, temperature: cold })
       const held = saturatedWaterFraction({ temperature: cold, pressure: there })
       const settled =
         held >= waterFraction ? 0 : (waterFraction - ((1 - waterFraction) * held) / (1 - held)) / waterFraction

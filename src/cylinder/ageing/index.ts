@@ -9,10 +9,10 @@ export {
   wearLimits,
 } from './inspection-finding.table.ts'
 export {
+  assessNeckCrack,
   eddyCurrentNotch,
   type NeckCrack,
   type NeckCrackCriterion,
-  neckCrack,
   neckCrackCriteria,
 } from './neck-crack.ts'
 export { type RustProduct, type RustProductName, rustMolarMasses, rustProducts } from './rust.table.ts'

@@ -56,10 +56,10 @@ const longest = 2
  * @throws LitrebarError `range`, naming the field
  * @source cfr-49-180-appendix-c; phmsa-10-0019r
  * @example
- * const verdicts = neckCrack({ lengthInThreads: 1.5, isInThreads: true })
+ * const verdicts = assessNeckCrack({ lengthInThreads: 1.5, isInThreads: true })
  * const shown = [verdicts['appendix-c'].verdict, verdicts['letter-2011'].verdict] // => ['within', 'beyond']
  */
-export function neckCrack({
+export function assessNeckCrack({
   lengthInThreads,
   isInThreads,
 }: NeckCrack): Readonly<Record<keyof typeof neckCrackCriteria, Assessment<Fraction>>> {

@@ -65,13 +65,13 @@ export const capacityColumns = [
 /**
  * Capacity table: free gas by real and by ideal gas, and the mass of it, of many cylinders at their service pressures.
  *
- * @param cylinders - name, internal volume, m³, service pressure, gauge, Pa; `sizesOfTheTrade` gives a list
+ * @param cylinders - name, internal volume, m³, service pressure, gauge, Pa; `tradeSizes` gives a list
  * @param condition - mixture, temperature of the settled gas, K, ambient pressure, absolute, Pa, reference condition
  * @returns one row of quantities per cylinder, for `capacityColumns` to show in either system
  * @throws LitrebarError `range`, naming the field
  * @source common-practice, definition; density from gas-law
  * @example
- * const rows = capacityTable(sizesOfTheTrade(), {
+ * const rows = capacityTable(tradeSizes(), {
  *   mixture: dryAir,
  *   temperature: temperatureOf(15, celsius),
  *   ambientPressure: absolute(1, atmosphere),
@@ -108,9 +108,9 @@ export function capacityTable<Reference extends string>(
  * @returns name, internal volume, m³, service pressure, gauge, Pa
  * @source common-practice
  * @example
- * sizesOfTheTrade().length // => 10
+ * tradeSizes().length // => 10
  */
-export function sizesOfTheTrade(): readonly ListedCylinder[] {
+export function tradeSizes(): readonly ListedCylinder[] {
   return cylinderSizes.map(({ name, internalVolume, servicePressure }: CylinderSize) => ({
     name,
     internalVolume: internalVolumeOf(internalVolume.value, litre),

@@ -5,7 +5,7 @@ export {
   capacityColumns,
   capacityTable,
   type ListedCylinder,
-  sizesOfTheTrade,
+  tradeSizes,
 } from './capacity-table.ts'
 export {
   type CapacityComparison,

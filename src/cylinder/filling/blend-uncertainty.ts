@@ -1,6 +1,6 @@
 import { type GasModelOption, gases, type Mixture, mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
-import { type Inputs, normal, type Propagated, propagate } from '../../uncertainty/index.ts'
+import { type Inputs, normalDistribution, type Propagated, propagate } from '../../uncertainty/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -74,19 +74,21 @@ export function blendUncertainty(uncertain: UncertainFill, options: GasModelOpti
   const { start, steps } = fill
   const isEmpty = start.pressure === 0
   const inputs: Inputs = {
-    scale: normal(1, scale),
+    scale: normalDistribution(1, scale),
     ...(isEmpty
       ? {}
       : {
-          'start pressure': normal<number>(start.pressure, reading),
-          'start temperature': normal<number>(fill.temperature, temperature),
-          'start oxygen': normal<number>(start.mixture.oxygen, analyser),
-          ...(start.mixture.helium > 0 ? { 'start helium': normal<number>(start.mixture.helium, analyser) } : {}),
+          'start pressure': normalDistribution<number>(start.pressure, reading),
+          'start temperature': normalDistribution<number>(fill.temperature, temperature),
+          'start oxygen': normalDistribution<number>(start.mixture.oxygen, analyser),
+          ...(start.mixture.helium > 0
+            ? { 'start helium': normalDistribution<number>(start.mixture.helium, analyser) }
+            : {}),
         }),
     ...Object.fromEntries(
       steps.flatMap((step, k) => [
-        [`pressure of step ${k + 1}`, normal<number>(step.pressure, reading)],
-        [`temperature of step ${k + 1}`, normal<number>(step.temperature ?? fill.temperature, temperature)],
+        [`pressure of step ${k + 1}`, normalDistribution<number>(step.pressure, reading)],
+        [`temperature of step ${k + 1}`, normalDistribution<number>(step.temperature ?? fill.temperature, temperature)],
       ]),
     ),
   }

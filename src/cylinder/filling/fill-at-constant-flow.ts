@@ -1,4 +1,4 @@
-import { gasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
+import { gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -120,7 +120,7 @@ interface Exchange {
 function idealEnd({ caloric, mixture, perMole, wall }: Exchange, { start, supply }: SteadyFill, ratio: number): number {
   const isochoric = caloric.internalEnergy(mixture, { pressure: 1, temperature: 1 })
   const alpha = perMole / isochoric
-  const limit = ((1 + gasConstant / isochoric) * supply.temperature + alpha * wall) / (1 + alpha)
+  const limit = ((1 + gerg2008GasConstant / isochoric) * supply.temperature + alpha * wall) / (1 + alpha)
   return limit + (start.temperature - limit) * ratio ** -(1 + alpha)
 }
 
@@ -132,7 +132,7 @@ function integrated(
   const temperatureAt = (energy: number, n: number): number =>
     caloric.temperatureOfEnergy(mixture, energy / n, n / room)
   const perLog = (energy: number, n: number): number => n * (brought + perMole * (wall - temperatureAt(energy, n)))
-  const stiffness = 1 + perMole / (2.5 * gasConstant)
+  const stiffness = 1 + perMole / (2.5 * gerg2008GasConstant)
   const steps = Math.ceil(Math.log(amount / held) * stiffness * stepsPerUnit) + 8
   const step = Math.log(amount / held) / steps
   let energy = held * caloric.internalEnergy(mixture, start)

@@ -1,5 +1,5 @@
 import { LitrebarError } from '../../errors/index.ts'
-import { type GasModel, type GasModelOption, gasConstant, type Mixture } from '../../gas-law/index.ts'
+import { type GasModel, type GasModelOption, gerg2008GasConstant, type Mixture } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Amount,
@@ -114,7 +114,7 @@ export function filledTo(
   }
   let left = 0
   let excessLeft = excess(0)
-  let right = (-excessLeft * room) / (gasConstant * settled)
+  let right = (-excessLeft * room) / (gerg2008GasConstant * settled)
   for (let step = 0; step < mostSteps; step++) {
     const excessRight = excess(right)
     if (Math.abs(excessRight) <= 1e-12 * target || right === left) return withAdded(right)

@@ -19,7 +19,7 @@ import { type FillLimitRow, fillLimitRows } from './fill-limit.table.ts'
 import { type PlusFindings, plusPermission } from './plus-permission.ts'
 
 /** A cylinder as marked under the US specifications: it bears a service pressure. */
-export interface UsMarked {
+export interface UsMarking {
   readonly rule: 'us-specification'
   readonly servicePressure: GaugePressure
   /** What is known of the conditions of the ten per cent permission. Leave out to do without it. */
@@ -27,14 +27,14 @@ export interface UsMarked {
 }
 
 /** A cylinder as marked under the UN and ISO rules: it bears a test pressure and, as a rule, a working pressure. */
-export interface UnMarked {
+export interface UnMarking {
   readonly rule: 'un-receptacle'
   readonly testPressure: GaugePressure
   readonly workingPressure?: GaugePressure
 }
 
 /** What a filling limit hangs on: the marking, the gas, and the pressure around the gauge. */
-export type FillLimitInput = (UsMarked | UnMarked) & {
+export type FillLimitInput = (UsMarking | UnMarking) & {
   readonly mixture: Mixture
   readonly ambientPressure: AbsolutePressure
 }

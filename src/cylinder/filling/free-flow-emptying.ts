@@ -1,5 +1,5 @@
 import { LitrebarError } from '../../errors/index.ts'
-import { gasConstant, gasState, type Mixture, molarMass } from '../../gas-law/index.ts'
+import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -121,7 +121,7 @@ function idealFlux(mixture: Mixture, t: Temperature, options: CaloricOptions): (
   const unit = { pressure: 1, temperature: 1 }
   const gamma = caloric.enthalpy(mixture, unit) / caloric.internalEnergy(mixture, unit)
   const critical = Math.sqrt(gamma) * (2 / (gamma + 1)) ** ((gamma + 1) / (2 * (gamma - 1)))
-  return (p) => (p * critical) / Math.sqrt(molarMass(mixture) * gasConstant * t)
+  return (p) => (p * critical) / Math.sqrt(molarMass(mixture) * gerg2008GasConstant * t)
 }
 
 // Nodes and weights of Gauss and Legendre's rule with eight points: half of each, the rest by symmetry.

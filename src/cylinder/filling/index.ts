@@ -33,15 +33,15 @@ export {
   type FillLimitInput,
   type FillLimitPart,
   fillLimit,
-  type UnMarked,
-  type UsMarked,
+  type UnMarking,
+  type UsMarking,
 } from './fill-limit.ts'
 export { fillTemperature, type HotFill, type HotFillEnd } from './fill-temperature.ts'
 export { type FreeFlow, type FreeFlowEmptying, freeFlowEmptying } from './free-flow-emptying.ts'
 export { type IdealRecipe, idealRecipe } from './ideal-recipe.ts'
 export { type Leak, type LeakTest, leakTest } from './leak-test.ts'
 export { aluminiumOxygenConditions, type OxygenThresholdId, oxygenThresholds } from './oxygen-service.table.ts'
-export { oxygenService } from './oxygen-service.ts'
+export { assessOxygenService } from './oxygen-service.ts'
 export {
   type BlendOptions,
   type BlendOrder,

@@ -1,7 +1,7 @@
 import {
   freeGasOfAmount,
   type GasModelOption,
-  gasConstant,
+  gerg2008GasConstant,
   type Mixture,
   type ReferenceCondition,
 } from '../../gas-law/index.ts'
@@ -99,7 +99,7 @@ export function leakTest<Reference extends string>(
     lost,
     lostFreeGas: (lost * perMole) as FreeGas<Reference>,
     rate: ((lost * perMole) / test.duration) as FreeGasFlow<Reference>,
-    lostPressureVolume: (lost * gasConstant * first.temperature) as PressureVolume,
+    lostPressureVolume: (lost * gerg2008GasConstant * first.temperature) as PressureVolume,
     tightPressure: tight,
     assessment: assessed(test, tight, gas),
   }

@@ -13,9 +13,9 @@ import { type OxygenThresholdId, oxygenThresholds } from './oxygen-service.table
  * @returns oxygen fraction of the richest gas against the threshold; `beyond` means that the rule’s demands apply
  * @source common-practice, comparison; limits as the row of the threshold says
  * @example
- * oxygenService([nitrox(0.32)], 'us-transport-oxidizer').verdict // => 'beyond'
+ * assessOxygenService([nitrox(0.32)], 'us-transport-oxidizer').verdict // => 'beyond'
  */
-export function oxygenService(
+export function assessOxygenService(
   mixtures: readonly [Mixture, ...Mixture[]],
   threshold: OxygenThresholdId,
 ): Assessment<MoleFraction> {

@@ -3,7 +3,7 @@ import {
   gases as allGases,
   type GasModel,
   type GasModelOption,
-  gasConstant,
+  gerg2008GasConstant,
   type Mixture,
 } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
@@ -152,7 +152,7 @@ function balanced(
     return { kept, amounts, mixture: together([{ mixture: start.mixture, amount: kept }, ...portions]).mixture }
   }
   const amountOf = (mixture: Mixture): number => room * densityBy(gas, mixture, target.pressure, settled)
-  let total = (room * target.pressure) / (gasConstant * settled)
+  let total = (room * target.pressure) / (gerg2008GasConstant * settled)
   let { mixture } = fullOf(total)
   let amount = amountOf(mixture)
   let slope = 0

@@ -33,5 +33,5 @@ export type {
   StampMarks,
   UsPrefix,
 } from './stamp.ts'
-export { waterForCapacity, waterVolume } from './water-capacity.ts'
+export { waterDensityForCapacity, waterVolume } from './water-capacity.ts'
 export { writeStamp } from './write-stamp.ts'

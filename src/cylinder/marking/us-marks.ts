@@ -184,7 +184,7 @@ function keepPressure(
     return
   }
   const pressure = gauge(mark.value, mark.unit)
-  if (pressure < lowestServicePressure || pressure > highestPressure) {
+  if (pressure < lowestServicePressure || pressure > maximumPressure) {
     found(reading, 'implausible-number', mark.place, {
       field: 'servicePressure',
       value: mark.value,
@@ -205,7 +205,7 @@ function keepPressure(
 
 // 10 to 700 bar: a slip of the unit or a missing figure lies outside.
 const lowestServicePressure = 1e6
-const highestPressure = 7e7
+const maximumPressure = 7e7
 
 /** The US mark leads; a Canadian one leads only where no US mark stands anywhere on the shoulder. */
 function isMainMark(reading: Reading, prefix: UsPrefix | undefined): boolean {

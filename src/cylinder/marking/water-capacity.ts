@@ -5,7 +5,7 @@ import type { Density, InternalVolume, Mass } from '../../units/index.ts'
  *
  * @source iapws-r6-95, 20 °C and 1 atm
  */
-export const waterForCapacity = 998.2 as Density
+export const waterDensityForCapacity = 998.2 as Density
 
 /**
  * Water capacity from the mass of water that fills the cylinder.
@@ -17,6 +17,6 @@ export const waterForCapacity = 998.2 as Density
  * @example
  * inUnit(waterVolume(measure(26.4, pound)), litre).toFixed(3) // => '11.996'
  */
-export function waterVolume(mass: Mass, density: Density = waterForCapacity): InternalVolume {
+export function waterVolume(mass: Mass, density: Density = waterDensityForCapacity): InternalVolume {
   return (mass / density) as InternalVolume
 }

@@ -28,7 +28,7 @@ export {
   bendingStress,
   type CylinderShell,
   longitudinalStress,
-  minimumWall,
+  minimumWallForStress,
   type Stress,
   wallStress,
 } from './wall-stress.ts'

@@ -60,10 +60,10 @@ export function wallStress(shell: CylinderShell, testPressure: GaugePressure): S
  * @throws LitrebarError `range`, naming the field; `input` where no wall is thick enough
  * @source litrebar-derivation, algebra on the formula of cfr-49-178-46
  * @example
- * const wall = minimumWall({ outsideDiameter: measure(6.9, inch), testPressure: gauge(4000, psi), stressLimit: difference(70000, psi) })
+ * const wall = minimumWallForStress({ outsideDiameter: measure(6.9, inch), testPressure: gauge(4000, psi), stressLimit: difference(70000, psi) })
  * inUnit(wall, inch).toFixed(4) // => '0.1679'
  */
-export function minimumWall(wanted: {
+export function minimumWallForStress(wanted: {
   readonly outsideDiameter: Length
   readonly testPressure: GaugePressure
   readonly stressLimit: Stress

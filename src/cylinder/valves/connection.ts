@@ -76,9 +76,9 @@ export function connectionOf(pair: {
  * @throws LitrebarError `range`
  * @source iso-12209, en-144-2, en-144-3, and as each row says
  * @example
- * outletsFor({ gas: 'air', workingPressure: gauge(300, bar), isForDiving: true }) // => ['threaded-300', 'threaded-500']
+ * valveOutletsFor({ gas: 'air', workingPressure: gauge(300, bar), isForDiving: true }) // => ['threaded-300', 'threaded-500']
  */
-export function outletsFor(wanted: {
+export function valveOutletsFor(wanted: {
   readonly gas: ValveOutlet['gas']
   readonly workingPressure: GaugePressure
   readonly isForDiving: boolean

@@ -6,7 +6,7 @@ export {
   type ReliefDeviceRuleId,
   reliefDeviceRules,
 } from './burst-disc.ts'
-export { type Connection, connectionOf, outletsFor } from './connection.ts'
+export { type Connection, connectionOf, valveOutletsFor } from './connection.ts'
 export { endLoad } from './end-load.ts'
 export { type KeptBack, type ReserveKept, type ReserveValve, reserveOf } from './reserve-valve.ts'
 export {

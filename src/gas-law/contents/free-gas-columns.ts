@@ -1,5 +1,5 @@
 import type { PlainNumber } from '../../units/quantity.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { type ColumnGas, molarDensityInto } from '../state/state-columns.ts'
 import { amountPerFreeGas } from './free-gas.ts'
 import { acceptedContents, type GasModelOption } from './gas-contents.ts'
@@ -63,7 +63,7 @@ export function freeGasInto(
       continue
     }
     if (gas === 'ideal') {
-      result[row] = p / (gasConstant * t)
+      result[row] = p / (gerg2008GasConstant * t)
       code[row] = 0
     }
     result[row] = (result[row] as number) * volume * perVolume

@@ -1,5 +1,5 @@
 import { differentiate } from './density-derivatives.ts'
-import { gasConstant } from './gerg2008.parameters.ts'
+import { gerg2008GasConstant } from './gerg2008.parameters.ts'
 import type { Equation } from './gerg2008.ts'
 import { setTemperature } from './set-temperature.ts'
 
@@ -24,7 +24,7 @@ const densest = 4
  */
 export function reducedDensityAt(equation: Equation, pressure: number, temperature: number): number {
   setTemperature(equation, temperature)
-  const target = pressure / (gasConstant * temperature * equation.reducingDensity)
+  const target = pressure / (gerg2008GasConstant * temperature * equation.reducingDensity)
   const root = solve(equation, target, virialStart(equation, target))
   return hasOneRoot(equation, temperature) ? root : walk(equation, target, root)
 }

@@ -34,9 +34,9 @@ export interface GasParameters {
 }
 
 /** Gas constant of the equation, J/(mol K). Not that of the SI since 2019: with it densities would be off by 1.1e-6. */
-export const gasConstant = 8.314472
+export const gerg2008GasConstant = 8.314472
 
-/** Gas constant behind the ideal-gas heat capacities, J/(mol K). Only its ratio to `gasConstant` is used. */
+/** Gas constant behind the ideal-gas heat capacities, J/(mol K). Only its ratio to `gerg2008GasConstant` is used. */
 export const idealGasConstant = 8.31451
 
 /** Enthalpy and entropy of each pure ideal gas are zero at this temperature, K. */

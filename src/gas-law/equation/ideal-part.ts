@@ -1,8 +1,8 @@
 import type { Mixture } from '../mixture/mixture.ts'
 import { decay, logarithm, logarithmOfOnePlus } from './exponential.ts'
 import {
-  gasConstant,
   gasParameters,
+  gerg2008GasConstant,
   idealGasConstant,
   referencePressure,
   referenceTemperature,
@@ -50,8 +50,8 @@ export function idealPartFor(mixture: Mixture, equation: Equation): IdealPart {
  * @source gerg-2008, equation of the ideal-gas Helmholtz energy, in the form of its public-domain program
  */
 export function idealPartOf({ present, fractions }: Equation): IdealPart {
-  const ratio = idealGasConstant / gasConstant
-  const logReferenceDensity = logarithm(referencePressure / (gasConstant * referenceTemperature))
+  const ratio = idealGasConstant / gerg2008GasConstant
+  const logReferenceDensity = logarithm(referencePressure / (gerg2008GasConstant * referenceTemperature))
   let constant = 0
   let inverse = 0
   let logarithmic = 0

@@ -1,1 +1,1 @@
-export { gasConstant } from './gerg2008.parameters.ts'
+export { gerg2008GasConstant } from './gerg2008.parameters.ts'

@@ -5,7 +5,7 @@ import { overIce, overWater } from '../water/saturation.ts'
 import { isGasDensity, reducedDensityAt } from './density-solve.ts'
 import { exponential, logarithm } from './exponential.ts'
 import { logFugacityCoefficients } from './fugacity.ts'
-import { gasConstant, gasParameters } from './gerg2008.parameters.ts'
+import { gasParameters, gerg2008GasConstant } from './gerg2008.parameters.ts'
 import { type Equation, equationOf } from './gerg2008.ts'
 import { expand } from './residual-part.ts'
 import { setTemperature } from './set-temperature.ts'
@@ -21,7 +21,7 @@ import { gasFugacities, liquidFugacities, prefers } from './tangent-plane.ts'
 //   3. all else by the tangent plane: is there a liquid in which the gases would have lower chemical potentials?
 
 /** The highest pressure that is judged, Pa: the end of the range of the equation. */
-const highestPressure = 7e7
+const maximumPressure = 7e7
 
 // Reduced density below which no mixture gives off vapour.
 const densityOfVapour = 0.7
@@ -99,10 +99,10 @@ function boundOf(equation: Equation): number {
 function condensationBound(gas: Gas, fraction: number, present: readonly Gas[]): number {
   let high = condensableBelow(gas, present)
   let low = 60
-  if (vapourPressure(gas, high) < 2 * fraction * highestPressure) return high
+  if (vapourPressure(gas, high) < 2 * fraction * maximumPressure) return high
   while (high - low > 0.1) {
     const middle = 0.5 * (low + high)
-    if (vapourPressure(gas, middle) < 2 * fraction * highestPressure) low = middle
+    if (vapourPressure(gas, middle) < 2 * fraction * maximumPressure) low = middle
     else high = middle
   }
   return high
@@ -164,7 +164,7 @@ function condensesWater(fraction: number, pressure: number, temperature: number)
   if (partial <= saturated) return false
   const { a, b, molarVolume } = airWater
   const excess = pressure - saturated
-  const logEnhancement = (excess * (molarVolume - 2 * (a + b / temperature))) / (gasConstant * temperature)
+  const logEnhancement = (excess * (molarVolume - 2 * (a + b / temperature))) / (gerg2008GasConstant * temperature)
   // The exact factor (humidity-enhancement.ts) takes a density of air, which takes this check. This estimate lies above
   // it: by 2 % near one atmosphere, by 10 % at 100 bar, by half at 300 bar in deep cold, where none is known well.
   const margin = 1e-4 + (1 - fraction) * (0.02 + Math.min(excess / 3e8, 0.1))
@@ -216,6 +216,6 @@ function dryIcePotential(pressure: number, temperature: number): number {
   const sublimation = dryIcePressure(temperature)
   const vapour = equationOf(pureGas('carbonDioxide'))
   expand(vapour, reducedDensityAt(vapour, sublimation, temperature))
-  const poynting = ((pressure - sublimation) * dryIce.molarVolume) / (gasConstant * temperature)
+  const poynting = ((pressure - sublimation) * dryIce.molarVolume) / (gerg2008GasConstant * temperature)
   return logarithm(sublimation) + (logFugacityCoefficients(vapour)[0] as number) + poynting
 }

@@ -4,7 +4,7 @@ import { differentiate } from './density-derivatives.ts'
 import { reducedDensityAt } from './density-solve.ts'
 import { exponential, logarithm } from './exponential.ts'
 import { logFugacityCoefficients } from './fugacity.ts'
-import { gasConstant } from './gerg2008.parameters.ts'
+import { gerg2008GasConstant } from './gerg2008.parameters.ts'
 import { type Equation, equationOf } from './gerg2008.ts'
 import { expand } from './residual-part.ts'
 import { setTemperature } from './set-temperature.ts'
@@ -63,7 +63,7 @@ export function gasFugacities(trial: Equation, pressure: number, temperature: nu
 /** The densest root. */
 export function liquidFugacities(liquid: Equation, pressure: number, temperature: number): number[] | undefined {
   setTemperature(liquid, temperature)
-  const target = pressure / (gasConstant * temperature * liquid.reducingDensity)
+  const target = pressure / (gerg2008GasConstant * temperature * liquid.reducingDensity)
   const { derivative } = liquid
   // From above, Newton's method comes down the convex branch of the isotherm without passing its end.
   let delta = 3.5

@@ -26,7 +26,7 @@ const law: Law<IdealGasState> = {
 }
 
 /**
- * Molar gas constant, J/(mol·K), exact since 2019. The equation of state carries an older one, `gasConstant`, for its own densities.
+ * Molar gas constant, J/(mol·K), exact since 2019. The equation of state carries an older one, `gerg2008GasConstant`, for its own densities.
  *
  * @source codata-2018
  */

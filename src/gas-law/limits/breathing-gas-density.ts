@@ -10,10 +10,10 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { type Mixture, molarMass } from '../mixture/mixture.ts'
 import { type GasModel, molarDensityBy } from '../state/gas-model.ts'
-import { pressureAt } from '../state/pressure-at-density.ts'
+import { pressureAtDensity } from '../state/pressure-at-density.ts'
 import type { GasDensityLimit } from './breathing-gas-density.table.ts'
 
 /** Gas on its way to a diver. */
@@ -55,10 +55,10 @@ const densityRange: Accepted = {
  * @source gerg-2008, density; the limit names its own
  * @example
  * const gas = { mixture: dryAir, pressure: absolute(5.01, bar), temperature: temperatureOf(0, celsius) }
- * const { value, verdict } = gasDensityAssessment(gas, { limit: gasDensityLimits.hard })
+ * const { value, verdict } = assessGasDensity(gas, { limit: gasDensityLimits.hard })
  * const shown = `${inUnit(value, gramPerLitre).toFixed(2)} g/L, ${verdict}` // => '6.41 g/L, beyond'
  */
-export function gasDensityAssessment(
+export function assessGasDensity(
   gas: BreathedGas,
   options: { readonly limit: GasDensityLimit; readonly gas?: GasModel },
 ): Assessment<Density> {
@@ -106,7 +106,7 @@ export function gasDensityAssessment(
  * @param gas - mixture; density, kg/m³, above 0 and at most 20 g/L; temperature of the gas, K, -20 to 45 °C
  * @param options - `gas: 'ideal'` to leave out compressibility
  * @returns absolute pressure, Pa
- * @throws LitrebarError `range`, naming the field, if one is not finite or out of range; as `pressureAt`
+ * @throws LitrebarError `range`, naming the field, if one is not finite or out of range; as `pressureAtDensity`
  * @source gerg-2008
  * @example
  * const gas = { mixture: trimix({ oxygen: 0.18, helium: 0.45 }), density: measure(5.2, gramPerLitre), temperature: temperatureOf(10, celsius) }
@@ -120,8 +120,8 @@ export function pressureAtGasDensity(
   requireWithin('density', density, densityRange)
   requireWithin('temperature', temperature, temperatureRange)
   const molarDensity = (density / molarMass(mixture)) as MolarDensity
-  if (options.gas === 'ideal') return (molarDensity * gasConstant * temperature) as AbsolutePressure
-  return pressureAt(mixture, { molarDensity, temperature })
+  if (options.gas === 'ideal') return (molarDensity * gerg2008GasConstant * temperature) as AbsolutePressure
+  return pressureAtDensity(mixture, { molarDensity, temperature })
 }
 
 function breathedDensity({ mixture, pressure, temperature }: BreathedGas, model: GasModel): Density {

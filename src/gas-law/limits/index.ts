@@ -1,5 +1,5 @@
 export { type GasDensityLimit, gasDensityLimits } from './breathing-gas-density.table.ts'
-export { type BreathedGas, gasDensityAssessment, pressureAtGasDensity } from './breathing-gas-density.ts'
+export { assessGasDensity, type BreathedGas, pressureAtGasDensity } from './breathing-gas-density.ts'
 export {
   maximumOperatingDepth,
   minimumOperatingDepth,
@@ -7,4 +7,4 @@ export {
   type RichestMixture,
   richestMixture,
 } from './oxygen-limit.ts'
-export { surfaceEquivalent } from './surface-equivalent.ts'
+export { surfaceEquivalentFraction } from './surface-equivalent.ts'

@@ -50,20 +50,20 @@ const cautions: readonly CautionId[] = ['oxygen-limits', 'analyse-mixture']
  * @source us-navy-diving-manual, Dalton's law
  * @example
  * const sea = { surfacePressure: absolute(1.013, bar), density: measure(1025, kilogramPerCubicMetre) }
- * const { depth } = maximumOperatingDepth({ mixture: nitrox(0.32), highestOxygenPartialPressure: absolute(1.4, bar), ...sea })
+ * const { depth } = maximumOperatingDepth({ mixture: nitrox(0.32), maximumOxygenPartialPressure: absolute(1.4, bar), ...sea })
  * inUnit(depth, metre).toFixed(1) // => '33.4'
  */
 export function maximumOperatingDepth(
-  at: WaterColumn & { readonly mixture: Mixture; readonly highestOxygenPartialPressure: AbsolutePressure },
+  at: WaterColumn & { readonly mixture: Mixture; readonly maximumOxygenPartialPressure: AbsolutePressure },
 ): OxygenDepthLimit {
-  const { mixture, highestOxygenPartialPressure: limit, ...water } = at
-  requireWithin('highestOxygenPartialPressure', limit, highest)
+  const { mixture, maximumOxygenPartialPressure: limit, ...water } = at
+  requireWithin('maximumOxygenPartialPressure', limit, highest)
   requireOxygen(mixture)
   const atSurface = partialPressure(mixture.oxygen, water.surfacePressure)
   if (atSurface > limit) {
     throw new LitrebarError({
       code: 'range',
-      argument: 'highestOxygenPartialPressure',
+      argument: 'maximumOxygenPartialPressure',
       value: `${limit / bar.factor} bar`,
       expected: `at least ${atSurface / bar.factor} bar, as at the surface`,
       hint: 'No depth keeps this mixture within the limit.',
@@ -83,14 +83,14 @@ export function maximumOperatingDepth(
  * @example
  * const sea = { surfacePressure: absolute(1.013, bar), density: measure(1025, kilogramPerCubicMetre) }
  * const mixture = trimix({ oxygen: 0.1, helium: 0.7 })
- * const { depth } = minimumOperatingDepth({ mixture, lowestOxygenPartialPressure: absolute(0.18, bar), ...sea })
+ * const { depth } = minimumOperatingDepth({ mixture, minimumOxygenPartialPressure: absolute(0.18, bar), ...sea })
  * inUnit(depth, metre).toFixed(1) // => '7.8'
  */
 export function minimumOperatingDepth(
-  at: WaterColumn & { readonly mixture: Mixture; readonly lowestOxygenPartialPressure: AbsolutePressure },
+  at: WaterColumn & { readonly mixture: Mixture; readonly minimumOxygenPartialPressure: AbsolutePressure },
 ): OxygenDepthLimit {
-  const { mixture, lowestOxygenPartialPressure: limit, ...water } = at
-  requireWithin('lowestOxygenPartialPressure', limit, lowest)
+  const { mixture, minimumOxygenPartialPressure: limit, ...water } = at
+  requireWithin('minimumOxygenPartialPressure', limit, lowest)
   requireOxygen(mixture)
   const atSurface = partialPressure(mixture.oxygen, water.surfacePressure)
   return depthLimit(Math.max(atSurface, limit) as AbsolutePressure, mixture, water)
@@ -109,16 +109,16 @@ export function minimumOperatingDepth(
  * const sea = { surfacePressure: absolute(1.013, bar), density: measure(1025, kilogramPerCubicMetre) }
  * const { oxygenFraction } = richestMixture({
  *   depth: depthOf(30, metre),
- *   highestOxygenPartialPressure: absolute(1.4, bar),
+ *   maximumOxygenPartialPressure: absolute(1.4, bar),
  *   ...sea,
  * })
  * oxygenFraction.toFixed(3) // => '0.348'
  */
 export function richestMixture(
-  at: WaterColumn & { readonly depth: Depth; readonly highestOxygenPartialPressure: AbsolutePressure },
+  at: WaterColumn & { readonly depth: Depth; readonly maximumOxygenPartialPressure: AbsolutePressure },
 ): RichestMixture {
-  const limit = at.highestOxygenPartialPressure
-  requireWithin('highestOxygenPartialPressure', limit, highest)
+  const limit = at.maximumOxygenPartialPressure
+  requireWithin('maximumOxygenPartialPressure', limit, highest)
   const pressure = pressureAtDepth(at)
   return pressure > limit
     ? { oxygenFraction: (limit / pressure) as MoleFraction, oxygenPartialPressure: limit, cautions }

@@ -25,9 +25,9 @@ const surfaceRange: Accepted = { above: 0, atMost: 1.2, unit: bar, hint: 'Give t
  * @source us-navy-diving-manual, surface equivalent value
  * @example
  * const at = { fraction: fractionOf(2, percent), pressure: absolute(4, atmosphere), surfacePressure: absolute(1, atmosphere) }
- * inUnit(surfaceEquivalent(at), percent) // => 8
+ * inUnit(surfaceEquivalentFraction(at), percent) // => 8
  */
-export function surfaceEquivalent(at: {
+export function surfaceEquivalentFraction(at: {
   readonly fraction: MoleFraction
   readonly pressure: AbsolutePressure
   readonly surfacePressure: AbsolutePressure

@@ -59,10 +59,13 @@ export function moistureConcentration(waterFraction: MoleFraction, reference: Co
  * @throws LitrebarError `range` for a concentration out of range, or more water than gas
  * @source litrebar-derivation, ideal gas
  * @example
- * const waterFraction = waterFractionOfConcentration(measure(50, milligramPerCubicMetre), roomCondition)
+ * const waterFraction = waterFractionFromConcentration(measure(50, milligramPerCubicMetre), roomCondition)
  * inUnit(waterFraction, partPerMillion).toFixed(1) // => '66.8'
  */
-export function waterFractionOfConcentration(concentration: Density, reference: ConcentrationReference): MoleFraction {
+export function waterFractionFromConcentration(
+  concentration: Density,
+  reference: ConcentrationReference,
+): MoleFraction {
   requireWithin('concentration', concentration, concentrationRange)
   const waterFraction = concentration / vapourDensity(reference)
   requireWithin('waterFraction', waterFraction, fractionRange)
@@ -97,9 +100,9 @@ export function humidityRatio(waterFraction: MoleFraction): Fraction {
  * @throws LitrebarError `range` for a ratio out of range
  * @source ashrae-fundamentals-2017, chapter 1, equation 20
  * @example
- * waterFractionOfHumidityRatio(measure(12.69, gramPerKilogram)).toFixed(4) // => '0.0200'
+ * waterFractionFromHumidityRatio(measure(12.69, gramPerKilogram)).toFixed(4) // => '0.0200'
  */
-export function waterFractionOfHumidityRatio(ratio: Fraction): MoleFraction {
+export function waterFractionFromHumidityRatio(ratio: Fraction): MoleFraction {
   requireWithin('ratio', ratio, ratioRange)
   return (ratio / (molarMassRatio + ratio)) as MoleFraction
 }

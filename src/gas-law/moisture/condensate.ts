@@ -13,7 +13,7 @@ import { dryAir } from '../mixture/mixture.ts'
 import { molarDensity } from '../state/molar-density.ts'
 import type { WaterPhase } from '../water/saturation.ts'
 import { requireEnhancementState } from './enhancement-factor.ts'
-import { waterFractionAtHumidity } from './relative-humidity.ts'
+import { waterFractionFromHumidity } from './relative-humidity.ts'
 import { saturatedFraction } from './saturated-gas.ts'
 
 const volumeRange: Accepted = { above: 0, atMost: 1e9, unit: cubicMetre, hint: 'Give the volume at the intake.' }
@@ -60,7 +60,7 @@ export function condensate(air: {
 }): Condensate {
   const { intake, delivered, intakeVolume } = air
   requireWithin('intakeVolume', intakeVolume, volumeRange)
-  const takenIn = waterFractionAtHumidity(intake)
+  const takenIn = waterFractionFromHumidity(intake)
   requireEnhancementState(delivered)
   const { fraction: held, over } = saturatedFraction(delivered.temperature, delivered.pressure)
   const amount = intakeVolume * molarDensity(dryAir, intake.pressure, intake.temperature)

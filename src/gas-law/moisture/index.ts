@@ -3,8 +3,8 @@ export {
   type ConcentrationReference,
   humidityRatio,
   moistureConcentration,
-  waterFractionOfConcentration,
-  waterFractionOfHumidityRatio,
+  waterFractionFromConcentration,
+  waterFractionFromHumidityRatio,
 } from './concentration.ts'
 export { type Condensate, condensate } from './condensate.ts'
 export {
@@ -20,6 +20,6 @@ export {
   enhancementFactorInHelium,
   enhancementUncertainty,
 } from './enhancement-factor.ts'
-export { relativeHumidity, waterFractionAtHumidity } from './relative-humidity.ts'
+export { relativeHumidity, waterFractionFromHumidity } from './relative-humidity.ts'
 export { type HumidAirVirials, humidAirVirials, waterFugacityInAir } from './virial.ts'
 export { humidityRatioFromWetBulb } from './wet-bulb.ts'

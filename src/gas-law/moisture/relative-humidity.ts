@@ -54,9 +54,9 @@ export function relativeHumidity(state: {
  * @source litrebar-derivation, as `enhancementFactor`
  * @example
  * const room = { relativeHumidity: measure(60, percent), temperature: temperatureOf(25, celsius), pressure: absolute(1, atmosphere) }
- * inUnit(waterFractionAtHumidity(room), percent).toFixed(3) // => '1.885'
+ * inUnit(waterFractionFromHumidity(room), percent).toFixed(3) // => '1.885'
  */
-export function waterFractionAtHumidity(state: {
+export function waterFractionFromHumidity(state: {
   readonly relativeHumidity: Fraction
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure

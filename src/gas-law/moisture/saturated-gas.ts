@@ -1,6 +1,6 @@
 import { LitrebarError } from '../../errors/index.ts'
 import type { AbsolutePressure, Temperature } from '../../units/index.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { dryAir } from '../mixture/mixture.ts'
 import { henryAt } from '../solubility/henry-constant.ts'
 import { molarDensity } from '../state/molar-density.ts'
@@ -27,7 +27,7 @@ function squeeze(temperature: number, pressure: number, vapourPressure: number, 
   const density = phase === 'ice' ? iceDensity.atMelting * (1 - iceDensity.perKelvin * t) : liquidDensity(temperature)
   const compressibility = phase === 'ice' ? iceDensity.compressibility : (5.088 - 0.031 * t + 0.00031 * t * t) * 1e-10
   const molarVolume = (waterMolarMass / density) * (1 - (compressibility * rise) / 2)
-  return (molarVolume * rise) / (gasConstant * temperature)
+  return (molarVolume * rise) / (gerg2008GasConstant * temperature)
 }
 
 /** Vapour pressure of water or ice under pressure, whichever is stable, when the gas above pulls at no molecule, Pa. */
@@ -65,7 +65,7 @@ export function saturatedFraction(
 
 /** Saturated mole fraction over a phase, also one that is not stable. */
 export function saturatedFractionOver(temperature: number, pressure: number, phase: WaterPhase): number {
-  const perVolume = pressure / (gasConstant * temperature)
+  const perVolume = pressure / (gerg2008GasConstant * temperature)
   const { Baa, Baw, Bww, Caaa, Caaw, Caww, Cwww } = virialsAt(temperature)
   const density = molarDensity(dryAir, pressure as AbsolutePressure, temperature as Temperature)
   const dryFactor = perVolume / density
@@ -84,7 +84,7 @@ export function saturatedFractionOver(temperature: number, pressure: number, pha
   const condensed =
     Math.log(1 - dissolved) +
     squeeze(temperature, pressure, vapourPressure, phase) +
-    (Bww * vapourPressure) / (gasConstant * temperature)
+    (Bww * vapourPressure) / (gerg2008GasConstant * temperature)
 
   const vapour = vapourPressure / pressure
   let water = vapour

@@ -3,7 +3,7 @@ import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
 import { equationFor } from '../equation/gas-equation.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { requireStateRange } from '../equation/state-range.ts'
 import type { Mixture } from '../mixture/mixture.ts'
 import { type Box, gridOf, interpolated, type Table, tableOf } from './density-table.ts'
@@ -154,7 +154,7 @@ export function compiledCompressibilityFactor(
   pressure: AbsolutePressure,
   temperature: Temperature,
 ): Fraction {
-  return (pressure / (gasConstant * temperature * inBox(compiled, pressure, temperature))) as Fraction
+  return (pressure / (gerg2008GasConstant * temperature * inBox(compiled, pressure, temperature))) as Fraction
 }
 
 function inBox(compiled: CompiledMixture, pressure: number, temperature: number): number {

@@ -1,5 +1,5 @@
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Mixture } from '../mixture/mixture.ts'
 import { molarDensity } from './molar-density.ts'
 
@@ -29,5 +29,5 @@ export function molarDensityBy(
   temperature: Temperature,
 ): MolarDensity {
   if (model === 'real') return molarDensity(mixture, pressure, temperature)
-  return (pressure / (gasConstant * temperature)) as MolarDensity
+  return (pressure / (gerg2008GasConstant * temperature)) as MolarDensity
 }

@@ -11,7 +11,7 @@ import type {
 import { reducedDensityAt } from '../equation/density-solve.ts'
 import { fugacityCoefficients } from '../equation/fugacity.ts'
 import { equationFor } from '../equation/gas-equation.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Equation } from '../equation/gerg2008.ts'
 import { addIdeal, type IdealPart, idealPartFor } from '../equation/ideal-part.ts'
 import { expand } from '../equation/residual-part.ts'
@@ -166,12 +166,12 @@ export function propertiesInto(
   const { alpha: ideal0, byTau: ideal1, byTauTwice: ideal2 } = ideal
 
   const density = delta * reducingDensity
-  const energy = gasConstant * temperature
+  const energy = gerg2008GasConstant * temperature
   const z = 1 + byDensity
   const dpdrho = energy * (1 + byDensity + byDensityTwice)
-  const dpdt = density * gasConstant * (1 + byDensity - byBoth)
+  const dpdt = density * gerg2008GasConstant * (1 + byDensity - byBoth)
   // ω² - ω turns the operator into τ² ∂²/∂τ²
-  const cv = -gasConstant * (ideal2 + byTemperatureTwice - byTemperature)
+  const cv = -gerg2008GasConstant * (ideal2 + byTemperatureTwice - byTemperature)
   const slope = dpdt / density
   const cp = cv + (temperature * slope * slope) / dpdrho
   const stiffness = (cp / cv) * dpdrho
@@ -184,7 +184,7 @@ export function propertiesInto(
   out[5] = ((temperature * slope) / dpdrho - 1) / (cp * density)
   out[6] = u
   out[7] = u + energy * z
-  out[8] = gasConstant * (ideal1 + byTemperature - ideal0 - alpha)
+  out[8] = gerg2008GasConstant * (ideal1 + byTemperature - ideal0 - alpha)
   out[9] = energy * (z + ideal0 + alpha)
   out[10] = dpdt
   out[11] = dpdrho

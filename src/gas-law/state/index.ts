@@ -16,7 +16,7 @@ export {
 export { modelRanges, type UncertaintyClass, uncertaintyClasses } from './model-uncertainty.table.ts'
 export { type GasPair, type ModelUncertainty, modelUncertainty } from './model-uncertainty.ts'
 export { molarDensity } from './molar-density.ts'
-export { pressureAt } from './pressure-at-density.ts'
+export { pressureAtDensity } from './pressure-at-density.ts'
 export {
   type ColumnGas,
   compressibilityFactorInto,

@@ -10,7 +10,7 @@ import type {
 } from '../../units/quantity.ts'
 import { reducedDensityAt } from '../equation/density-solve.ts'
 import { equationFor } from '../equation/gas-equation.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { idealPartFor } from '../equation/ideal-part.ts'
 import { setTemperature } from '../equation/set-temperature.ts'
 import { requireGas, requireGasDensity } from '../equation/single-phase.ts'
@@ -48,7 +48,7 @@ export function temperatureAtDensity(
   const equation = equationFor(mixture)
   const delta = molarDensity / equation.reducingDensity
   const state = properties(mixture)
-  const temperature = solveTemperature('at', pressure / (molarDensity * gasConstant), (trial) => {
+  const temperature = solveTemperature('at', pressure / (molarDensity * gerg2008GasConstant), (trial) => {
     const excess = pressureOfEquation(equation, delta, trial) - pressure
     return { excess, slope: state.at(delta, trial)[10] as number }
   })

@@ -4,7 +4,7 @@ import { molePerCubicMetre } from '../../units/molar.ts'
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
 import { differentiate } from '../equation/density-derivatives.ts'
 import { equationFor } from '../equation/gas-equation.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Equation } from '../equation/gerg2008.ts'
 import { setTemperature } from '../equation/set-temperature.ts'
 import { requireGasDensity } from '../equation/single-phase.ts'
@@ -23,9 +23,9 @@ import type { Mixture } from '../mixture/mixture.ts'
  * @source gerg-2008
  * @example
  * const filled = molarDensity(dryAir, absolute(233, bar), temperatureOf(20, celsius))
- * inUnit(pressureAt(dryAir, { molarDensity: filled, temperature: temperatureOf(4, celsius) }), bar).toFixed(1) // => '214.1'
+ * inUnit(pressureAtDensity(dryAir, { molarDensity: filled, temperature: temperatureOf(4, celsius) }), bar).toFixed(1) // => '214.1'
  */
-export function pressureAt(
+export function pressureAtDensity(
   mixture: Mixture,
   at: { readonly molarDensity: MolarDensity; readonly temperature: Temperature },
 ): AbsolutePressure {
@@ -66,5 +66,5 @@ const accepted = {
 export function pressureOfEquation(equation: Equation, delta: number, temperature: number): number {
   setTemperature(equation, temperature)
   differentiate(equation, delta)
-  return delta * equation.reducingDensity * gasConstant * temperature * (1 + (equation.derivative[0] as number))
+  return delta * equation.reducingDensity * gerg2008GasConstant * temperature * (1 + (equation.derivative[0] as number))
 }

@@ -1,6 +1,6 @@
 import { reducedDensityAt } from '../equation/density-solve.ts'
 import { equationFor } from '../equation/gas-equation.ts'
-import { gasConstant } from '../equation/gerg2008.parameters.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { isGas } from '../equation/single-phase.ts'
 import { isStateInRange } from '../equation/state-range.ts'
 import type { Mixture } from '../mixture/mixture.ts'
@@ -75,7 +75,8 @@ export function compressibilityFactorInto(
   const { compressibilityFactor: z, code } = out
   molarDensityInto({ molarDensityMolePerCubicMetre: z, code }, columns, options, from, to)
   for (let row = from; row < to; row++) {
-    z[row] = (pressurePascal[row] as number) / (gasConstant * (temperatureKelvin[row] as number) * (z[row] as number))
+    z[row] =
+      (pressurePascal[row] as number) / (gerg2008GasConstant * (temperatureKelvin[row] as number) * (z[row] as number))
   }
 }
 

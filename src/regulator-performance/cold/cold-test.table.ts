@@ -1,18 +1,18 @@
 import type { SourceId } from '../../references/index.ts'
 import { bar, celsius, fahrenheit, litrePerMinute, minute, psi } from '../../units/index.ts'
-import type { Printed } from '../limits/acceptance-limit.table.ts'
+import type { PrintedLimit } from '../limits/acceptance-limit.table.ts'
 
 /** A published test or observation in cold water, as its conditions. It says what was tried, not what will hold. */
 export interface ColdTest {
   readonly id: string
   readonly what: string
   /** All that were tried, each as printed. */
-  readonly waterTemperature: readonly Printed[]
+  readonly waterTemperature: readonly PrintedLimit[]
   readonly water?: 'fresh' | 'sea'
-  readonly ambientPressure?: Printed
-  readonly supplyPressure?: Printed
-  readonly respiratoryMinuteVolume?: Printed
-  readonly duration?: Printed
+  readonly ambientPressure?: PrintedLimit
+  readonly supplyPressure?: PrintedLimit
+  readonly respiratoryMinuteVolume?: PrintedLimit
+  readonly duration?: PrintedLimit
   /** What it was judged by, or what was seen. */
   readonly outcome: string
   readonly source: SourceId

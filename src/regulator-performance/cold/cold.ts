@@ -98,14 +98,14 @@ export interface ColdCase {
 }
 
 /** Temperatures and margins of a regulator in cold water. Margins are differences and promise nothing. */
-export interface ColdAssessment {
+export interface AssessedCold {
   readonly massFlow: MassFlow
   /** Behind the first stage, without any heat from the water: the coldest bound. */
   readonly behindFirstStage: Temperature
   /** Behind the second stage, likewise. */
   readonly behindSecondStage: Temperature
   /** Heat that brings the gas back to water temperature, mean over the breath; twice that while inhaling. */
-  readonly heatWanted: Power
+  readonly requiredHeat: Power
   /** Conductance between gas and water that keeps the gas behind the first stage at or above 0 °C; absent where the water is no warmer. */
   readonly conductanceToStayAboveZero?: ThermalConductance
   /** Behind the first stage with the exchanger that was stated. */
@@ -128,7 +128,7 @@ export interface ColdAssessment {
  * @throws LitrebarError `range` for a value out of range; as `gasState`
  * @source gerg-2008; litrebar-derivation; humidity as `dewPoint`
  * @example
- * const cold = coldAssessment({
+ * const cold = assessCold({
  *   mixture: dryAir,
  *   supplyPressure: absolute(200, bar),
  *   waterTemperature: temperatureOf(4, celsius),
@@ -138,9 +138,9 @@ export interface ColdAssessment {
  *   freezingPoint: temperatureOf(0, celsius),
  * })
  * inUnit(cold.behindFirstStage, celsius).toFixed(0) // => '-32'
- * inUnit(cold.heatWanted, watt).toFixed(0) // => '296'
+ * inUnit(cold.requiredHeat, watt).toFixed(0) // => '296'
  */
-export function coldAssessment(at: ColdCase): ColdAssessment {
+export function assessCold(at: ColdCase): AssessedCold {
   const { mixture, supplyPressure, waterTemperature, ambientPressure, exchanger } = at
   requireCold(at)
   const between = (ambientPressure + at.intermediatePressure) as AbsolutePressure
@@ -150,7 +150,7 @@ export function coldAssessment(at: ColdCase): ColdAssessment {
   const mass = molarMass(mixture)
   const massFlow = at.respiratoryMinuteVolume * molarDensity(mixture, ambientPressure, waterTemperature) * mass
   const warmed = gasState(mixture, { pressure: between, temperature: waterTemperature })
-  const heatWanted = (massFlow * (warmed.molarEnthalpy - gasState(mixture, before).molarEnthalpy)) / mass
+  const requiredHeat = (massFlow * (warmed.molarEnthalpy - gasState(mixture, before).molarEnthalpy)) / mass
   const specificHeat = warmed.isobaricHeatCapacity / mass
   const zero = 273.15 as Temperature
   const needed =
@@ -176,7 +176,7 @@ export function coldAssessment(at: ColdCase): ColdAssessment {
     massFlow: massFlow as MassFlow,
     behindFirstStage,
     behindSecondStage,
-    heatWanted: heatWanted as Power,
+    requiredHeat: requiredHeat as Power,
     ...(needed !== undefined && { conductanceToStayAboveZero: needed as ThermalConductance }),
     ...(exchanged !== undefined && { behindExchanger: exchanged }),
     ...(frostPoint !== undefined && { frostPoint, marginToFrost: (coldest - frostPoint) as TemperatureDifference }),
@@ -236,7 +236,7 @@ export function warmedGas(gas: WarmedGas): Temperature {
  * @throws LitrebarError `range` for a value out of range
  * @source litrebar-derivation
  */
-export function surfaceTemperature(stage: {
+export function firstStageSurfaceTemperature(stage: {
   readonly heatFlow: Power
   readonly conductance: ThermalConductance
   readonly waterTemperature: Temperature

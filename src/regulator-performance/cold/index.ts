@@ -1,8 +1,8 @@
 export {
-  type ColdAssessment,
+  type AssessedCold,
+  assessCold,
   type ColdCase,
-  coldAssessment,
-  surfaceTemperature,
+  firstStageSurfaceTemperature,
   throttledTemperature,
   type WarmedGas,
   warmedGas,

@@ -1,5 +1,5 @@
 import { LitrebarError } from '../../errors/index.ts'
-import { gasConstant, gasState, type Mixture, molarMass, temperatureAtEntropy } from '../../gas-law/index.ts'
+import { gasState, gerg2008GasConstant, type Mixture, molarMass, temperatureAtEntropy } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -17,7 +17,7 @@ export interface CriticalFlow {
   readonly criticalPressureRatio: Fraction
 }
 
-const heatCapacityRatio: Accepted = {
+const heatCapacityRatioRange: Accepted = {
   above: 1,
   atMost: 5 / 3 + 1e-9,
   unit: one,
@@ -27,16 +27,16 @@ const heatCapacityRatio: Accepted = {
 /**
  * Critical flow of an ideal gas.
  *
- * @param ratioOfHeatCapacities - above 1 and at most 5/3
+ * @param heatCapacityRatio - above 1 and at most 5/3
  * @returns factor and pressure ratio
  * @throws LitrebarError `range` for a ratio out of range
  * @source iso-6358, ideal-gas forms (memory); litrebar-derivation
  * @example
  * criticalFlow(1.4 as Fraction).criticalPressureRatio.toFixed(4) // => '0.5283'
  */
-export function criticalFlow(ratioOfHeatCapacities: Fraction): CriticalFlow {
-  requireWithin('ratioOfHeatCapacities', ratioOfHeatCapacities, heatCapacityRatio)
-  const k = ratioOfHeatCapacities
+export function criticalFlow(heatCapacityRatio: Fraction): CriticalFlow {
+  requireWithin('heatCapacityRatio', heatCapacityRatio, heatCapacityRatioRange)
+  const k = heatCapacityRatio
   const half = 2 / (k + 1)
   return {
     criticalFlowFactor: (Math.sqrt(k) * half ** ((k + 1) / (2 * (k - 1)))) as Fraction,
@@ -77,7 +77,7 @@ export function realCriticalFlow(
     return density * Math.sqrt((2 * Math.max(0, start.molarEnthalpy - molarEnthalpy)) / mass)
   }
   const ratio = maximumWithin(massFlux, ratios.lowest, ratios.highest)
-  const scale = upstream.pressure / Math.sqrt((gasConstant * upstream.temperature) / mass)
+  const scale = upstream.pressure / Math.sqrt((gerg2008GasConstant * upstream.temperature) / mass)
   return {
     criticalFlowFactor: (massFlux(ratio) / scale) as Fraction,
     criticalPressureRatio: ratio as Fraction,

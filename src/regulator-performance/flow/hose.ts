@@ -47,7 +47,7 @@ export type HoseFlow =
       /** Darcy's. */
       readonly frictionFactor: Fraction
     }
-  | { readonly kind: 'chokes'; readonly largestMassFlow: MassFlow }
+  | { readonly kind: 'chokes'; readonly maximumMassFlow: MassFlow }
 
 const bore: Accepted = { above: 0, atMost: 50, unit: millimetre, hint: 'Give the inner diameter.' }
 const length: Accepted = { above: 0, atMost: 500, unit: metre, hint: 'Check the unit of the length.' }
@@ -92,7 +92,7 @@ export function hoseFlow(
   const line = lineOf(hose, gas)
   const flux = massFlow / line.area
   if (spare(line, upstreamPressure, flux, choking(line, flux)) < 0) {
-    return { kind: 'chokes', largestMassFlow: largestFlow(line, upstreamPressure) as MassFlow }
+    return { kind: 'chokes', maximumMassFlow: largestFlow(line, upstreamPressure) as MassFlow }
   }
   const downstream = falling(choking(line, flux), upstreamPressure, (p2) => spare(line, upstreamPressure, flux, p2))
   const { reynolds, friction } = frictionOf(line, flux)

@@ -18,7 +18,7 @@ import { flowFactor, type Orifice, type OrificeFlow, requireOrifice } from './or
 /** An ideal gas before an orifice. */
 export interface IdealUpstream {
   readonly molarMass: MolarMass
-  readonly ratioOfHeatCapacities: Fraction
+  readonly heatCapacityRatio: Fraction
   readonly upstreamTemperature: Temperature
 }
 
@@ -38,7 +38,7 @@ const pressure: Accepted = { above: 0, atMost: 1000, unit: bar, hint: 'Give the 
  * @source iso-6358, ideal-gas form (memory)
  * @example
  * const orifice = { area: measure(3.1416, squareMillimetre), dischargeCoefficient: 0.8 as Fraction }
- * const air = { molarMass: measure(28.9647, gramPerMole), ratioOfHeatCapacities: 1.4 as Fraction }
+ * const air = { molarMass: measure(28.9647, gramPerMole), heatCapacityRatio: 1.4 as Fraction }
  * const upstream = { upstreamTemperature: temperatureOf(20, celsius), upstreamPressure: absolute(200, bar) }
  * inUnit(chokedMassFlow(orifice, { ...air, ...upstream }), gramPerSecond).toFixed(1) // => '118.6'
  */
@@ -53,7 +53,7 @@ export function chokedMassFlow(
 /**
  * Lowest supply pressure at which a choked orifice passes a mass flow, ideal gas: `chokedMassFlow` turned round.
  * It holds only while the pressure behind is at most the critical ratio times the supply pressure, and a first stage needs some pressure
- * to regulate besides: `lowestSupplyPressure` counts all of it, with the real gas.
+ * to regulate besides: `minimumSupplyPressure` counts all of it, with the real gas.
  *
  * @param orifice - area, m²; discharge coefficient
  * @param state - molar mass, kg/mol; ratio of heat capacities; upstream temperature, K; mass flow wanted, kg/s
@@ -62,7 +62,7 @@ export function chokedMassFlow(
  * @source litrebar-derivation; iso-6358, ideal-gas form (memory)
  * @example
  * const orifice = { area: measure(1.767, squareMillimetre), dischargeCoefficient: 0.7 as Fraction }
- * const air = { molarMass: measure(28.9647, gramPerMole), ratioOfHeatCapacities: 1.4 as Fraction }
+ * const air = { molarMass: measure(28.9647, gramPerMole), heatCapacityRatio: 1.4 as Fraction }
  * const wanted = { upstreamTemperature: temperatureOf(10, celsius), massFlow: measure(24.2, gramPerSecond) }
  * inUnit(chokedSupplyPressure(orifice, { ...air, ...wanted }), bar).toFixed(1) // => '81.5'
  */
@@ -77,7 +77,7 @@ export function chokedSupplyPressure(
 function chokedFlowPerPressure(orifice: Orifice, upstream: IdealUpstream): number {
   requireOrifice(orifice)
   requireUpstream(upstream)
-  const { criticalFlowFactor } = criticalFlow(upstream.ratioOfHeatCapacities)
+  const { criticalFlowFactor } = criticalFlow(upstream.heatCapacityRatio)
   return (orifice.dischargeCoefficient * orifice.area * criticalFlowFactor) / Math.sqrt(specificEnergy(upstream))
 }
 
@@ -94,7 +94,7 @@ export function idealOrificeFlow(
   orifice: Orifice,
   state: IdealUpstream & { readonly upstreamPressure: AbsolutePressure; readonly downstreamPressure: AbsolutePressure },
 ): OrificeFlow {
-  const { upstreamPressure, downstreamPressure, ratioOfHeatCapacities: k } = state
+  const { upstreamPressure, downstreamPressure, heatCapacityRatio: k } = state
   requireOrifice(orifice)
   requireUpstream(state)
   requireWithin('state.upstreamPressure', upstreamPressure, pressure)

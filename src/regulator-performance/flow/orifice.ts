@@ -1,4 +1,4 @@
-import { gasConstant, gasState, type Mixture, molarMass } from '../../gas-law/index.ts'
+import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -103,7 +103,7 @@ export function orificeFlow(
 
 /** p/√(RT/M): what the flow factors are multiplied with, kg/(s·m²). */
 export function massFluxScale(mixture: Mixture, pressure: number, temperature: number): number {
-  return pressure / Math.sqrt((gasConstant * temperature) / molarMass(mixture))
+  return pressure / Math.sqrt((gerg2008GasConstant * temperature) / molarMass(mixture))
 }
 
 /** Refuses an orifice that is none. */

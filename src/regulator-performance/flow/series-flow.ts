@@ -40,7 +40,7 @@ export interface SeriesState {
 
 /** The most that a series of elements passes. */
 export interface SeriesFlow {
-  readonly largestMassFlow: MassFlow
+  readonly maximumMassFlow: MassFlow
   /** The element that is choked there, or that takes the largest share of the pressure ratio where none is. */
   readonly limitedBy: string
   readonly choked: boolean
@@ -87,7 +87,7 @@ const mostSteps = 200
  *   state,
  * )
  * flow.limitedBy // => 'first stage'
- * inUnit(flow.largestMassFlow, gramPerSecond).toFixed(1) // => '17.6'
+ * inUnit(flow.maximumMassFlow, gramPerSecond).toFixed(1) // => '17.6'
  */
 export function seriesFlow(
   elements: readonly FlowElement[],
@@ -107,7 +107,7 @@ export function seriesFlow(
   const choked = stopped.chokedAt !== undefined
   const limiting = stopped.chokedAt ?? steepest(elements, reached)
   return {
-    largestMassFlow: steps.flow as MassFlow,
+    maximumMassFlow: steps.flow as MassFlow,
     limitedBy: (elements[limiting] as FlowElement).name,
     choked,
     elements: elementsPassed,

@@ -95,14 +95,14 @@ export function conductanceOfOrifice(
     readonly density: Density
     readonly temperature: Temperature
     readonly molarMass: MolarMass
-    readonly ratioOfHeatCapacities: Fraction
+    readonly heatCapacityRatio: Fraction
   },
 ): ValveFlow {
   requireOrifice(orifice)
   requireWithin('reference.density', reference.density, density)
   requireWithin('reference.temperature', reference.temperature, temperature)
   requireWithin('reference.molarMass', reference.molarMass, molarMass)
-  const critical: CriticalFlow = criticalFlow(reference.ratioOfHeatCapacities)
+  const critical: CriticalFlow = criticalFlow(reference.heatCapacityRatio)
   const specificEnergy = (molarGasConstant * reference.temperature) / reference.molarMass
   return {
     sonicConductance: ((orifice.dischargeCoefficient * orifice.area * critical.criticalFlowFactor) /

@@ -24,7 +24,7 @@ export type LimitedQuantity =
   | 'hydrostaticImbalance'
 
 /** A number as its source prints it, so that a reader can hold the page beside it. Converted where it is used. */
-export interface Printed {
+export interface PrintedLimit {
   /** With its trailing zeros: a comparison by rounding rounds to the same decimals. */
   readonly printed: string
   readonly unit: Unit
@@ -32,7 +32,7 @@ export interface Printed {
 
 /** A limit that falls or rises with depth: `intercept + slope × depth`. */
 export interface PrintedLine {
-  readonly intercept: Printed
+  readonly intercept: PrintedLimit
   /** In the unit of the intercept, per unit of depth. */
   readonly slope: number
   readonly depthUnit: Unit<'pressure'>
@@ -63,8 +63,8 @@ export interface LimitCondition {
 export interface AcceptanceLimit {
   readonly id: string
   readonly quantity: LimitedQuantity
-  readonly atLeast?: Printed
-  readonly atMost?: Printed | PrintedLine
+  readonly atLeast?: PrintedLimit
+  readonly atMost?: PrintedLimit | PrintedLine
   readonly conditions: readonly LimitCondition[]
   readonly source: SourceId
   readonly place: string

@@ -18,7 +18,7 @@ import {
   type ConditionName,
   type LimitCondition,
   type LimitedQuantity,
-  type Printed,
+  type PrintedLimit,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
 
@@ -84,9 +84,12 @@ export interface AcceptanceAssessment extends Assessment {
  *   ambientPressure: absolute(6, bar), surfacePressure: absolute(1, bar), respiratoryMinuteVolume: measure(62.5, litrePerMinute),
  *   supplyPressure: gauge(50, bar), waterTemperature: temperatureOf(10, celsius),
  * }
- * acceptance({ workOfBreathingPerLitre: difference(1.8, joulePerLitre) }, { conditions }).map(({ limitId, verdict }) => `${limitId} ${verdict}`).join(', ') // => 'european-work within, naval-goal undetermined, naval-goal-old-unit undetermined, diver-focused-metres beyond, diver-focused-feet beyond'
+ * assessAcceptance({ workOfBreathingPerLitre: difference(1.8, joulePerLitre) }, { conditions }).map(({ limitId, verdict }) => `${limitId} ${verdict}`).join(', ') // => 'european-work within, naval-goal undetermined, naval-goal-old-unit undetermined, diver-focused-metres beyond, diver-focused-feet beyond'
  */
-export function acceptance(measured: MeasuredPerformance, options: AcceptanceOptions): readonly AcceptanceAssessment[] {
+export function assessAcceptance(
+  measured: MeasuredPerformance,
+  options: AcceptanceOptions,
+): readonly AcceptanceAssessment[] {
   const { limits = acceptanceLimits } = options
   const speaking = limits.filter((limit) => measured[limit.quantity] !== undefined)
   return speaking.map((limit) => againstLimit(limit, measured[limit.quantity] as Quantity, options))
@@ -148,7 +151,7 @@ interface StatedBound {
   readonly sign: 1 | -1
 }
 
-function boundOf(bound: Printed | PrintedLine, conditions: TestConditions, sign: 1 | -1): StatedBound {
+function boundOf(bound: PrintedLimit | PrintedLine, conditions: TestConditions, sign: 1 | -1): StatedBound {
   const { printed, unit } = 'printed' in bound ? bound : bound.intercept
   const decimals = printed.split('.')[1]?.length ?? 0
   if ('printed' in bound) return { unit, decimals, stated: Number(printed), sign }

@@ -9,7 +9,7 @@ import {
   requireWithin,
   type VolumeFlow,
 } from '../../units/index.ts'
-import { type Column, requireColumns } from '../log/column.ts'
+import { type LogColumn, requireColumns } from '../log/column.ts'
 
 /**
  * What inhaling through a demand valve felt like, as three figures: mouth pressure = −(cracking pressure + stiffness · flow) + assist · flow².
@@ -55,7 +55,7 @@ const cracking: Accepted = {
  * inUnit(positiveFrom ?? measure(0, litrePerSecond), litrePerSecond).toFixed(2) // => '5.65'
  */
 export function fittedAssist(
-  inhalation: { readonly flow: Column; readonly pressure: Column },
+  inhalation: { readonly flow: LogColumn; readonly pressure: LogColumn },
   options: { readonly crackingPressure?: PressureDifference } = {},
 ): FittedAssist {
   const { flow, pressure } = inhalation

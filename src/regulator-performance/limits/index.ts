@@ -1,7 +1,7 @@
 export {
   type AcceptanceAssessment,
   type AcceptanceOptions,
-  acceptance,
+  assessAcceptance,
   type MeasuredPerformance,
   type TestConditions,
 } from './acceptance.ts'
@@ -11,7 +11,7 @@ export {
   type ConditionName,
   type LimitCondition,
   type LimitedQuantity,
-  type Printed,
+  type PrintedLimit,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
 export { type FittedAssist, fittedAssist } from './assist.ts'

@@ -1,12 +1,12 @@
 import type { SourceId } from '../../references/index.ts'
 import { litre, litrePerMinute, perMinute } from '../../units/index.ts'
-import type { Printed } from './acceptance-limit.table.ts'
+import type { PrintedLimit } from './acceptance-limit.table.ts'
 
 /** One published setting of a sinusoidal breathing machine, as printed. */
 export interface MachineSetting {
-  readonly respiratoryMinuteVolume: Printed
-  readonly tidalVolume: Printed
-  readonly breathingFrequency: Printed
+  readonly respiratoryMinuteVolume: PrintedLimit
+  readonly tidalVolume: PrintedLimit
+  readonly breathingFrequency: PrintedLimit
   readonly source: SourceId
   readonly place: string
   /** What tidal volume and frequency rest on; the ventilations themselves were read in `nedu-ada272974`. */

@@ -2,7 +2,7 @@ import type { BreathingAnalysis } from '../log/analysed-breathing.ts'
 import type { AcceptanceOptions, MeasuredPerformance } from './acceptance.ts'
 
 /**
- * What `acceptance` judges, out of the analysis of a log: mean work, mean peaks, assist and apparent elastance, with the standard
+ * What `assessAcceptance` judges, out of the analysis of a log: mean work, mean peaks, assist and apparent elastance, with the standard
  * uncertainties of work and peaks. Peaks and assist rest on the zero that the analysis was given; an inhalation whose pressure never
  * rises above it has no assist pressure.
  *

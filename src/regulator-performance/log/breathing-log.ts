@@ -1,16 +1,16 @@
 import { LitrebarError } from '../../errors/index.ts'
-import { type Column, requireEqualLength } from './column.ts'
+import { type LogColumn, requireEqualLength } from './column.ts'
 
 /** A log of breaths, in columns of SI, row by row. Missing values are NaN. */
 export interface BreathingLog {
   /** s, rising from row to row; the steps may be uneven. */
-  readonly time: Column
+  readonly time: LogColumn
   /** Volume breathed in, m³, rising on inhalation. Give this or the flow. */
-  readonly volume?: Column
+  readonly volume?: LogColumn
   /** Flow into the diver, m³/s, positive on inhalation; it is integrated, and the drift of the integral removed. */
-  readonly flow?: Column
+  readonly flow?: LogColumn
   /** Pressure at the mouth minus the reference pressure, Pa; negative on inhalation. */
-  readonly pressure: Column
+  readonly pressure: LogColumn
 }
 
 /** A log without its missing rows, ready to be worked on in place. */
@@ -40,11 +40,15 @@ export function cleanLog(log: BreathingLog): CleanLog {
   return { ...kept, breaks: gaps(kept.time), rowsLeftOut: pressure.length - kept.time.length }
 }
 
-function wholeRows(time: Column, source: Column, pressure: Column): Pick<CleanLog, 'time' | 'volume' | 'pressure'> {
+function wholeRows(
+  time: LogColumn,
+  source: LogColumn,
+  pressure: LogColumn,
+): Pick<CleanLog, 'time' | 'volume' | 'pressure'> {
   const rows = pressure.length
   const keptTime = new Float64Array(rows)
   const keptVolume = new Float64Array(rows)
-  const keptPressure = new Float64Array(rows)
+  const retainedPressure = new Float64Array(rows)
   let count = 0
   for (let row = 0; row < rows; row++) {
     const t = time[row] as number
@@ -53,13 +57,13 @@ function wholeRows(time: Column, source: Column, pressure: Column): Pick<CleanLo
     if (t - t + (v - v) + (p - p) !== 0) continue // NaN and the infinities
     keptTime[count] = t
     keptVolume[count] = v
-    keptPressure[count] = p
+    retainedPressure[count] = p
     count++
   }
   return {
     time: keptTime.subarray(0, count),
     volume: keptVolume.subarray(0, count),
-    pressure: keptPressure.subarray(0, count),
+    pressure: retainedPressure.subarray(0, count),
   }
 }
 

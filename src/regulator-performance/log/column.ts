@@ -2,11 +2,11 @@ import { LitrebarError } from '../../errors/index.ts'
 import type { Dimension, Unit } from '../../units/index.ts'
 
 /** A column of a log: plain numbers in SI, in the order in which they were taken. */
-export type Column = readonly number[] | Float64Array
+export type LogColumn = readonly number[] | Float64Array
 
 /** A column as it stands in a log, with the unit that its heading names. */
 export interface LoggedColumn<D extends Dimension = Dimension> {
-  readonly values: Column
+  readonly values: LogColumn
   readonly unit: Unit<D>
 }
 
@@ -26,7 +26,7 @@ export function siColumn(column: LoggedColumn): Float64Array {
 }
 
 /** Refuses columns of unlike length, and any value that is not finite. */
-export function requireColumns(columns: Readonly<Record<string, Column>>, path: string): void {
+export function requireColumns(columns: Readonly<Record<string, LogColumn>>, path: string): void {
   requireEqualLength(columns, path)
   for (const [name, column] of Object.entries(columns)) {
     for (let row = 0; row < column.length; row++) {
@@ -36,7 +36,7 @@ export function requireColumns(columns: Readonly<Record<string, Column>>, path: 
   }
 }
 
-export function requireEqualLength(columns: Readonly<Record<string, Column>>, path: string): void {
+export function requireEqualLength(columns: Readonly<Record<string, LogColumn>>, path: string): void {
   const lengths = Object.entries(columns).map(([name, column]) => `${name} ${column.length}`)
   const [first, ...others] = Object.values(columns)
   if (others.some((column) => column.length !== first?.length)) {

@@ -26,7 +26,7 @@ export function analysisFindings(
     crossings,
     grossWork: grossWorkPerLitre * summary.tidalVolume.mean,
     lowestPressure: Math.min(summary.inhalationPressure.mean, summary.exhalationPressure.mean),
-    highestPressure: Math.max(summary.exhalationPressure.mean, summary.assistPressureOnInhalation.mean),
+    maximumPressure: Math.max(summary.exhalationPressure.mean, summary.assistPressureOnInhalation.mean),
   }
   return [
     ...signFindings(figures),

@@ -1,4 +1,4 @@
-import type { Column } from './column.ts'
+import type { LogColumn } from './column.ts'
 
 const fewest = 32
 const mostProbes = 800
@@ -12,7 +12,7 @@ const medianOfNormal = 0.6744897501960817
  * @param values - the samples
  * @param time - when they were taken; even steps unless given
  */
-export function signalNoise(values: Column, time?: Column): number {
+export function signalNoise(values: LogColumn, time?: LogColumn): number {
   if (values.length < fewest) return 0
   const probes = Math.min(mostProbes, values.length - 4)
   const stride = (values.length - 4) / probes
@@ -24,7 +24,7 @@ export function signalNoise(values: Column, time?: Column): number {
 }
 
 /** Distance from the cubic through four neighbours, in units of what independent noise of spread 1 would give. */
-function residualAt(values: Column, time: Column | undefined, k: number): number {
+function residualAt(values: LogColumn, time: LogColumn | undefined, k: number): number {
   // times from row k; the weight of a neighbour is Lagrange's product over the other three
   const now = time === undefined ? k : (time[k] as number)
   const a = (time === undefined ? k - 2 : (time[k - 2] as number)) - now

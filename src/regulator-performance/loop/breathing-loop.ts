@@ -1,5 +1,5 @@
 import type { Energy, EnergyPerVolume, PressureDifference, Volume } from '../../units/index.ts'
-import type { Column } from '../log/column.ts'
+import type { LogColumn } from '../log/column.ts'
 import type { LoopFinding } from './loop-finding.ts'
 
 /**
@@ -7,9 +7,9 @@ import type { LoopFinding } from './loop-finding.ts'
  */
 export interface BreathingLoop {
   /** Volume breathed in, m³; rises on inhalation. Its zero plays no part. */
-  readonly volume: Column
+  readonly volume: LogColumn
   /** Pressure at the mouth minus the reference pressure, Pa; negative on inhalation. */
-  readonly pressure: Column
+  readonly pressure: LogColumn
 }
 
 /** What one half of a breath cost. */

@@ -1,4 +1,4 @@
-import type { Column } from '../log/column.ts'
+import type { LogColumn } from '../log/column.ts'
 import type { LoopFinding } from './loop-finding.ts'
 
 /** What the findings of a loop are drawn from, SI. */
@@ -8,7 +8,7 @@ export interface LoopFigures {
   readonly crossings: number
   readonly grossWork: number
   readonly lowestPressure: number
-  readonly highestPressure: number
+  readonly maximumPressure: number
 }
 
 // What a demand regulator and a person can show, wide on purpose. Ours (common practice, no source): outside, a unit is the likelier cause.
@@ -17,7 +17,7 @@ const usualTidalVolume = { from: 0.0002, to: 0.008 } // m³
 
 /** What is doubtful about one loop. */
 export function loopFindings(
-  { volume, pressure }: { readonly volume: Column; readonly pressure: Column },
+  { volume, pressure }: { readonly volume: LogColumn; readonly pressure: LogColumn },
   figures: LoopFigures,
 ): readonly LoopFinding[] {
   return [...signFindings(figures), ...unitFindings(figures), ...openFindings(volume, pressure, figures)]
@@ -25,9 +25,9 @@ export function loopFindings(
 
 /** Sign, crossing and constancy. */
 export function signFindings(figures: LoopFigures): readonly LoopFinding[] {
-  const { work, crossings, grossWork, lowestPressure, highestPressure } = figures
+  const { work, crossings, grossWork, lowestPressure, maximumPressure } = figures
   const findings: LoopFinding[] = []
-  if (highestPressure === lowestPressure) {
+  if (maximumPressure === lowestPressure) {
     findings.push({
       code: 'constant-pressure',
       text: 'The pressure never changes, so that the work is zero by input and not by merit: check that the pressure channel was connected.',
@@ -49,9 +49,9 @@ export function signFindings(figures: LoopFigures): readonly LoopFinding[] {
 }
 
 /** Sizes that only a wrong unit explains. */
-export function unitFindings({ tidalVolume, lowestPressure, highestPressure }: LoopFigures): readonly LoopFinding[] {
+export function unitFindings({ tidalVolume, lowestPressure, maximumPressure }: LoopFigures): readonly LoopFinding[] {
   const findings: LoopFinding[] = []
-  const swing = (highestPressure - lowestPressure) / 2
+  const swing = (maximumPressure - lowestPressure) / 2
   if (swing > 0 && (swing < usualPeak.from || swing > usualPeak.to)) {
     findings.push({
       code: 'unlikely-pressure',
@@ -99,9 +99,9 @@ function likelyUnit(
 // A closed record's own steps tell how far apart neighbours lie; a gap well beyond them was never sampled.
 const openGap = { timesLargestStep: 3, shareOfVolume: 0.02, shareOfPressure: 0.05, fewestPoints: 8 }
 
-function openFindings(volume: Column, pressure: Column, figures: LoopFigures): readonly LoopFinding[] {
+function openFindings(volume: LogColumn, pressure: LogColumn, figures: LoopFigures): readonly LoopFinding[] {
   if (volume.length < openGap.fewestPoints) return []
-  const pressureRange = figures.highestPressure - figures.lowestPressure
+  const pressureRange = figures.maximumPressure - figures.lowestPressure
   const volumeOpen = isOpen(volume, openGap.shareOfVolume * figures.tidalVolume)
   const pressureOpen = isOpen(pressure, openGap.shareOfPressure * pressureRange)
   if (!volumeOpen && !pressureOpen) return []
@@ -116,7 +116,7 @@ function openFindings(volume: Column, pressure: Column, figures: LoopFigures): r
   ]
 }
 
-function isOpen(values: Column, least: number): boolean {
+function isOpen(values: LogColumn, least: number): boolean {
   const gap = Math.abs((values[0] as number) - (values[values.length - 1] as number))
   if (gap <= least) return false
   let largest = 0

@@ -1,4 +1,4 @@
-import type { Column } from '../log/column.ts'
+import type { LogColumn } from '../log/column.ts'
 
 // A loop cut into slices of volume. In each slice the halves are weighed against each other: what inhalation costs above what
 // exhalation gives back, or the other way. Jitter cancels inside a slice, so that noise makes no crossing; a loop that truly
@@ -30,8 +30,8 @@ const mostSlices = 256
 const negligibleShare = 0.002
 
 export function loopCrossings(
-  volume: Column,
-  pressure: Column,
+  volume: LogColumn,
+  pressure: LogColumn,
   range: { readonly lowest: number; readonly highest: number; readonly pressureNoise: number },
 ): LoopCrossings {
   const net =
@@ -97,7 +97,7 @@ function extend(lobes: Lobe[], area: number, width: number): void {
 }
 
 // Slices between the volumes of the corners: every segment that reaches into one spans it, so heights are exact.
-function exactNetHeight(volume: Column, pressure: Column): NetHeight {
+function exactNetHeight(volume: LogColumn, pressure: LogColumn): NetHeight {
   const edge = Float64Array.from(new Set(volume)).sort()
   const left = new Float64Array(edge.length - 1)
   const right = new Float64Array(edge.length - 1)
@@ -130,8 +130,8 @@ function indexOf(sorted: Float64Array, value: number): number {
 
 // Slices of equal width: the work of each, spread evenly.
 function averagedNetHeight(
-  volume: Column,
-  pressure: Column,
+  volume: LogColumn,
+  pressure: LogColumn,
   { lowest, highest }: { readonly lowest: number; readonly highest: number },
 ): NetHeight {
   const height = new Float64Array(mostSlices)

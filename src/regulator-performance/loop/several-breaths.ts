@@ -3,12 +3,12 @@ import type { Energy, PressureDifference, Volume } from '../../units/index.ts'
 import type { BreathingAnalysis } from '../log/analysed-breathing.ts'
 import type { AveragedHalf } from '../log/averaged-loop.ts'
 import { breathingAnalysis } from '../log/breathing-analysis.ts'
-import type { Column } from '../log/column.ts'
+import type { LogColumn } from '../log/column.ts'
 import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
 import type { LoopFinding } from './loop-finding.ts'
 
 /** How often the volume rises from its lowest to its highest quarter, going round the end of the record. */
-export function breathsIn(volume: Column, lowest: number, range: number): number {
+export function breathsIn(volume: LogColumn, lowest: number, range: number): number {
   const low = lowest + range / 4
   const high = lowest + (3 * range) / 4
   let wasHigh: boolean | undefined

@@ -1,6 +1,6 @@
 import { LitrebarError } from '../../errors/index.ts'
 import type { Energy, EnergyPerVolume, PressureDifference, Volume } from '../../units/index.ts'
-import { type Column, requireColumns } from '../log/column.ts'
+import { type LogColumn, requireColumns } from '../log/column.ts'
 import { signalNoise } from '../log/signal-noise.ts'
 import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
 import { type LoopFigures, loopFindings } from './judge-loop.ts'
@@ -67,7 +67,7 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
     crossings,
     grossWork,
     lowestPressure: pressure[extremeRow(pressure, -1)] as number,
-    highestPressure: pressure[extremeRow(pressure, 1)] as number,
+    maximumPressure: pressure[extremeRow(pressure, 1)] as number,
   }
   const last = volume.length - 1
   return {
@@ -98,7 +98,7 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
  * @returns work, J
  * @source litrebar-derivation
  */
-export function loopWork(volume: Column, pressure: Column, from = 0, to: number = volume.length): number {
+export function loopWork(volume: LogColumn, pressure: LogColumn, from = 0, to: number = volume.length): number {
   // Offsets are taken off first: they play no part in the area, and their rounding would.
   const volumeZero = volume[from] as number
   const pressureZero = pressure[from] as number
@@ -151,7 +151,7 @@ function halfBreath(
   }
 }
 
-function extremeRow(values: Column, sign: 1 | -1): number {
+function extremeRow(values: LogColumn, sign: 1 | -1): number {
   let best = 0
   for (let row = 1; row < values.length; row++) {
     if ((values[row] as number) * sign > (values[best] as number) * sign) best = row
@@ -159,7 +159,7 @@ function extremeRow(values: Column, sign: 1 | -1): number {
   return best
 }
 
-function requirePoints(volume: Column): void {
+function requirePoints(volume: LogColumn): void {
   if (volume.length >= 3) return
   throw new LitrebarError({
     code: 'input',

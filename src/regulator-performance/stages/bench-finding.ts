@@ -65,9 +65,9 @@ function reasonsOf(id: string): readonly Reason[] {
  * @returns rows of the table of findings, none where nothing fits
  * @source common-practice
  * @example
- * findingsNamed('filter green').map(({ id }) => id) // => ['filter-green']
+ * findBenchFindings('filter green').map(({ id }) => id) // => ['filter-green']
  */
-export function findingsNamed(words: string): readonly BenchFinding[] {
+export function findBenchFindings(words: string): readonly BenchFinding[] {
   const wanted = words
     .toLowerCase()
     .split(/\s+/)

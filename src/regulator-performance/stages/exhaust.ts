@@ -15,7 +15,7 @@ import {
 } from '../../units/index.ts'
 
 /** An exhaust valve while gas goes out. */
-export interface Exhaust {
+export interface ExhaustValve {
   /** That opens it. */
   readonly openingPressure: PressureDifference
   /** Through which the gas leaves while it is open. */
@@ -51,7 +51,7 @@ const density: Accepted = { above: 0, atMost: 100, unit: kilogramPerCubicMetre, 
  * const deep = exhaustPressure({ ...exhaust, gasDensity: measure(7.2, kilogramPerCubicMetre) })
  * inUnit(deep.pressure, millibar).toFixed(1) // => '9.7'
  */
-export function exhaustPressure(exhaust: Exhaust): {
+export function exhaustPressure(exhaust: ExhaustValve): {
   readonly pressure: PressureDifference
   readonly cautions: readonly CautionId[]
 } {

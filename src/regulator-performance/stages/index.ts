@@ -1,6 +1,6 @@
 export { type BenchFinding, benchFindings } from './bench-finding.table.ts'
-export { assessIntermediatePressure, findingsNamed, usualIntermediatePressure } from './bench-finding.ts'
-export { type Exhaust, exhaustPressure } from './exhaust.ts'
+export { assessIntermediatePressure, findBenchFindings, usualIntermediatePressure } from './bench-finding.ts'
+export { type ExhaustValve, exhaustPressure } from './exhaust.ts'
 export {
   type BalancedPiston,
   type Diaphragm,
@@ -15,7 +15,7 @@ export {
   staticIntermediatePressure,
   type UnbalancedPiston,
 } from './first-stage.ts'
-export { type LowestSupplyPressure, lowestSupplyPressure, type SupplyDemand } from './lowest-supply-pressure.ts'
+export { type MinimumSupplyPressure, minimumSupplyPressure, type SupplyDemand } from './minimum-supply-pressure.ts'
 export {
   type Attitude,
   type AttitudeEffect,
@@ -35,10 +35,10 @@ export {
   supplyRatioInto,
 } from './supply-map.ts'
 export {
-  type OringFit,
-  type OringInGroove,
-  oringBands,
-  oringFit,
+  type ORingFit,
+  type ORingInGroove,
+  oRingBands,
+  oRingFit,
   type Preload,
   preload,
   reliefArea,

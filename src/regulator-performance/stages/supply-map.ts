@@ -3,7 +3,7 @@ import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Accepted, bar, requireWithin } from '../../units/index.ts'
 import { criticalFlow, realCriticalFlow } from '../flow/critical-flow.ts'
 import { flowFactor, idealRatioOfHeatCapacities, massFluxScale, requireOrifice } from '../flow/orifice.ts'
-import { demandedMassFlow, requireDemand, type SupplyDemand } from './lowest-supply-pressure.ts'
+import { demandedMassFlow, requireDemand, type SupplyDemand } from './minimum-supply-pressure.ts'
 
 /** Everything about a supply and its demand but the two pressures that a map runs over. */
 export type MappedSupply = Omit<SupplyDemand, 'ambientPressure'>
@@ -11,10 +11,10 @@ export type MappedSupply = Omit<SupplyDemand, 'ambientPressure'>
 /** A first stage ready to be asked many times: its critical flow over supply pressure is in a table. */
 export interface CompiledSupply {
   readonly supply: MappedSupply
-  readonly ratioOfHeatCapacities: number
+  readonly heatCapacityRatio: number
   /** Of the ideal gas, to which the real pressure ratios are mapped below choking. */
   readonly ideal: { readonly criticalFlowFactor: number; readonly criticalPressureRatio: number }
-  readonly highestPressure: AbsolutePressure
+  readonly maximumPressure: AbsolutePressure
   /** At even steps of supply pressure from 1 bar to the highest. */
   readonly factors: Float64Array
   readonly ratios: Float64Array
@@ -40,13 +40,13 @@ const ambient: Accepted = { atLeast: 0.2, atMost: 60, unit: bar, hint: 'Give the
  */
 export function compileSupply(
   supply: MappedSupply,
-  options: { readonly highestPressure: AbsolutePressure; readonly gas?: 'real' | 'ideal' },
+  options: { readonly maximumPressure: AbsolutePressure; readonly gas?: 'real' | 'ideal' },
 ): CompiledSupply {
   const { mixture, supplyTemperature: temperature, orifice } = supply
-  const { highestPressure, gas = 'real' } = options
+  const { maximumPressure, gas = 'real' } = options
   requireDemand({ ...supply, ambientPressure: 1e5 as AbsolutePressure })
   requireOrifice(orifice)
-  requireWithin('options.highestPressure', highestPressure, {
+  requireWithin('options.maximumPressure', maximumPressure, {
     atLeast: 10,
     atMost: 500,
     unit: bar,
@@ -57,7 +57,7 @@ export function compileSupply(
   const factors = new Float64Array(steps + 1)
   const ratios = new Float64Array(steps + 1)
   for (let step = 0; step <= steps; step++) {
-    const pressure = (lowest + ((highestPressure - lowest) * step) / steps) as AbsolutePressure
+    const pressure = (lowest + ((maximumPressure - lowest) * step) / steps) as AbsolutePressure
     const critical = gas === 'ideal' ? ideal : realCriticalFlow(mixture, { pressure, temperature })
     factors[step] = critical.criticalFlowFactor
     ratios[step] = critical.criticalPressureRatio
@@ -67,7 +67,7 @@ export function compileSupply(
     const ambientPressure = (ambients.lowest + (span * step) / demandSteps) as AbsolutePressure
     return demandedMassFlow({ ...supply, ambientPressure }, { gas }) / ambientPressure
   })
-  return { supply, ratioOfHeatCapacities: k, ideal, highestPressure, factors, ratios, demands }
+  return { supply, heatCapacityRatio: k, ideal, maximumPressure, factors, ratios, demands }
 }
 
 /**
@@ -89,16 +89,16 @@ export function supplyRatioInto(
   from = 0,
   to: number = columns.supplyPressurePascal.length,
 ): void {
-  const { supply, ratioOfHeatCapacities: k, ideal, highestPressure, factors, ratios, demands } = compiled
+  const { supply, heatCapacityRatio: k, ideal, maximumPressure, factors, ratios, demands } = compiled
   const { orifice, mixture, supplyTemperature, intermediatePressure, regulatingMargin } = supply
   const drive = massFluxScale(mixture, 1, supplyTemperature) * orifice.dischargeCoefficient * orifice.area
-  const perStep = steps / (highestPressure - lowest)
+  const perStep = steps / (maximumPressure - lowest)
   const perDemandStep = demandSteps / (ambients.highest - ambients.lowest)
   for (let row = from; row < to; row++) {
     const pressure = columns.supplyPressurePascal[row] as number
     const around = columns.ambientPressurePascal[row] as number
     if (
-      !(pressure >= lowest && pressure <= highestPressure && around >= ambients.lowest && around <= ambients.highest)
+      !(pressure >= lowest && pressure <= maximumPressure && around >= ambients.lowest && around <= ambients.highest)
     ) {
       out.ratio[row] = Number.NaN
       out.code[row] = 1
@@ -137,7 +137,7 @@ export interface SupplyMap {
   /** Row after row. */
   readonly ratio: Float64Array
   /** For each ambient pressure the lowest supply pressure on the grid's range that still delivers, Pa; NaN where none does. */
-  readonly lowestSupplyPressure: Float64Array
+  readonly minimumSupplyPressure: Float64Array
   readonly cautions: readonly CautionId[]
 }
 
@@ -167,14 +167,14 @@ export function supplyMap(
   }
   const ratio = new Float64Array(cells)
   supplyRatioInto({ ratio, code: new Uint8Array(cells) }, columns, compiled)
-  const lowestSupplyPressure = Float64Array.from(ambientPressures, (_, column) =>
+  const minimumSupplyPressure = Float64Array.from(ambientPressures, (_, column) =>
     contour(supplyPressures, ratio, across, column),
   )
-  return { ambientPressures, supplyPressures, ratio, lowestSupplyPressure, cautions: ['regulator', 'reserve'] }
+  return { ambientPressures, supplyPressures, ratio, minimumSupplyPressure, cautions: ['regulator', 'reserve'] }
 }
 
 function requireGrid(
-  { highestPressure }: CompiledSupply,
+  { maximumPressure }: CompiledSupply,
   {
     ambientPressures,
     supplyPressures,
@@ -182,7 +182,7 @@ function requireGrid(
 ): void {
   const supply: Accepted = {
     atLeast: lowest / bar.factor,
-    atMost: highestPressure / bar.factor,
+    atMost: maximumPressure / bar.factor,
     unit: bar,
     hint: 'Compile the supply up to the top of the map.',
   }

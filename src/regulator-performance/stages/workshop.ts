@@ -21,7 +21,7 @@ import {
 } from '../../units/index.ts'
 
 /** An O-ring and the groove that it is to fit. */
-export interface OringInGroove {
+export interface ORingInGroove {
   /** Of the cord, at rest. */
   readonly sectionDiameter: Length
   readonly insideDiameter: Length
@@ -32,7 +32,7 @@ export interface OringInGroove {
 }
 
 /** How an O-ring sits. */
-export interface OringFit {
+export interface ORingFit {
   readonly stretch: Fraction
   /** Of the stretched cord. */
   readonly sectionDiameter: Length
@@ -45,7 +45,7 @@ export interface OringFit {
 }
 
 /** Common bands of static O-ring fits, as design tables of the trade print them. */
-export const oringBands = {
+export const oRingBands = {
   stretch: { atLeast: 0, atMost: 0.05, source: 'common-practice' },
   squeeze: { atLeast: 0.1, atMost: 0.3, source: 'common-practice' },
   fill: { atLeast: 0, atMost: 0.85, source: 'common-practice' },
@@ -61,14 +61,14 @@ const size: Accepted = { above: 0, atMost: 500, unit: millimetre, hint: 'Measure
  * @throws LitrebarError `range` for a size that is not above 0
  * @source litrebar-derivation, thin ring of constant volume; bands common-practice
  */
-export function oringFit(ring: OringInGroove): OringFit {
+export function oRingFit(ring: ORingInGroove): ORingFit {
   for (const [name, value] of Object.entries(ring)) requireWithin(`ring.${name}`, value as number, size)
   const stretch = (ring.grooveDiameter - ring.insideDiameter) / ring.insideDiameter
   const section = ring.sectionDiameter / Math.sqrt(1 + stretch)
   const squeeze = (section - ring.glandDepth) / section
   const fill = ((Math.PI / 4) * section * section) / (ring.grooveWidth * ring.glandDepth)
-  const because = (Object.keys(oringBands) as (keyof typeof oringBands)[]).flatMap((name): Reason[] => {
-    const { atLeast, atMost, source } = oringBands[name]
+  const because = (Object.keys(oRingBands) as (keyof typeof oRingBands)[]).flatMap((name): Reason[] => {
+    const { atLeast, atMost, source } = oRingBands[name]
     const value = { stretch, squeeze, fill }[name]
     if (value >= atLeast && value <= atMost) return []
     return [

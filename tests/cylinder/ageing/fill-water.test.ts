@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { fillWater } from '../../../src/cylinder/ageing/index.ts'
-import { dryAir, molarDensity, pressureAt, saturatedWaterFraction } from '../../../src/gas-law/index.ts'
+import { dryAir, molarDensity, pressureAtDensity, saturatedWaterFraction } from '../../../src/gas-law/index.ts'
 import {
   absolute,
   bar,
@@ -42,7 +42,7 @@ test('a site takes what is above saturation there, at the pressure that the cold
   const fill = fillWater({ ...filled, waterFraction, parts: [part('wall', 6)] })
   const cold = temperatureOf(6, celsius)
   const density = molarDensity(dryAir, filled.pressure, filled.temperature)
-  const there = pressureAt(dryAir, { molarDensity: density, temperature: cold })
+  const there = pressureAtDensity(dryAir, { molarDensity: density, temperature: cold })
   const held = saturatedWaterFraction({ temperature: cold, pressure: there })
   const [site] = fill.sites
   expect(site?.as).toBe('water')

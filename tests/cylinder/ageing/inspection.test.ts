@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest'
 import {
+  assessNeckCrack,
   assessStorage,
   assessWear,
   inspectionAdvice,
   inspectionFindings,
-  neckCrack,
   storagePressure,
 } from '../../../src/cylinder/ageing/index.ts'
 import { bar, gauge, inUnit, measure, millimetre, psi } from '../../../src/units/index.ts'
@@ -34,7 +34,7 @@ test('no finding at all is not an inspection', () => {
 
 test('the two criteria for neck cracks give two verdicts, never one', () => {
   const verdicts = (lengthInThreads: number, isInThreads: boolean): string[] => {
-    const both = neckCrack({ lengthInThreads, isInThreads })
+    const both = assessNeckCrack({ lengthInThreads, isInThreads })
     return [both['appendix-c'].verdict, both['letter-2011'].verdict]
   }
   expect(verdicts(1, false)).toEqual(['within', 'within'])

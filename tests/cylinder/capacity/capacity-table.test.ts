@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { capacityColumns, capacityTable, ratedCapacity, sizesOfTheTrade } from '../../../src/cylinder/index.ts'
+import { capacityColumns, capacityTable, ratedCapacity, tradeSizes } from '../../../src/cylinder/index.ts'
 import { dryAir, roomCondition } from '../../../src/gas-law/index.ts'
 import {
   absolute,
@@ -18,10 +18,10 @@ const condition = {
   temperature: temperatureOf(20, celsius),
   ambientPressure: absolute(1, atmosphere),
 }
-const rows = capacityTable(sizesOfTheTrade(), { ...condition, reference: roomCondition })
+const rows = capacityTable(tradeSizes(), { ...condition, reference: roomCondition })
 
 test('every row of the table is the rated capacity of its cylinder', () => {
-  expect(rows).toHaveLength(sizesOfTheTrade().length)
+  expect(rows).toHaveLength(tradeSizes().length)
   for (const { internalVolume, servicePressure, ...row } of rows) {
     const cylinder = { ...condition, internalVolume, servicePressure }
     expect(row.freeGas).toBe(ratedCapacity(cylinder, { reference: roomCondition }))

@@ -1,6 +1,11 @@
 import { assert, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
-import { continuousMix, type OxygenThresholdId, oxygenService, oxygenThresholds } from '../../../src/cylinder/index.ts'
+import {
+  assessOxygenService,
+  continuousMix,
+  type OxygenThresholdId,
+  oxygenThresholds,
+} from '../../../src/cylinder/index.ts'
 import { dryAir, nitrox, pureGas } from '../../../src/gas-law/index.ts'
 import { sourceOf } from '../../../src/references/index.ts'
 import { fractionOf, freeGasFlowOf, inUnit, litrePerMinute } from '../../../src/units/index.ts'
@@ -58,16 +63,16 @@ test('a target leaner than the intake cannot be made by adding oxygen', () => {
 })
 
 test('one mixture lies within one published threshold of oxygen service and beyond another', () => {
-  expect(oxygenService([nitrox(0.32)], 'us-diving-equipment').verdict).toBe('within')
-  expect(oxygenService([nitrox(0.32)], 'us-transport-oxidizer').verdict).toBe('beyond')
-  expect(oxygenService([nitrox(0.32), pureGas('oxygen')], 'us-diving-equipment').verdict).toBe('beyond')
+  expect(assessOxygenService([nitrox(0.32)], 'us-diving-equipment').verdict).toBe('within')
+  expect(assessOxygenService([nitrox(0.32)], 'us-transport-oxidizer').verdict).toBe('beyond')
+  expect(assessOxygenService([nitrox(0.32), pureGas('oxygen')], 'us-diving-equipment').verdict).toBe('beyond')
   // exactly at a threshold is not above it
-  expect(oxygenService([nitrox(0.4)], 'us-diving-equipment').verdict).toBe('within')
+  expect(assessOxygenService([nitrox(0.4)], 'us-diving-equipment').verdict).toBe('within')
 })
 
 test('every threshold names a source and its edition, and is used as printed', () => {
   for (const [id, row] of Object.entries(oxygenThresholds)) {
-    const judged = oxygenService([dryAir], id as OxygenThresholdId)
+    const judged = assessOxygenService([dryAir], id as OxygenThresholdId)
     expect(100 * (judged.limit ?? 0)).toBeCloseTo(row.above, 12)
     expect(judged.sources).toEqual([row.source])
     expect(sourceOf(row.source).edition).toBe(row.edition)

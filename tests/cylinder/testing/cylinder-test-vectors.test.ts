@@ -8,7 +8,7 @@ import {
   expansionTest,
   guaranteedWall,
   longitudinalStress,
-  minimumWall,
+  minimumWallForStress,
   rejectionElasticExpansion,
   type Stress,
   type WaterDensities,
@@ -75,7 +75,7 @@ describe('WALL-T, least wall (algebra on WALL-S)', () => {
       const outsideDiameter = measure(figure(given, 'D_in'), inch)
       const testPressure = gauge(figure(given, 'P_psi'), psi)
       const stressLimit = difference(figure(given, 'S_limit_psi'), psi)
-      const wall = minimumWall({ outsideDiameter, testPressure, stressLimit })
+      const wall = minimumWallForStress({ outsideDiameter, testPressure, stressLimit })
       close(inUnit(wall, inch), figure(expected, 't_min_in'))
       expect(wallStress({ outsideDiameter, wall }, testPressure) / stressLimit).toBeCloseTo(1, 12)
     },

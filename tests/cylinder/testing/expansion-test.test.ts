@@ -6,7 +6,7 @@ import {
   expansionTest,
   guaranteedWall,
   materialRules,
-  minimumWall,
+  minimumWallForStress,
   wallStress,
   waterDensities,
 } from '../../../src/cylinder/testing/index.ts'
@@ -97,7 +97,7 @@ test('a wall that reaches a stress limit and its stress are inverse to each othe
         const outsideDiameter = measure(diameter, millimetre)
         const testPressure = gauge(pressure, bar)
         const stressLimit = difference(480, megapascal)
-        const wall = minimumWall({ outsideDiameter, testPressure, stressLimit })
+        const wall = minimumWallForStress({ outsideDiameter, testPressure, stressLimit })
         expect(wallStress({ outsideDiameter, wall }, testPressure) / stressLimit).toBeCloseTo(1, 10)
       },
     ),
@@ -127,7 +127,7 @@ test('bad readings name the field and what to do', () => {
   const direct = { waterForcedIn: cc(150), waterRecovered: cc(150), waterMass: measure(12.2, kilogram), densities }
   expect(() => directExpansion(direct)).toThrow(expect.objectContaining({ argument: 'waterForcedIn' }))
   const shell = { outsideDiameter: measure(171, millimetre), testPressure: gauge(4000, bar) }
-  expect(() => minimumWall({ ...shell, stressLimit: difference(70_000, psi) })).toThrow(
+  expect(() => minimumWallForStress({ ...shell, stressLimit: difference(70_000, psi) })).toThrow(
     expect.objectContaining({ argument: 'testPressure' }),
   )
   const tooMuch = {
@@ -135,7 +135,9 @@ test('bad readings name the field and what to do', () => {
     testPressure: gauge(400, bar),
     stressLimit: difference(500, bar),
   }
-  expect(() => minimumWall(tooMuch)).toThrow(expect.objectContaining({ code: 'input', argument: 'stressLimit' }))
+  expect(() => minimumWallForStress(tooMuch)).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'stressLimit' }),
+  )
   expect(() =>
     wallStress({ outsideDiameter: measure(10, millimetre), wall: measure(5, millimetre) }, gauge(300, bar)),
   ).toThrow(expect.objectContaining({ argument: 'shell.wall', expected: 'below 5 mm, half the outside diameter' }))

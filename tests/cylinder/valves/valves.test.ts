@@ -5,9 +5,9 @@ import {
   connectionOf,
   connections,
   endLoad,
-  outletsFor,
   reserveOf,
   type ValveOutletId,
+  valveOutletsFor,
 } from '../../../src/cylinder/valves/index.ts'
 import { dryAir, gasState, heliox } from '../../../src/gas-law/index.ts'
 import {
@@ -178,7 +178,7 @@ test('no pair of the table that fits is allowed more than either standard gives'
 
 test('outlets for a pressure: yoke to 232 bar and no further, threaded classes above', () => {
   const air = (pressure: number, isForDiving = true): readonly string[] =>
-    outletsFor({ gas: 'air', workingPressure: gauge(pressure, bar), isForDiving })
+    valveOutletsFor({ gas: 'air', workingPressure: gauge(pressure, bar), isForDiving })
   expect(air(200)).toEqual(['yoke-iso', 'threaded-232', 'threaded-300', 'threaded-500', 'cga-850'])
   expect(air(232)).toEqual(['yoke-iso', 'threaded-232', 'threaded-300', 'threaded-500'])
   expect(air(300)).toEqual(['threaded-300', 'threaded-500'])

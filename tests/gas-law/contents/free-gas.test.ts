@@ -30,8 +30,8 @@ import {
   litre,
   measure,
   millilitre,
+  sumOf,
   temperatureOf,
-  totalOf,
 } from '../../../src/units/index.ts'
 
 const ambientPressure = absolute(1, atmosphere)
@@ -180,14 +180,14 @@ test('types: free gas knows its reference condition, and adds only at one', () =
   const iso = freeGas(cylinder, { reference: isoStandard })
   const normal = freeGas(cylinder, { reference: normalCondition })
   expectTypeOf(iso).toEqualTypeOf<FreeGas<'15 °C, 1.01325 bar, dry'>>()
-  expect(totalOf(iso, iso)).toBe(2 * iso)
+  expect(sumOf(iso, iso)).toBe(2 * iso)
   // @ts-expect-error free gas at two reference conditions
-  totalOf(iso, normal)
+  sumOf(iso, normal)
   freeGasAt(normal, { from: normalCondition, to: isoStandard, mixture: dryAir })
   // @ts-expect-error stated at another condition than it is
   freeGasAt(normal, { from: isoStandard, to: normalCondition, mixture: dryAir })
   // @ts-expect-error STPD and the normal condition are one state under two names: the name counts
-  totalOf(normal, freeGas(cylinder, { reference: stpd }))
+  sumOf(normal, freeGas(cylinder, { reference: stpd }))
 })
 
 test('types: free gas is no internal volume, gauge is no absolute pressure, and the reference must be named', () => {

@@ -30,8 +30,8 @@ import {
   millibar,
   millimetreOfMercury,
   psi,
+  sumOf,
   temperatureOf,
-  totalOf,
 } from '../../../src/units/index.ts'
 
 test.each([
@@ -112,9 +112,9 @@ test('types: a measured state carries its own name, so that gas of two states do
   expectTypeOf(atps(hall)).toEqualTypeOf<ReferenceCondition<'ATPS hall'>>()
   const onBench = freeGasOf(1, litre, atps({ ...bench, name: 'bench' }))
   const inHall = freeGasOf(1, litre, atps(hall))
-  expect(totalOf(onBench, onBench)).toBe(2 * onBench)
+  expect(sumOf(onBench, onBench)).toBe(2 * onBench)
   // @ts-expect-error gas measured at two states
-  totalOf(onBench, inHall)
+  sumOf(onBench, inHall)
   // @ts-expect-error saturated and dry
-  totalOf(onBench, freeGasOf(1, litre, atpd({ ...bench, name: 'bench' })))
+  sumOf(onBench, freeGasOf(1, litre, atpd({ ...bench, name: 'bench' })))
 })

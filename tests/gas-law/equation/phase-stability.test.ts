@@ -7,7 +7,7 @@ import { type Equation, equationOf } from '../../../src/gas-law/equation/gerg200
 import { expand } from '../../../src/gas-law/equation/residual-part.ts'
 import { setTemperature } from '../../../src/gas-law/equation/set-temperature.ts'
 import { isGas } from '../../../src/gas-law/equation/single-phase.ts'
-import { type Gas, gasConstant, type Mixture, mixture } from '../../../src/gas-law/index.ts'
+import { type Gas, gerg2008GasConstant, type Mixture, mixture } from '../../../src/gas-law/index.ts'
 
 // The judgement of phases against brute force: over a whole row of compositions of a second phase, at its lightest and
 // its densest root, is there one in which the gases would have lower chemical potentials?
@@ -60,7 +60,7 @@ function lowestDistance(
     const w = Math.sin((Math.PI * step) / 80) ** 2 // close to both ends, where liquids are
     const trial = equationOf(mixture({ [pair[0]]: w, [pair[1]]: 1 - w }, { normalise: true }))
     setTemperature(trial, temperature)
-    const dense = densestRoot(trial, pressure / (gasConstant * temperature * trial.reducingDensity))
+    const dense = densestRoot(trial, pressure / (gerg2008GasConstant * temperature * trial.reducingDensity))
     for (const root of [dense, reducedDensityAt(trial, pressure, temperature)]) {
       if (!(root > 0)) continue
       let distance = 0

@@ -2,7 +2,14 @@ import { differentiate } from '../../../src/gas-law/equation/density-derivatives
 import { reducedDensityAt } from '../../../src/gas-law/equation/density-solve.ts'
 import { equationFor } from '../../../src/gas-law/equation/gas-equation.ts'
 import { isGas } from '../../../src/gas-law/equation/single-phase.ts'
-import { type Gas, gasConstant, gases, type Mixture, mixture, saturationPressure } from '../../../src/gas-law/index.ts'
+import {
+  type Gas,
+  gases,
+  gerg2008GasConstant,
+  type Mixture,
+  mixture,
+  saturationPressure,
+} from '../../../src/gas-law/index.ts'
 import { pressureOfEquation } from '../../../src/gas-law/state/pressure-at-density.ts'
 import type { Temperature } from '../../../src/units/index.ts'
 
@@ -57,7 +64,7 @@ export function sweep(task: {
         continue
       }
       if (residual > largestResidual) largestResidual = residual
-      if (!isFirstRoot(equation, delta, pressure / (gasConstant * temperature * equation.reducingDensity))) {
+      if (!isFirstRoot(equation, delta, pressure / (gerg2008GasConstant * temperature * equation.reducingDensity))) {
         wrongRoots++
         examples.push(`${JSON.stringify(gas)} ${temperature} K ${pressure} Pa: δ ${delta} is not the first root`)
       }

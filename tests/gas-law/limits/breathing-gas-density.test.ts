@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import {
+  assessGasDensity,
   dryAir,
-  gasDensityAssessment,
   gasDensityLimits,
   heliox,
   mixture,
@@ -31,7 +31,7 @@ test.each([
 ])('%s at %#: ideal density %d Pa is %d g/L at 20 °C, %d at 0 °C', (_, gas, pressure, at20, at0) => {
   const density = (t: number): number => {
     const state = { mixture: gas, pressure: absolute(pressure, pascal), temperature: temperatureOf(t, celsius) }
-    return inUnit(gasDensityAssessment(state, { limit: hard, gas: 'ideal' }).value, gramPerLitre)
+    return inUnit(assessGasDensity(state, { limit: hard, gas: 'ideal' }).value, gramPerLitre)
   }
   expect(Math.abs(density(20) / at20 - 1)).toBeLessThan(3e-6)
   expect(Math.abs(density(0) / at0 - 1)).toBeLessThan(3e-6)
@@ -40,7 +40,7 @@ test.each([
 test('the verdict hangs on the temperature that is named: air at 40 m, 6 g/L', () => {
   const gas = { mixture: air, pressure: absolute(501_325, pascal) }
   const at = (t: number) =>
-    gasDensityAssessment({ ...gas, temperature: temperatureOf(t, celsius) }, { limit: carbonDioxideRetention })
+    assessGasDensity({ ...gas, temperature: temperatureOf(t, celsius) }, { limit: carbonDioxideRetention })
   expect(at(20).verdict).toBe('within')
   expect(at(0).verdict).toBe('beyond')
   expect(at(0).because.map(({ code }) => code)).toContain('temperature-not-in-source')
@@ -66,14 +66,14 @@ test('density and pressure are each other’s inverse, real or ideal', () => {
     const temperature = temperatureOf(12, celsius)
     const density = measure(5.7, gramPerLitre)
     const pressure = pressureAtGasDensity({ mixture: dryAir, density, temperature }, { gas })
-    const found = gasDensityAssessment({ mixture: dryAir, pressure, temperature }, { limit: hard, gas })
+    const found = assessGasDensity({ mixture: dryAir, pressure, temperature }, { limit: hard, gas })
     expect(found.value / density).toBeCloseTo(1, 10)
   }
 })
 
 test('margin, limit, caution and sources stand beside the value', () => {
   const gas = { mixture: dryAir, pressure: absolute(4, bar), temperature: temperatureOf(15, celsius) }
-  const found = gasDensityAssessment(gas, { limit: frenchCode })
+  const found = assessGasDensity(gas, { limit: frenchCode })
   expect(found.verdict).toBe('within')
   expect(found.limit).toBe(9)
   expect(found.margin).toBeCloseTo(9 - found.value, 12)
@@ -84,17 +84,15 @@ test('margin, limit, caution and sources stand beside the value', () => {
 
 test('a limit from memory says so in the verdict', () => {
   const gas = { mixture: dryAir, pressure: absolute(4, bar), temperature: temperatureOf(15, celsius) }
-  const { because } = gasDensityAssessment(gas, { limit: recommended })
+  const { because } = assessGasDensity(gas, { limit: recommended })
   expect(because.find(({ code }) => code === 'limit-not-read-at-source')?.text).toMatch(/memory/)
 })
 
 test('the temperature has no default', () => {
   const gas = { mixture: dryAir, pressure: absolute(4, bar) }
   // @ts-expect-error the temperature is missing
-  expect(() => gasDensityAssessment(gas, { limit: hard })).toThrow(
+  expect(() => assessGasDensity(gas, { limit: hard })).toThrow(
     expect.objectContaining({ code: 'range', argument: 'temperature' }),
   )
-  expect(gasDensityAssessment({ ...gas, temperature: temperatureOf(37, celsius) }, { limit: hard }).verdict).toBe(
-    'within',
-  )
+  expect(assessGasDensity({ ...gas, temperature: temperatureOf(37, celsius) }, { limit: hard }).verdict).toBe('within')
 })

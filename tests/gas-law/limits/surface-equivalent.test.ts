@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { surfaceEquivalent } from '../../../src/gas-law/index.ts'
+import { surfaceEquivalentFraction } from '../../../src/gas-law/index.ts'
 import { absolute, atmosphere, bar, fractionOf, inUnit, partPerMillion, percent } from '../../../src/units/index.ts'
 
 const surfacePressure = absolute(1, atmosphere)
@@ -11,13 +11,13 @@ test.each([
   { ppm: 500, msw: 50, equivalent: 2967.308166790032 },
 ])('$ppm ppm at $msw msw acts like $equivalent ppm at the surface', ({ ppm, msw, equivalent }) => {
   const pressure = absolute(1.01325 + msw / 10, bar)
-  const found = surfaceEquivalent({ fraction: fractionOf(ppm, partPerMillion), pressure, surfacePressure })
+  const found = surfaceEquivalentFraction({ fraction: fractionOf(ppm, partPerMillion), pressure, surfacePressure })
   expect(inUnit(found, partPerMillion) / equivalent).toBeCloseTo(1, 12)
 })
 
 test('goes beyond 100 per cent where no mixture at the surface could', () => {
   const at = { fraction: fractionOf(40, percent), pressure: absolute(4, atmosphere), surfacePressure }
-  expect(inUnit(surfaceEquivalent(at), percent)).toBeCloseTo(160, 9)
+  expect(inUnit(surfaceEquivalentFraction(at), percent)).toBeCloseTo(160, 9)
 })
 
 test.each(['fraction', 'pressure', 'surfacePressure'] as const)(
@@ -25,7 +25,7 @@ test.each(['fraction', 'pressure', 'surfacePressure'] as const)(
   (argument) => {
     const at = { fraction: fractionOf(1, percent), pressure: absolute(4, bar), surfacePressure }
     for (const bad of [Number.NaN, Infinity, -1]) {
-      expect(() => surfaceEquivalent({ ...at, [argument]: bad })).toThrow(
+      expect(() => surfaceEquivalentFraction({ ...at, [argument]: bad })).toThrow(
         expect.objectContaining({ code: 'range', argument }),
       )
     }

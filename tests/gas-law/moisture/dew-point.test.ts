@@ -12,9 +12,9 @@ import {
   relativeHumidity,
   roomCondition,
   saturatedWaterFraction,
-  waterFractionAtHumidity,
-  waterFractionOfConcentration,
-  waterFractionOfHumidityRatio,
+  waterFractionFromConcentration,
+  waterFractionFromHumidity,
+  waterFractionFromHumidityRatio,
 } from '../../../src/gas-law/index.ts'
 import {
   absolute,
@@ -49,7 +49,7 @@ test('30 concentrations give the parts per million and the dew points of another
   for (const [milligrams, name, ppm = Number.NaN, ...dewPoints] of rows) {
     const reference = references[name]
     if (reference === undefined) throw new Error(`no reference for ${name}`)
-    const waterFraction = waterFractionOfConcentration(measure(milligrams, milligramPerCubicMetre), reference)
+    const waterFraction = waterFractionFromConcentration(measure(milligrams, milligramPerCubicMetre), reference)
     expect(inUnit(waterFraction, partPerMillion) / ppm).toBeCloseTo(1, 5)
     expect(inUnit(moistureConcentration(waterFraction, reference), milligramPerCubicMetre)).toBeCloseTo(milligrams, 9)
     pressures.forEach((p, i) => {
@@ -114,7 +114,7 @@ test('leaving the enhancement out would put the dew point of 67 ppm at 200 bar w
 
 test('relative humidity and its inverse agree, and saturation is 1', () => {
   const state = { temperature: temperatureOf(18, celsius), pressure: absolute(1, atmosphere) }
-  const waterFraction = waterFractionAtHumidity({ ...state, relativeHumidity: measure(63, percent) })
+  const waterFraction = waterFractionFromHumidity({ ...state, relativeHumidity: measure(63, percent) })
   expect(relativeHumidity({ ...state, waterFraction })).toBeCloseTo(0.63, 12)
   expect(relativeHumidity({ ...state, waterFraction: saturatedWaterFraction(state) })).toBe(1)
 })
@@ -122,7 +122,7 @@ test('relative humidity and its inverse agree, and saturation is 1', () => {
 test('humidity ratio and mole fraction are each other’s inverse', () => {
   assert(
     property(double({ min: 0, max: 0.99, noNaN: true }), (x) => {
-      expect(waterFractionOfHumidityRatio(humidityRatio(fractionOf(x)))).toBeCloseTo(x, 12)
+      expect(waterFractionFromHumidityRatio(humidityRatio(fractionOf(x)))).toBeCloseTo(x, 12)
     }),
   )
 })
@@ -134,7 +134,11 @@ test('a general psychrometric library gives the same air from humidity, dew poin
   for (let t = 5; t <= 45; t += 5) {
     const temperature = temperatureOf(t, celsius)
     for (const humidity of [0.2, 0.5, 0.9]) {
-      const waterFraction = waterFractionAtHumidity({ temperature, pressure, relativeHumidity: measure(humidity, one) })
+      const waterFraction = waterFractionFromHumidity({
+        temperature,
+        pressure,
+        relativeHumidity: measure(humidity, one),
+      })
       const other = psychrolib.GetHumRatioFromRelHum(t, humidity, 101_325)
       const ratio = humidityRatio(waterFraction) / other
       expect(ratio).toBeGreaterThan(1.003)
@@ -175,11 +179,11 @@ test('moisture is refused when it is none, in per cent, or drier than a frost po
     expect.objectContaining({ code: 'outside-validity', argument: 'waterFraction' }),
   )
   const state = { temperature: temperatureOf(20, celsius), pressure, relativeHumidity: measure(50, one) }
-  expect(() => waterFractionAtHumidity(state)).toThrow(
+  expect(() => waterFractionFromHumidity(state)).toThrow(
     expect.objectContaining({ code: 'range', argument: 'relativeHumidity' }),
   )
   expect(() =>
-    waterFractionOfConcentration(measure(2, { symbol: 'kg/m³', quantity: 'density', factor: 1 }), roomCondition),
+    waterFractionFromConcentration(measure(2, { symbol: 'kg/m³', quantity: 'density', factor: 1 }), roomCondition),
   ).toThrow(expect.objectContaining({ code: 'range', argument: 'concentration' }))
 })
 
@@ -250,6 +254,6 @@ test('any moisture at any pressure has a dew point within -80 to 100 °C, or is 
 test('a concentration without the state of its cubic metre does not compile', () => {
   const concentration = measure(50, milligramPerCubicMetre)
   // @ts-expect-error the reference condition is missing
-  expect(() => waterFractionOfConcentration(concentration)).toThrow()
-  expect(waterFractionOfConcentration(concentration, roomCondition)).toBeGreaterThan(6.6e-5)
+  expect(() => waterFractionFromConcentration(concentration)).toThrow()
+  expect(waterFractionFromConcentration(concentration, roomCondition)).toBeGreaterThan(6.6e-5)
 })

@@ -5,7 +5,7 @@ import {
   gasState,
   molarDensity,
   nitrox,
-  pressureAt,
+  pressureAtDensity,
   pureGas,
   temperatureAtDensity,
   temperatureAtEnthalpy,
@@ -76,7 +76,7 @@ test.each([
   ['helium-free nitrox', nitrox(0.32), 20, 232],
 ] as const)('%s filled to 232 bar at 20 °C shows at %s °C %s bar', (_, gas, t, want) => {
   const content = molarDensity(gas, absolute(233.01325, bar), temperatureOf(20, celsius))
-  const pressure = pressureAt(gas, { molarDensity: content, temperature: temperatureOf(t, celsius) })
+  const pressure = pressureAtDensity(gas, { molarDensity: content, temperature: temperatureOf(t, celsius) })
   expect(inUnit(pressure, bar) - 1.01325).toBeCloseTo(want, 1)
 })
 
@@ -86,7 +86,7 @@ test('what no gas has is refused, not answered', () => {
   expect(() => temperatureAtEnthalpy(dryAir, { molarEnthalpy: measure(1e6, joulePerMole), pressure })).toThrow(outside)
   expect(() => temperatureAtEnthalpy(dryAir, { molarEnthalpy: measure(-1e6, joulePerMole), pressure })).toThrow(outside)
   expect(() =>
-    pressureAt(dryAir, { molarDensity: 60_000 as MolarDensity, temperature: temperatureOf(300, kelvin) }),
+    pressureAtDensity(dryAir, { molarDensity: 60_000 as MolarDensity, temperature: temperatureOf(300, kelvin) }),
   ).toThrow(outside)
 })
 
@@ -95,18 +95,22 @@ test('a density between those of gas and liquid carbon dioxide is refused', () =
   const temperature = temperatureOf(20, celsius)
   const dioxide = pureGas('carbonDioxide')
   // saturated gas has 4410, saturated liquid 17 600 mol/m³
-  expect(inUnit(pressureAt(dioxide, { molarDensity: 4300 as MolarDensity, temperature }), bar)).toBeCloseTo(56.8, 1)
+  expect(inUnit(pressureAtDensity(dioxide, { molarDensity: 4300 as MolarDensity, temperature }), bar)).toBeCloseTo(
+    56.8,
+    1,
+  )
   for (const density of [5000, 10_000, 15_000, 18_000, 22_000]) {
-    expect(() => pressureAt(dioxide, { molarDensity: density as MolarDensity, temperature }), `${density}`).toThrow(
-      outside,
-    )
+    expect(
+      () => pressureAtDensity(dioxide, { molarDensity: density as MolarDensity, temperature }),
+      `${density}`,
+    ).toThrow(outside)
   }
 })
 
 test('not a number is refused as such', () => {
   const range = expect.objectContaining({ code: 'range' })
   expect(() =>
-    pressureAt(dryAir, { molarDensity: Number.NaN as MolarDensity, temperature: temperatureOf(300, kelvin) }),
+    pressureAtDensity(dryAir, { molarDensity: Number.NaN as MolarDensity, temperature: temperatureOf(300, kelvin) }),
   ).toThrow(range)
   expect(() =>
     temperatureAtEnthalpy(dryAir, { molarEnthalpy: Number.NaN as never, pressure: absolute(1, bar) }),

@@ -1,13 +1,13 @@
 import { assert, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
-import { dryAir, mixture, trimix, waterFractionOfConcentration } from '../../../src/gas-law/index.ts'
+import { dryAir, mixture, trimix, waterFractionFromConcentration } from '../../../src/gas-law/index.ts'
 import { sources } from '../../../src/references/sources.ts'
 import {
+  assessCold,
   type ColdCase,
-  coldAssessment,
   coldTests,
+  firstStageSurfaceTemperature,
   nearestColdTest,
-  surfaceTemperature,
   throttledTemperature,
 } from '../../../src/regulator-performance/index.ts'
 import {
@@ -26,7 +26,7 @@ import {
 } from '../../../src/units/index.ts'
 
 const moisture = (milligrams: number) =>
-  waterFractionOfConcentration(measure(milligrams, milligramPerCubicMetre), {
+  waterFractionFromConcentration(measure(milligrams, milligramPerCubicMetre), {
     pressure: absolute(1, atmosphere),
     temperature: temperatureOf(20, celsius),
   })
@@ -77,21 +77,21 @@ test('throttling in two steps ends where one step ends', () => {
 
 test('a fuller cylinder of air is colder behind the first stage, up to 300 bar; helium mixtures all but remove the cooling', () => {
   const behind = (gas: typeof dryAir, before: number) =>
-    coldAssessment({ ...lake, mixture: gas, supplyPressure: absolute(before, bar) }).behindFirstStage
+    assessCold({ ...lake, mixture: gas, supplyPressure: absolute(before, bar) }).behindFirstStage
   const pressures = [50, 100, 150, 200, 250, 300]
   pressures.slice(1).forEach((before, index) => {
     expect(behind(dryAir, before)).toBeLessThan(behind(dryAir, pressures[index] as number))
   })
   const deep = trimix({ oxygen: 0.1, helium: 0.7 })
   expect(behind(deep, 200)).toBeGreaterThan(lake.waterTemperature)
-  expect(coldAssessment({ ...lake, mixture: deep }).heatWanted).toBeLessThan(0)
+  expect(assessCold({ ...lake, mixture: deep }).requiredHeat).toBeLessThan(0)
 })
 
 test('the conductance that is asked for keeps the gas at 0 °C, and one a tenth smaller does not', () => {
-  const exchanger = coldAssessment(lake).conductanceToStayAboveZero as number
+  const exchanger = assessCold(lake).conductanceToStayAboveZero as number
   const with_ = (share: number) =>
     inUnit(
-      coldAssessment({ ...lake, exchanger: measure(exchanger * share, wattPerKelvin) }).behindExchanger as never,
+      assessCold({ ...lake, exchanger: measure(exchanger * share, wattPerKelvin) }).behindExchanger as never,
       celsius,
     )
   expect(with_(1)).toBeCloseTo(0, 9)
@@ -99,16 +99,16 @@ test('the conductance that is asked for keeps the gas at 0 °C, and one a tenth 
 })
 
 test('air within a moisture limit of 50 mg/m³ can still frost inside: its frost point lies above the gas behind the first stage', () => {
-  const wet = coldAssessment({ ...lake, waterFraction: moisture(50) })
+  const wet = assessCold({ ...lake, waterFraction: moisture(50) })
   expect(inUnit(wet.frostPoint as never, celsius)).toBeGreaterThan(-24)
   expect(inUnit(wet.frostPoint as never, celsius)).toBeLessThan(-20)
   expect(wet.marginToFrost).toBeLessThan(0)
-  const dry = coldAssessment({ ...lake, waterFraction: moisture(5) })
+  const dry = assessCold({ ...lake, waterFraction: moisture(5) })
   expect(dry.marginToFrost).toBeGreaterThan(0)
 })
 
 test('the frost point rises with moisture, and margins are differences of what stands beside them', () => {
-  const at = (milligrams: number) => coldAssessment({ ...lake, waterFraction: moisture(milligrams) })
+  const at = (milligrams: number) => assessCold({ ...lake, waterFraction: moisture(milligrams) })
   expect(at(50).frostPoint).toBeGreaterThan(at(25).frostPoint as number)
   const found = at(25)
   expect(found.marginToFrost).toBeCloseTo(found.behindFirstStage - (found.frostPoint as number), 12)
@@ -116,15 +116,15 @@ test('the frost point rises with moisture, and margins are differences of what s
 })
 
 test('no result promises anything', () => {
-  const text = JSON.stringify([coldAssessment(lake), nearestColdTest(lake.waterTemperature)])
+  const text = JSON.stringify([assessCold(lake), nearestColdTest(lake.waterTemperature)])
   expect(text).not.toMatch(/will not|cannot freeze|\bsafe/)
-  expect(coldAssessment(lake).cautions).toContain('regulator-cold')
+  expect(assessCold(lake).cautions).toContain('regulator-cold')
 })
 
 test('ice grows on a surface that takes up more heat than the water brings', () => {
   const at = (heat: number) =>
     inUnit(
-      surfaceTemperature({
+      firstStageSurfaceTemperature({
         heatFlow: measure(heat, watt),
         conductance: measure(10, wattPerKelvin),
         waterTemperature: temperatureOf(4, celsius),
@@ -158,7 +158,7 @@ test.each([
   ['at.exchanger', { exchanger: Number.NaN as never }],
   ['at.freezingPoint', { freezingPoint: 0 as never }],
 ] as [string, Partial<ColdCase>][])('%s out of range is refused by name', (argument, wrong) => {
-  expect(() => coldAssessment({ ...lake, ...wrong })).toThrow(expect.objectContaining({ code: 'range', argument }))
+  expect(() => assessCold({ ...lake, ...wrong })).toThrow(expect.objectContaining({ code: 'range', argument }))
 })
 
 test('a throttle that raises the pressure is refused', () => {

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest'
 import { sources } from '../../../src/references/sources.ts'
 import {
   type AcceptanceOptions,
-  acceptance,
   acceptanceLimits,
+  assessAcceptance,
   powerOfBreathing,
   type TestConditions,
   workOfBreathingPerLitreOf,
@@ -44,7 +44,10 @@ const european: TestConditions = {
 const naval: TestConditions = { ...european, ambientPressure: absolute(7, bar) }
 
 function ofLimit(limitId: string, value: number, conditions: TestConditions, options: Partial<AcceptanceOptions> = {}) {
-  const all = acceptance({ workOfBreathingPerLitre: difference(value, joulePerLitre) }, { conditions, ...options })
+  const all = assessAcceptance(
+    { workOfBreathingPerLitre: difference(value, joulePerLitre) },
+    { conditions, ...options },
+  )
   const found = all.find((one) => one.limitId === limitId)
   if (found === undefined) throw new Error(`no assessment of ${limitId}`)
   return found
@@ -87,7 +90,7 @@ test.each(vectorsOf('R10').filter(({ in: given }) => given['D'] !== undefined))(
 )
 
 test('question 4: at 6 bar with 50 bar left the European limits speak and the naval goal does not', () => {
-  const limits = acceptance(
+  const limits = assessAcceptance(
     {
       workOfBreathingPerLitre: difference(1.8, joulePerLitre),
       inhalationPressure: difference(-14, millibar),
@@ -167,7 +170,7 @@ test('the margin carries its uncertainty, and a margin inside it is said to be',
 })
 
 test('elastance and static load are judged in their own units', () => {
-  const limits = acceptance(
+  const limits = assessAcceptance(
     {
       elastance: measure(0.75, kilopascalPerLitre),
       hydrostaticImbalance: difference(0.2, kilopascal),

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
-import { acceptance, breathingAnalysis, measuredPerformance } from '../../../src/regulator-performance/index.ts'
-import { seeded } from '../../../src/uncertainty/index.ts'
+import { assessAcceptance, breathingAnalysis, measuredPerformance } from '../../../src/regulator-performance/index.ts'
+import { seededRandom } from '../../../src/uncertainty/index.ts'
 import { absolute, bar, celsius, gauge, litrePerMinute, measure, temperatureOf } from '../../../src/units/index.ts'
 import { calm, syntheticLog } from '../synthetic-log.ts'
 
@@ -13,7 +13,7 @@ const conditions = {
 }
 
 test('question 4 from the log: work, peaks and elastance of the log meet or miss each limit that speaks', () => {
-  const uniform = seeded(1)
+  const uniform = seededRandom(1)
   const analysis = breathingAnalysis(
     syntheticLog({ ...calm, samplesPerBreath: 300 }, uniform, () => 0),
     {
@@ -27,7 +27,7 @@ test('question 4 from the log: work, peaks and elastance of the log meet or miss
   expect((measured.exhalationPressure ?? 0) / 1000).toBeCloseTo(0.84, 1)
   expect(standardUncertainty.workOfBreathingPerLitre).toBeGreaterThanOrEqual(13.7)
   expect(standardUncertainty.inhalationPressure).toBeGreaterThanOrEqual(9)
-  const verdicts = acceptance(measured, { conditions, standardUncertainty })
+  const verdicts = assessAcceptance(measured, { conditions, standardUncertainty })
   const of = (id: string) => verdicts.find(({ limitId }) => limitId === id)
   expect(of('european-work')).toMatchObject({
     verdict: 'within',
@@ -39,7 +39,7 @@ test('question 4 from the log: work, peaks and elastance of the log meet or miss
 })
 
 test('an inhalation without positive pressure has no assist pressure to judge, one with it has', () => {
-  const log = syntheticLog({ ...calm, elastance: 0 }, seeded(1), () => 0)
+  const log = syntheticLog({ ...calm, elastance: 0 }, seededRandom(1), () => 0)
   const options = { zero: 'as recorded', pressureGainUncertainty: 0 } as const
   const pushed = { ...log, pressure: Float64Array.from(log.pressure, (p) => p + 900) }
   expect(measuredPerformance(breathingAnalysis(pushed, options)).measured.assistPressureOnInhalation).toBeGreaterThan(0)

@@ -8,7 +8,7 @@ import {
   lagError,
   siColumn,
 } from '../../../src/regulator-performance/index.ts'
-import { normalQuantile, seeded } from '../../../src/uncertainty/index.ts'
+import { normalQuantile, seededRandom } from '../../../src/uncertainty/index.ts'
 import {
   centimetreOfWater,
   difference,
@@ -33,7 +33,7 @@ function logOf(
   setting: Partial<SyntheticSetting>,
   seed = 1,
 ): Required<Pick<BreathingLog, 'time' | 'volume' | 'pressure'>> {
-  const uniform = seeded(seed)
+  const uniform = seededRandom(seed)
   const log = syntheticLog({ ...calm, ...setting }, uniform, () => normalQuantile(uniform()))
   return { ...log, volume: log.volume ?? [] }
 }
@@ -163,7 +163,7 @@ test('noise alone makes no crossing, at any sampling', () => {
 test('a loop that crosses is flagged with its gross work, under noise too', () => {
   const { time, volume } = logOf({ breaths: 12 })
   // inhalation is assisted over the upper half of the volume, beyond what exhalation costs
-  const noisy = seeded(3)
+  const noisy = seededRandom(3)
   const pressure = Float64Array.from(volume, (v, row) => {
     const rising = (volume[row + 1] ?? 0) > v
     return (rising ? -400 + 6e5 * v : 300) + 40 * (noisy() - 0.5)
@@ -240,7 +240,7 @@ test('a trapezoid with ramps is read as well as a sinusoid', () => {
 })
 
 test('breaths of a person, each of its own size, give the mean of their own works and a spread', () => {
-  const uniform = seeded(11)
+  const uniform = seededRandom(11)
   const time: number[] = []
   const volume: number[] = []
   const pressure: number[] = []

@@ -1,7 +1,7 @@
 import { assert, double, integer, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import { siColumn, workOfBreathing } from '../../../src/regulator-performance/index.ts'
-import { normalQuantile, seeded } from '../../../src/uncertainty/index.ts'
+import { normalQuantile, seededRandom } from '../../../src/uncertainty/index.ts'
 import {
   centimetreOfWater,
   cubicInch,
@@ -225,7 +225,7 @@ test('two breaths in too few points are refused, not added up', () => {
 test('noise on a single breath makes neither a crossing nor a second breath', () => {
   assert(
     property(integer({ min: 1, max: 1e6 }), integer({ min: 40, max: 1000 }), (seed, samples) => {
-      const uniform = seeded(seed)
+      const uniform = seededRandom(seed)
       const noise = () => normalQuantile(uniform())
       const noisy = ellipse(samples, uniform()).map(([v, p]) => [v + 0.002 * noise(), p + 0.05 * noise()] as const)
       const { crossings, breaths } = workOfBreathing(loopOf(noisy))
@@ -239,7 +239,7 @@ test('noise on a single breath makes neither a crossing nor a second breath', ()
 test('where noise is as large as the loop is open, its lobes are not taken for crossings', () => {
   assert(
     property(integer({ min: 1, max: 1e6 }), integer({ min: 100, max: 250 }), (seed, samples) => {
-      const uniform = seeded(seed)
+      const uniform = seededRandom(seed)
       const noise = () => normalQuantile(uniform())
       const noisy = ellipse(samples).map(([v, p]) => [v, 0.15 * p + 0.08 * noise()] as const)
       const { crossings, grossWork, workOfBreathing: work } = workOfBreathing(loopOf(noisy))

@@ -9,7 +9,7 @@ import {
   viscosity,
 } from '../../../src/gas-law/index.ts'
 import { type PredictionOptions, predictedWork, workAtDensity } from '../../../src/regulator-performance/index.ts'
-import { normalQuantile, seeded } from '../../../src/uncertainty/index.ts'
+import { normalQuantile, seededRandom } from '../../../src/uncertainty/index.ts'
 import {
   absolute,
   atmosphere,
@@ -150,7 +150,7 @@ test.each([
 ] as const)(
   'with %s uncertainties the next measurement falls into the interval in 94 of 100 cases or more',
   (_, stated) => {
-    const uniform = seeded(5)
+    const uniform = seededRandom(5)
     const noise = () => 0.03 * normalQuantile(uniform())
     const trials = 400
     let within = 0

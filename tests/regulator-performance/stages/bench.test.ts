@@ -4,9 +4,9 @@ import { cautions } from '../../../src/references/cautions.ts'
 import {
   assessIntermediatePressure,
   benchFindings,
-  findingsNamed,
+  findBenchFindings,
+  oRingFit,
   orificeFlow,
-  oringFit,
   preload,
   reliefArea,
   seatLeak,
@@ -50,9 +50,9 @@ test('a finding is found by words of what is seen, and by none that are not ther
     ['bubbles', 'bubbles-first-stage'],
     ['year', 'service-due'],
   ] as const
-  for (const [words, id] of named) expect(findingsNamed(words).map((row) => row.id)).toContain(id)
-  expect(findingsNamed('no such thing')).toEqual([])
-  expect(findingsNamed('  ')).toEqual([])
+  for (const [words, id] of named) expect(findBenchFindings(words).map((row) => row.id)).toContain(id)
+  expect(findBenchFindings('no such thing')).toEqual([])
+  expect(findBenchFindings('  ')).toEqual([])
 })
 
 test.each([
@@ -86,20 +86,20 @@ test('an O-ring stretched or squeezed beyond the bands says which', () => {
     grooveWidth: length(3.6),
     glandDepth: length(2.1),
   }
-  expect(oringFit(ring).judged.verdict).toBe('within')
+  expect(oRingFit(ring).judged.verdict).toBe('within')
   const codes = (change: Partial<typeof ring>) =>
-    oringFit({ ...ring, ...change }).judged.because.map(({ code }) => code)
+    oRingFit({ ...ring, ...change }).judged.because.map(({ code }) => code)
   expect(codes({ insideDiameter: length(11) })).toEqual(['stretch'])
   expect(codes({ glandDepth: length(2.5) })).toEqual(['squeeze'])
   expect(codes({ grooveWidth: length(2.6) })).toEqual(['fill'])
-  expect(() => oringFit({ ...ring, glandDepth: 0 as never })).toThrow(
+  expect(() => oRingFit({ ...ring, glandDepth: 0 as never })).toThrow(
     expect.objectContaining({ code: 'range', argument: 'ring.glandDepth' }),
   )
 })
 
 test('the cord of a ring keeps its volume when it is stretched', () => {
   const length = (n: number) => measure(n, millimetre)
-  const { sectionDiameter, stretch } = oringFit({
+  const { sectionDiameter, stretch } = oRingFit({
     sectionDiameter: length(3),
     insideDiameter: length(20),
     grooveDiameter: length(21),

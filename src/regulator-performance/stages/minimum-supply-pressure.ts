@@ -1,4 +1,4 @@
-import { gasConstant, type Mixture, molarDensity, molarMass } from '../../gas-law/index.ts'
+import { gerg2008GasConstant, type Mixture, molarDensity, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -20,7 +20,7 @@ export interface SupplyDemand {
   /** Of the gas before the orifice. */
   readonly supplyTemperature: Temperature
   /** Of the gas as it is breathed, to which the demand is stated. */
-  readonly breathedTemperature: Temperature
+  readonly breathingGasTemperature: Temperature
   /** Around the divers, absolute. */
   readonly ambientPressure: AbsolutePressure
   /** Peak flow of all who breathe from the stage, at ambient pressure: `peakDemand` gives it. */
@@ -32,7 +32,7 @@ export interface SupplyDemand {
 }
 
 /** The lowest cylinder pressure that still delivers. */
-export interface LowestSupplyPressure {
+export interface MinimumSupplyPressure {
   /** Absolute. */
   readonly supplyPressure: AbsolutePressure
   readonly massFlow: MassFlow
@@ -69,10 +69,10 @@ const highest = 500e5
  * @throws LitrebarError `range` for a value out of range, or a demand that not even 500 bar meets
  * @source litrebar-derivation; gerg-2008, critical flow and density
  */
-export function lowestSupplyPressure(
+export function minimumSupplyPressure(
   demand: SupplyDemand,
   options: { readonly gas?: 'real' | 'ideal' } = {},
-): LowestSupplyPressure {
+): MinimumSupplyPressure {
   const { orifice, mixture, supplyTemperature, ambientPressure } = demand
   requireDemand(demand)
   const needed = demandedMassFlow(demand, options)
@@ -111,14 +111,14 @@ export function lowestSupplyPressure(
 
 /** Mass flow of a peak demand at ambient pressure, kg/s. */
 export function demandedMassFlow(
-  demand: Pick<SupplyDemand, 'mixture' | 'ambientPressure' | 'breathedTemperature' | 'peakFlow'>,
+  demand: Pick<SupplyDemand, 'mixture' | 'ambientPressure' | 'breathingGasTemperature' | 'peakFlow'>,
   { gas = 'real' }: { readonly gas?: 'real' | 'ideal' } = {},
 ): number {
-  const { mixture, ambientPressure, breathedTemperature, peakFlow } = demand
+  const { mixture, ambientPressure, breathingGasTemperature, peakFlow } = demand
   const density =
     gas === 'real'
-      ? molarDensity(mixture, ambientPressure, breathedTemperature)
-      : ambientPressure / (gasConstant * breathedTemperature)
+      ? molarDensity(mixture, ambientPressure, breathingGasTemperature)
+      : ambientPressure / (gerg2008GasConstant * breathingGasTemperature)
   return peakFlow * density * molarMass(mixture)
 }
 
