@@ -11,14 +11,18 @@ test('every room on disk has its own entry point, and every entry point its sour
   expect(Object.keys(entries()).sort()).toEqual(expected)
 })
 
-test('every entry point gives ESM, CJS and types of both, types first', () => {
+test('every entry point gives types first, modules to bundlers, joined rooms to everybody else, ESM and CJS', () => {
   for (const [subpath, conditions] of Object.entries(manifest.exports)) {
     if (subpath === './package.json') continue
     const source = entries()[subpath === '.' ? 'index' : subpath.slice(2)] ?? ''
     const built = (suffix: '.js' | '.cjs' | '.d.ts' | '.d.cts'): string => `./${builtFile(source, suffix)}`
     expect(JSON.stringify(conditions), subpath).toBe(
       JSON.stringify({
-        import: { types: built('.d.ts'), default: built('.js') },
+        import: {
+          types: built('.d.ts'),
+          module: built('.js').replace('dist/', 'dist/modules/'),
+          default: built('.js'),
+        },
         require: { types: built('.d.cts'), default: built('.cjs') },
       }),
     )

@@ -9,7 +9,7 @@ const kB = 1000
 const isBuilt = process.env['LITREBAR_SIZE_OF'] === 'dist'
 const modules = Object.entries(entries()).map(([name, source]): [string, string] => [
   name === 'index' ? 'litrebar' : `litrebar/${name}`,
-  `./${isBuilt ? builtFile(source, '.js') : source}`,
+  `./${isBuilt ? builtFile(source, '.js').replace('dist/', 'dist/modules/') : source}`,
 ])
 
 interface Bundle {
@@ -110,15 +110,15 @@ const forbidden = [
   'src/course/',
   'src/schemas/',
   'src/batch/',
-  'dist/course',
-  'dist/schemas',
-  'dist/batch',
+  'dist/modules/course',
+  'dist/modules/schemas',
+  'dist/modules/batch',
 ]
 const registry = [
   'src/references/sources',
   'src/references/cautions',
-  'dist/references/sources',
-  'dist/references/cautions',
+  'dist/modules/references/sources',
+  'dist/modules/references/cautions',
 ]
 
 for (const room of coreRooms) {
