@@ -1,4 +1,5 @@
 import { LitrebarError } from './litrebar-error.ts'
+import { shown } from './shown.ts'
 
 /**
  * Refuses an object with a key that the function does not know, or without one that it needs: a misspelt option would otherwise
@@ -48,21 +49,22 @@ export function requireKeys(argument: string, given: unknown, keys: Readonly<Rec
  *
  * @param argument - the parameter with its path
  * @param word - what was given
- * @param words - the allowed ones
+ * @param words - the allowed ones; true and false count as words
  * @throws LitrebarError `input`, with the nearest allowed word
  */
-export function requireWord<Word extends string>(
+export function requireWord<Word extends string | boolean>(
   argument: string,
   word: unknown,
   words: readonly Word[],
 ): asserts word is Word {
   if ((words as readonly unknown[]).includes(word)) return
-  const near = typeof word === 'string' ? nearestOf(word, words) : undefined
+  const texts = words.filter((known) => typeof known === 'string')
+  const near = typeof word === 'string' ? nearestOf(word, texts) : undefined
   throw new LitrebarError({
     code: 'input',
     argument,
-    value: word === undefined ? 'missing' : shown(word),
-    expected: listed(words.map((known) => `'${known}'`)),
+    value: shown(word),
+    expected: listed(words.map(shown)),
     hint: near === undefined ? 'Choose one of these words.' : `Did you mean '${near}'?`,
   })
 }
@@ -113,11 +115,4 @@ function editDistance(a: string, b: string): number {
 function listed(words: readonly string[]): string {
   if (words.length < 2) return words.join('')
   return `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`
-}
-
-/** Whatever was given, as a short text that no object can make fail. */
-function shown(given: unknown): string {
-  if (typeof given === 'string') return given.length > longestWord ? `'${given.slice(0, longestWord)}…'` : `'${given}'`
-  if (given === null || typeof given !== 'object') return typeof given === 'function' ? 'a function' : String(given)
-  return Array.isArray(given) ? 'a list' : 'an object'
 }

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, shown } from '../errors/index.ts'
 import type { Unit } from './unit.ts'
 
 /**
@@ -22,19 +22,22 @@ export interface Accepted {
  * @param argument - the parameter with its path, as the caller wrote it
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @throws LitrebarError `range`, or `outside-validity` where the row says so; `range` always for NaN and the infinities
+ * @throws LitrebarError `range`, or `outside-validity` where the row says so; `range` always for NaN and the infinities;
+ *   `input` for a value that is missing or no number
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
   if (isWithin(value, accepted)) return
   const { hint, unit, code = 'range' } = accepted
-  const stated = (value - (unit.offset ?? 0)) / unit.factor
+  const isNumber = typeof value === 'number'
+  const stated = isNumber ? (value - (unit.offset ?? 0)) / unit.factor : Number.NaN
   // a row may carry more than its limits, such as a source
   const limits = (Object.keys(words) as (keyof typeof words)[]).filter((limit) => accepted[limit] !== undefined)
   const expected = limits.map((limit) => `${words[limit]} ${String(accepted[limit])}`).join(' and ')
   throw new LitrebarError({
-    code: stated - stated === 0 ? code : 'range',
+    code: stated - stated === 0 ? code : isNumber ? 'range' : 'input',
     argument,
-    value: `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim(), // 11 psi, not 10.999999999999998
+    // 11 psi, not 10.999999999999998
+    value: isNumber ? `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim() : shown(value),
     expected: expected === '' ? 'a finite number' : `${expected} ${unit.symbol}`.trim(),
     hint,
     accepted: { ...Object.fromEntries(limits.map((limit) => [limit, accepted[limit]])), unit: unit.symbol },
@@ -48,7 +51,7 @@ const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at
  *
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @returns false also for NaN and the infinities
+ * @returns false also for NaN, the infinities and what is no number
  */
 export function isWithin(value: number, accepted: Accepted): boolean {
   const { factor, offset } = accepted.unit
@@ -56,6 +59,7 @@ export function isWithin(value: number, accepted: Accepted): boolean {
   const { above, atLeast, below, atMost } = accepted
   // Limits are taken to SI as the constructors take values, so that a value stated at a limit equals it to the last bit.
   return (
+    typeof value === 'number' && // null, true and '5' would count as numbers
     value - value === 0 && // NaN and the infinities fail this
     (atMost === undefined || value <= atMost * factor + shift) &&
     (atLeast === undefined || value >= atLeast * factor + shift) &&

@@ -1,4 +1,6 @@
+import { LitrebarError, shown } from '../errors/index.ts'
 import { requireWithin } from './accepted.ts'
+import { isUnitOf, measuredQuantity, missingValue, notStated } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import { one } from './fraction.ts'
 import type {
@@ -31,12 +33,12 @@ import type { Unit } from './unit.ts'
  * @param n - the reading, finite; below 0 for a vacuum gauge
  * @param unit - any pressure unit
  * @returns gauge pressure, Pa
- * @throws LitrebarError `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
  * @example
  * inUnit(gauge(232, bar), psi) // => 3364.875515340854
  */
 export function gauge(n: PlainNumber, unit: Unit<'pressure'>): GaugePressure {
-  return anyFinite('gauge pressure', n, unit) as GaugePressure
+  return anyFinite('gauge pressure', n, unit, 'pressure') as GaugePressure
 }
 
 /**
@@ -45,7 +47,7 @@ export function gauge(n: PlainNumber, unit: Unit<'pressure'>): GaugePressure {
  * @param n - the pressure, at least 0
  * @param unit - any pressure unit
  * @returns absolute pressure, Pa
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  * @example
  * absolute(1, atmosphere) // => 101325
  */
@@ -54,6 +56,7 @@ export function absolute(n: PlainNumber, unit: Unit<'pressure'>): AbsolutePressu
     'absolute pressure',
     n,
     unit,
+    'pressure',
     'Nothing is below vacuum: a reading below zero is a gauge pressure.',
   ) as AbsolutePressure
 }
@@ -68,7 +71,7 @@ export function difference(n: PlainNumber, unit: Unit<'temperature'>): Temperatu
  * @param n - the difference, finite, of either sign
  * @param unit - a unit of pressure or of temperature; the zero of a temperature scale plays no part
  * @returns the difference, Pa or K
- * @throws LitrebarError `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
  * @example
  * difference(9, fahrenheit) // => 5
  */
@@ -76,7 +79,8 @@ export function difference(
   n: PlainNumber,
   unit: Unit<'pressure' | 'temperature'>,
 ): PressureDifference | TemperatureDifference {
-  return anyFinite('difference', n, { ...unit, offset: 0 }) as PressureDifference | TemperatureDifference
+  const quantity = isUnitOf(unit, 'temperature') ? 'temperature' : 'pressure'
+  return anyFinite('difference', n, unit, quantity) as PressureDifference | TemperatureDifference
 }
 
 /**
@@ -85,15 +89,14 @@ export function difference(
  * @param n - the temperature, above absolute zero
  * @param unit - any temperature unit, with its own zero
  * @returns thermodynamic temperature, K
- * @throws LitrebarError `range` if `n` is at or below absolute zero or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is at or below absolute zero or not finite
  * @example
  * temperatureOf(20, celsius) // => 293.15
  */
 export function temperatureOf(n: PlainNumber, unit: Unit<'temperature'>): Temperature {
-  const offset = unit.offset ?? 0
-  const kelvins = n * unit.factor + offset
+  const kelvins = siOf('temperature', n, unit, 'temperature') + (unit.offset ?? 0)
   if (!(kelvins > 0 && kelvins < Infinity)) {
-    const absoluteZero = Number((-offset / unit.factor).toPrecision(12))
+    const absoluteZero = Number((-(unit.offset ?? 0) / unit.factor).toPrecision(12))
     requireWithin('temperature', kelvins, {
       above: absoluteZero,
       unit,
@@ -109,10 +112,10 @@ export function temperatureOf(n: PlainNumber, unit: Unit<'temperature'>): Temper
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns internal volume, m³
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): InternalVolume {
-  return notNegative('internal volume', n, unit, noNegativeVolume) as InternalVolume
+  return notNegative('internal volume', n, unit, 'volume', noNegativeVolume) as InternalVolume
 }
 
 /**
@@ -121,22 +124,22 @@ export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): Internal
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns volume, m³
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function gasVolumeOf(n: PlainNumber, unit: Unit<'volume'>): GasVolume {
-  return notNegative('gas volume', n, unit, noNegativeVolume) as GasVolume
+  return notNegative('gas volume', n, unit, 'volume', noNegativeVolume) as GasVolume
 }
 
 /**
- * The volume of water that a body pushes aside.
+ * The volume of water that a body displaces.
  *
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns displaced volume, m³
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function displacedVolumeOf(n: PlainNumber, unit: Unit<'volume'>): DisplacedVolume {
-  return notNegative('displaced volume', n, unit, noNegativeVolume) as DisplacedVolume
+  return notNegative('displaced volume', n, unit, 'volume', noNegativeVolume) as DisplacedVolume
 }
 
 /**
@@ -146,14 +149,14 @@ export function displacedVolumeOf(n: PlainNumber, unit: Unit<'volume'>): Displac
  * @param unit - any volume unit
  * @param reference - the reference condition, whose name goes into the type
  * @returns free gas, m³
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function freeGasOf<Reference extends string>(
   n: PlainNumber,
   unit: Unit<'volume'>,
   reference: { readonly name: Reference },
 ): FreeGas<Reference> {
-  return notNegative(`free gas at ${reference.name}`, n, unit, noNegativeVolume) as FreeGas<Reference>
+  return notNegative(freeGasName('free gas', reference), n, unit, 'volume', noNegativeVolume) as FreeGas<Reference>
 }
 
 /**
@@ -163,7 +166,7 @@ export function freeGasOf<Reference extends string>(
  * @param unit - any volume flow unit
  * @param reference - the reference condition, whose name goes into the type
  * @returns flow of free gas, m³/s
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function freeGasFlowOf<Reference extends string>(
   n: PlainNumber,
@@ -171,9 +174,10 @@ export function freeGasFlowOf<Reference extends string>(
   reference: { readonly name: Reference },
 ): FreeGasFlow<Reference> {
   return notNegative(
-    `flow of free gas at ${reference.name}`,
+    freeGasName('flow of free gas', reference),
     n,
     unit,
+    'volume flow',
     'State the size of the flow.',
   ) as FreeGasFlow<Reference>
 }
@@ -184,10 +188,10 @@ export function freeGasFlowOf<Reference extends string>(
  * @param n - the depth, at least 0, counted downwards
  * @param unit - any length unit
  * @returns depth, m
- * @throws LitrebarError `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
-  return notNegative('depth', n, unit, 'Depth counts downwards from the surface.') as Depth
+  return notNegative('depth', n, unit, 'length', 'Depth counts downwards from the surface.') as Depth
 }
 
 /**
@@ -196,10 +200,10 @@ export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
  * @param n - the height, finite; below 0 where the ground lies lower than the sea
  * @param unit - any length unit
  * @returns altitude, m
- * @throws LitrebarError `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
  */
 export function altitudeOf(n: PlainNumber, unit: Unit<'length'>): Altitude {
-  return anyFinite('altitude', n, unit) as Altitude
+  return anyFinite('altitude', n, unit, 'length') as Altitude
 }
 
 /**
@@ -208,7 +212,7 @@ export function altitudeOf(n: PlainNumber, unit: Unit<'length'>): Altitude {
  * @param n - the fraction, from 0 to 1 (0.32, not 32)
  * @param unit - `one` unless told otherwise: `percent`, `partPerMillion`
  * @returns mole fraction
- * @throws LitrebarError `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
  * @example
  * fractionOf(32, percent) // => 0.32
  */
@@ -222,7 +226,7 @@ export function fractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): MoleFr
  * @param n - the fraction, from 0 to 1
  * @param unit - `one` unless told otherwise
  * @returns volume fraction
- * @throws LitrebarError `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
  */
 export function volumeFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): VolumeFraction {
   return zeroToOne('volume fraction', n, unit) as VolumeFraction
@@ -234,7 +238,7 @@ export function volumeFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): 
  * @param n - the fraction, from 0 to 1
  * @param unit - `one` unless told otherwise
  * @returns mass fraction
- * @throws LitrebarError `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
  */
 export function massFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): MassFraction {
   return zeroToOne('mass fraction', n, unit) as MassFraction
@@ -250,30 +254,31 @@ export type MeasuredDimension = Exclude<Dimension, 'pressure' | 'temperature' | 
  * @param n - the value, finite
  * @param unit - any unit but one of pressure or temperature
  * @returns the quantity in SI, of the general type of its dimension
- * @throws LitrebarError `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
  * @example
  * measure(20, litrePerMinute) // => 0.0003333333333333333
  */
 export function measure<D extends MeasuredDimension>(n: PlainNumber, unit: Unit<D>): Quantity<D> {
-  return anyFinite(unit.quantity, n, unit) as Quantity<D>
+  const quantity = measuredQuantity(n, unit)
+  return anyFinite(quantity, n, unit, quantity) as Quantity<D>
 }
 
 const noNegativeVolume = 'State the size of the volume.'
 
-function anyFinite(argument: string, n: number, unit: Unit): number {
-  const si = n * unit.factor
-  if (si - si !== 0) requireWithin(argument, si, { unit, hint: 'Replace a missing value before the calculation.' })
+function anyFinite(argument: string, n: number, unit: Unit, quantity: Dimension): number {
+  const si = siOf(argument, n, unit, quantity)
+  if (si - si !== 0) requireWithin(argument, si, { unit, hint: missingValue })
   return si
 }
 
-function notNegative(argument: string, n: number, unit: Unit, hint: string): number {
-  const si = n * unit.factor
+function notNegative(argument: string, n: number, unit: Unit, quantity: Dimension, hint: string): number {
+  const si = siOf(argument, n, unit, quantity)
   if (!(si >= 0 && si < Infinity)) requireWithin(argument, si, { atLeast: 0, unit, hint })
   return si
 }
 
 function zeroToOne(argument: string, n: number, unit: Unit): number {
-  const si = n * unit.factor
+  const si = siOf(argument, n, unit, 'fraction')
   if (!(si >= 0 && si <= 1)) {
     requireWithin(argument, si, {
       atLeast: 0,
@@ -283,4 +288,22 @@ function zeroToOne(argument: string, n: number, unit: Unit): number {
     })
   }
   return si
+}
+
+function freeGasName(what: string, reference: { readonly name: string } | null | undefined): string {
+  const name: unknown = reference?.name
+  if (typeof name === 'string' && name !== '') return `${what} at ${name}`
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'reference.name',
+    value: shown(name),
+    expected: 'a reference condition',
+    hint: 'Name the condition that the volume is stated at, such as isoStandard.',
+  })
+}
+
+/** The number in SI. Refuses what is no number and a unit of another quantity, which only untyped code can hand in. */
+function siOf(argument: string, n: number, unit: Unit, quantity: Dimension): number {
+  if (typeof n !== 'number' || !isUnitOf(unit, quantity)) throw notStated(argument, n, unit, quantity)
+  return n * unit.factor
 }

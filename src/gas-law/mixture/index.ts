@@ -10,6 +10,7 @@ export {
   molarMass,
   nitrox,
   pureGas,
+  sameMixture,
   trimix,
 } from './mixture.ts'
 export {

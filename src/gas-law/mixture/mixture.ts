@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, nearestOf, requireKeys, requireWord, shown } from '../../errors/index.ts'
 import type { MolarMass, MoleFraction, PlainNumber } from '../../units/quantity.ts'
 import { type Gas, gases, molarMasses } from './gas.ts'
 
@@ -40,12 +40,13 @@ const sumTolerance = 1e-9
  * mixture({ oxygen: 0.21, nitrogen: 0.79 }).oxygen // => 0.21
  */
 export function mixture(fractions: MoleFractions, options: MixtureOptions = {}): Mixture {
+  if (!isObject(fractions)) throw refusal('fractions', shown(fractions), 'an object of mole fractions', percentHint)
+  requireKeys('options', options, { normalise: false })
+  if (options.normalise !== undefined) requireWord('options.normalise', options.normalise, [true, false])
   for (const name of Object.keys(fractions)) {
-    if (!Object.hasOwn(molarMasses, name)) {
-      throw refusal(`fractions.${name}`, 'present', `one of ${gases.join(', ')}`, 'Leave trace gases out.')
-    }
+    if (!Object.hasOwn(molarMasses, name)) throw unknownGas(`fractions.${name}`, name)
   }
-  const sum = sumOf(fractions, 'fractions')
+  const sum = sumOf(fractions)
   if (options.normalise !== true && !(Math.abs(sum - 1) <= sumTolerance)) {
     throw refusal('fractions', `${rounded(sum)} in sum`, '1', 'Correct a fraction, or ask for normalise: true.')
   }
@@ -64,21 +65,85 @@ export function mixture(fractions: MoleFractions, options: MixtureOptions = {}):
  * @throws LitrebarError `mixture`
  */
 export function requireMixture(argument: string, candidate: Mixture): void {
-  const sum = sumOf(candidate, argument)
-  if (Math.abs(sum - 1) <= sumTolerance) return
-  throw refusal(argument, `${rounded(sum)} in sum of its fractions`, '1', 'Make it with mixture().')
-}
-
-function sumOf(fractions: MoleFractions, argument: string): number {
+  if (!isObject(candidate)) throw refusal(argument, shown(candidate), 'a mixture', makeIt)
   let sum = 0
   for (const name of gases) {
-    const x: number = fractions[name] ?? 0
-    if (!(x >= 0 && x < Infinity)) {
-      throw refusal(`${argument}.${name}`, String(x), 'at least 0 and at most 1', 'Give a mole fraction.')
+    const x: unknown = candidate[name]
+    if (!isFraction(x)) throw refusal(`${argument}.${name}`, shown(x), 'at least 0 and at most 1', makeIt)
+    sum += x
+  }
+  if (!(Math.abs(sum - 1) <= sumTolerance)) {
+    throw refusal(argument, `${rounded(sum)} in sum of its fractions`, '1', makeIt)
+  }
+  for (const name in candidate) if (!Object.hasOwn(molarMasses, name)) throw unknownGas(`${argument}.${name}`, name)
+}
+
+const makeIt = 'Make it with mixture(), nitrox(), trimix() or one of their kind.'
+
+/**
+ * Whether two mixtures are the same gas: by their fractions, so that one read from a file equals the one written to it.
+ *
+ * @param a - a mixture
+ * @param b - another
+ * @returns true where every mole fraction is the same number
+ * @throws LitrebarError `mixture` for what is none
+ * @source common-practice
+ * @example
+ * sameMixture(nitrox(0.32), mixture({ oxygen: 0.32, nitrogen: 0.68 }, { normalise: true })) // => true
+ */
+export function sameMixture(a: Mixture, b: Mixture): boolean {
+  requireMixture('a', a)
+  requireMixture('b', b)
+  // fractions that went through text, or through another order of adding, differ in the last digit
+  return gases.every((name) => Math.abs(a[name] - b[name]) <= sameTolerance)
+}
+
+const sameTolerance = 1e-12
+
+function sumOf(fractions: MoleFractions): number {
+  let sum = 0
+  for (const name of gases) {
+    const x: unknown = fractions[name] ?? 0
+    if (!(typeof x === 'number' && x >= 0 && x < Infinity)) {
+      throw refusal(`fractions.${name}`, shown(x), 'at least 0 and at most 1', percentHint)
     }
     sum += x
   }
   return sum
+}
+
+const percentHint = 'Give a mole fraction: 32 per cent is 0.32.'
+
+function isObject(given: unknown): given is object {
+  return typeof given === 'object' && given !== null
+}
+
+function isFraction(x: unknown): x is number {
+  return typeof x === 'number' && x >= 0 && x <= 1 + sumTolerance
+}
+
+/** Refuses a gas that is none of the table, also one with the name of something inherited. */
+export function requireGasName(argument: string, gas: unknown): asserts gas is Gas {
+  if (typeof gas === 'string' && Object.hasOwn(molarMasses, gas)) return
+  if (typeof gas === 'string') throw unknownGas(argument, gas)
+  throw refusal(argument, shown(gas), `one of ${gases.join(', ')}`, 'Name the gas.')
+}
+
+/** Refuses a fraction given as a percentage, and says how to write it. */
+function requireFraction(argument: string, x: unknown, written: string): void {
+  if (typeof x === 'number' && x >= 0 && x <= 1) return
+  const hint = typeof x === 'number' && x > 1 && x <= 100 ? 'This is a percentage: write' : 'Write'
+  throw refusal(argument, shown(x), 'a mole fraction from 0 to 1', `${hint} ${written}.`)
+}
+
+function unknownGas(argument: string, name: string): LitrebarError {
+  const near = nearestOf(name, gases)
+  return refusal(
+    argument,
+    'present',
+    `one of ${gases.join(', ')}`,
+    near === undefined ? 'Leave trace gases out.' : `Did you mean ${near}?`,
+  )
 }
 
 function rounded(n: number): number {
@@ -115,6 +180,7 @@ export const dryAir: Mixture = {
  * pureGas('argon').argon // => 1
  */
 export function pureGas(gas: Gas): Mixture {
+  requireGasName('gas', gas)
   return mixture({ [gas]: 1 })
 }
 
@@ -129,6 +195,7 @@ export function pureGas(gas: Gas): Mixture {
  * nitrox(0.32).nitrogen // => 0.6799999999999999
  */
 export function nitrox(oxygen: PlainNumber | MoleFraction): Mixture {
+  requireFraction('oxygen', oxygen, 'nitrox(0.32)')
   return mixture({ oxygen, nitrogen: 1 - oxygen })
 }
 
@@ -143,6 +210,7 @@ export function nitrox(oxygen: PlainNumber | MoleFraction): Mixture {
  * enrichedAir(0.36).argon.toFixed(5) // => '0.00753'
  */
 export function enrichedAir(oxygen: PlainNumber | MoleFraction): Mixture {
+  requireFraction('oxygen', oxygen, 'enrichedAir(0.32)')
   const air = (1 - oxygen) / (1 - dryAir.oxygen)
   if (!(air >= 0 && air <= 1 + sumTolerance)) {
     throw refusal('oxygen', String(oxygen), 'at least 0.2095 and at most 1', 'Oxygen can only be added to air.')
@@ -169,7 +237,13 @@ export function trimix(fractions: {
   readonly oxygen: PlainNumber | MoleFraction
   readonly helium: PlainNumber | MoleFraction
 }): Mixture {
+  requireKeys('fractions', fractions, { oxygen: true, helium: true })
   const { oxygen, helium } = fractions
+  requireFraction('fractions.oxygen', oxygen, 'trimix({ oxygen: 0.18, helium: 0.45 })')
+  requireFraction('fractions.helium', helium, 'trimix({ oxygen: 0.18, helium: 0.45 })')
+  if (!(oxygen + helium <= 1 + sumTolerance)) {
+    throw refusal('fractions', `${rounded(oxygen + helium)} in sum`, 'at most 1', 'The rest is nitrogen.')
+  }
   const rest = 1 - oxygen - helium
   return mixture({ oxygen, helium, nitrogen: Math.abs(rest) < sumTolerance ? 0 : rest })
 }
@@ -185,6 +259,7 @@ export function trimix(fractions: {
  * heliox(0.21).helium // => 0.79
  */
 export function heliox(oxygen: PlainNumber | MoleFraction): Mixture {
+  requireFraction('oxygen', oxygen, 'heliox(0.21)')
   return mixture({ oxygen, helium: 1 - oxygen })
 }
 
@@ -193,11 +268,13 @@ export function heliox(oxygen: PlainNumber | MoleFraction): Mixture {
  *
  * @param mixture - the gas
  * @returns molar mass, kg/mol
+ * @throws LitrebarError `mixture` for what is none
  * @source gerg-2008, molar masses
  * @example
  * inUnit(molarMass(dryAir), gramPerMole).toFixed(4) // => '28.9657'
  */
 export function molarMass(mixture: Mixture): MolarMass {
+  requireMixture('mixture', mixture)
   let mass = 0
   for (const name of gases) mass += mixture[name] * molarMasses[name]
   return (mass / 1000) as MolarMass

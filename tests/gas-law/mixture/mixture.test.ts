@@ -11,6 +11,7 @@ import {
   molarMass,
   nitrox,
   pureGas,
+  sameMixture,
   trimix,
 } from '../../../src/gas-law/index.ts'
 import { absolute, bar, fractionOf, kelvin, temperatureOf } from '../../../src/units/index.ts'
@@ -86,4 +87,29 @@ test('only a checked mixture fits: a record of fractions does not', () => {
   const at = [absolute(1, bar), temperatureOf(300, kelvin)] as const
   // @ts-expect-error plain record
   expect(molarDensity(fractions, ...at)).toBe(molarDensity(mixture(fractions), ...at))
+})
+
+test('two mixtures are the same by their fractions, not by being one object', () => {
+  expect(sameMixture(dryAir, JSON.parse(JSON.stringify(dryAir)) as Mixture)).toBe(true)
+  expect(sameMixture(nitrox(0.32), mixture({ nitrogen: 0.68, oxygen: 0.32 }))).toBe(true)
+  expect(sameMixture(nitrox(0.32), nitrox(0.320001))).toBe(false)
+  expect(() => sameMixture(nitrox(0.32), {} as never)).toThrow(refused)
+})
+
+test('a percentage, a misspelt gas and a wrong option say what to write', () => {
+  expect(() => nitrox(32)).toThrow(
+    'oxygen is 32, expected a mole fraction from 0 to 1. This is a percentage: write nitrox(0.32).',
+  )
+  expect(() => trimix({ oxygen: 18, helium: 45 })).toThrow('write trimix({ oxygen: 0.18, helium: 0.45 }).')
+  expect(() => mixture({ oxigen: 1 } as never)).toThrow('Did you mean oxygen?')
+  expect(() => mixture({ oxygen: 1 }, { normalize: true } as never)).toThrow('Did you mean normalise?')
+  expect(() => trimix({ oxygen: 0.18 } as never)).toThrow('fractions.helium is missing')
+  expect(() => pureGas('constructor' as never)).toThrow(refused)
+})
+
+test('what is handed in as a mixture has every gas, as a number, and no other', () => {
+  for (const slip of [null, undefined, 'air', [], {}, { oxygen: 0.21, nitrogen: 0.79 }])
+    expect(() => molarMass(slip as never)).toThrow(refused)
+  expect(() => molarMass({ ...dryAir, oxygen: '0.2095' } as never)).toThrow("mixture.oxygen is '0.2095'")
+  expect(() => molarMass({ ...dryAir, neon: 0 } as never)).toThrow('mixture.neon')
 })
