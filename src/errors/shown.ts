@@ -11,6 +11,6 @@ export function shown(given: unknown): string {
   if (typeof given === 'string') return given.length > longestText ? `'${given.slice(0, longestText)}…'` : `'${given}'`
   if (typeof given === 'function') return 'a function'
   if (typeof given === 'bigint') return `${String(given)}n`
-  if (given === null || typeof given !== 'object') return String(given as null | number | boolean | symbol)
+  if (given === null || typeof given !== 'object') return String(given)
   return Array.isArray(given) ? 'a list' : 'an object'
 }

@@ -88,7 +88,7 @@ for (const [name, { code, contains, limit }] of Object.entries(shares)) {
 
 // A room with all that it needs of the rooms below it.
 const budgets: Readonly<Record<string, number>> = {
-  errors: 1.25 * kB,
+  errors: 1.7 * kB,
   units: 12 * kB,
   references: 7.2 * kB,
   uncertainty: 7 * kB,
