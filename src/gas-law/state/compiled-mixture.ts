@@ -2,11 +2,14 @@ import { LitrebarError } from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
+import { reducedDensityAt } from '../equation/density-solve.ts'
 import { equationFor } from '../equation/gas-equation.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
+import type { Equation } from '../equation/gerg2008.ts'
+import { isGas } from '../equation/single-phase.ts'
 import { requireStateRange } from '../equation/state-range.ts'
 import type { Mixture } from '../mixture/mixture.ts'
-import { type Box, gridOf, interpolated, type Table, tableOf } from './density-table.ts'
+import { type Box, gridOf, interpolated, requireBox, type Table, type Tabulable, tableWithin } from './state-table.ts'
 
 /** What a compiled mixture is asked for. */
 export interface CompileOptions extends Box {
@@ -20,14 +23,6 @@ export interface CompiledMixture extends Box, Table {
   /** As asked for. */
   readonly tolerance: number
 }
-
-const firstCells = 16
-const usualCells = 64
-const mostCells = 128
-// A cubic gains a factor of 16 with each halving of its cell; the first table tells how many cells are needed.
-const order = 4
-// Between the places that are checked the error is up to some per cent larger.
-const margin = 1.2
 
 /**
  * Compiles a mixture to a table over a box of pressures and temperatures, for loops over many millions of states.
@@ -59,50 +54,18 @@ export function compileMixture(mixture: Mixture, options: CompileOptions): Compi
   requireStateRange(options.pressure[0], options.temperature[0])
   requireStateRange(options.pressure[1], options.temperature[1])
   const equation = equationFor(mixture)
-  let table = tableOf(equation, options, firstCells)
-  while (!isGood(table, tolerance) && table.cells < mostCells)
-    table = tableOf(equation, options, moreCells(table, tolerance))
-  if (table.cellsCut === table.cells ** 2 / 2) {
-    throw new LitrebarError({
-      code: 'outside-validity',
-      argument: 'options',
-      value: 'a box without gas',
-      expected: `a box that holds gas of ${equation.present.join(', ')}`,
-      hint: 'Raise the temperatures or lower the pressures.',
-    })
+  return { mixture, ...options, ...tableWithin(densityPerPressure(equation), options) }
+}
+
+// ρ/p is smooth down to no pressure at all
+function densityPerPressure(equation: Equation): Tabulable {
+  return {
+    value: (temperature, pressure) =>
+      (reducedDensityAt(equation, pressure, temperature) * equation.reducingDensity) / pressure,
+    isSound: (temperature, pressure) =>
+      isGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature)),
+    error: (interpolated, full) => Math.abs(interpolated / full - 1),
   }
-  if (!(margin * table.largestError <= tolerance)) {
-    throw new LitrebarError({
-      code: 'not-converged',
-      argument: 'options.tolerance',
-      value: `${table.largestError.toExponential(1)} with ${mostCells} × ${mostCells / 2} cells`,
-      expected: `at most ${tolerance}`,
-      hint: 'Narrow the box or allow a larger error.',
-    })
-  }
-  return { mixture, ...options, ...table }
-}
-
-function isGood({ largestError, cells, cellsCut }: Table, tolerance: number): boolean {
-  return margin * largestError <= tolerance && (cellsCut === 0 || cells >= usualCells)
-}
-
-/** How many cells would do, in steps of 8: by the order of the error, and so that a cut does not take more than it must. */
-function moreCells({ largestError, cells, cellsCut }: Table, tolerance: number): number {
-  if (cellsCut === (cells * cells) / 2) return mostCells
-  const needed = cells * (largestError / (0.75 * tolerance)) ** (1 / order)
-  return Math.min(Math.max(8 * Math.ceil(needed / 8), cells + 8, cellsCut > 0 ? usualCells : 0), mostCells)
-}
-
-function requireBox(argument: string, [low, high]: readonly [number, number]): void {
-  if (high > low) return
-  throw new LitrebarError({
-    code: 'range',
-    argument,
-    value: `${low} to ${high}`,
-    expected: 'the lower limit first, and a higher one',
-    hint: 'A box has an extent in both directions.',
-  })
 }
 
 /**

@@ -23,3 +23,10 @@ export {
   molarDensityInto,
   type StateColumns,
 } from './state-columns.ts'
+export {
+  type TabulatedFunction,
+  type TabulateOptions,
+  tabulated,
+  tabulatedInto,
+  tabulatedValue,
+} from './tabulated-function.ts'

@@ -1,10 +1,8 @@
+import { LitrebarError } from '../../errors/index.ts'
 import type { AbsolutePressure, Temperature } from '../../units/quantity.ts'
-import { reducedDensityAt } from '../equation/density-solve.ts'
-import type { Equation } from '../equation/gerg2008.ts'
-import { isGas } from '../equation/single-phase.ts'
 
-// The table holds ρ/p, which is smooth down to no pressure at all, as one polynomial of
-// third degree in pressure and 1/T for each cell of a grid. (1/T costs the loop one division and is sixty times smoother
+// A table holds a smooth function of pressure and temperature as one polynomial of third degree in pressure and 1/T for each cell
+// of a grid. (1/T costs the loop one division and is sixty times smoother
 // than T, so half as many cells do in its direction.) The polynomials run through 4 × 4 Chebyshev points of their cell:
 // that is eight times closer than values and slopes at the corners. Neighbours then differ at their common edge by no
 // more than the error that is stated.
@@ -32,21 +30,95 @@ export interface Table {
   readonly coefficients: Float64Array
 }
 
-/**
- * The table of an equation over a box.
- *
- * @param equation - of the mixture
- * @param options - the box
- * @param cells - along the pressures, a multiple of two
- * @returns the table, and its largest error
- */
-export function tableOf(equation: Equation, options: Box, cells: number): Table {
+/** What is put into a table. */
+export interface Tabulable {
+  /** The function; NaN where it has no value. */
+  readonly value: (temperature: number, pressure: number) => number
+  /** Whether the function has a value at a corner of the grid: a cell with a bad corner is cut. */
+  readonly isSound: (temperature: number, pressure: number) => boolean
+  /** Error of an interpolated value, from it and the full one. */
+  readonly error: (interpolated: number, full: number) => number
+}
+
+function tableOf(tabulable: Tabulable, options: Box, cells: number): Table {
   const grid = gridOf(options, cells)
   const coefficients = new Float64Array(perCell * grid.rows * cells)
-  cut(coefficients, equation, grid)
-  fill(coefficients, equation, grid)
+  cut(coefficients, tabulable, grid)
+  fill(coefficients, tabulable, grid)
   const cellsCut = coefficients.filter((c, place) => place % perCell === 0 && Number.isNaN(c)).length
-  return { cells, cellsCut, coefficients, largestError: largestError(coefficients, equation, grid) }
+  return { cells, cellsCut, coefficients, largestError: largestError(coefficients, tabulable, grid) }
+}
+
+const firstCells = 16
+const usualCells = 64
+const mostCells = 128
+// A cubic gains a factor of 16 with each halving of its cell; the first table tells how many cells are needed.
+const order = 4
+// Between the places that are checked the error is up to some per cent larger.
+const margin = 1.2
+
+/**
+ * The table of a function over a box, with as many cells as the tolerance asks for.
+ *
+ * @param tabulable - the function
+ * @param options - the box, and the largest error
+ * @returns the table, and its largest error
+ * @throws LitrebarError `outside-validity` where the function has no value anywhere in the box; `not-converged` if 128 × 64 cells
+ *   do not reach the tolerance
+ */
+export function tableWithin(tabulable: Tabulable, options: Box & { readonly tolerance: number }): Table {
+  const { tolerance } = options
+  let table = tableOf(tabulable, options, firstCells)
+  while (!isGood(table, tolerance) && table.cells < mostCells)
+    table = tableOf(tabulable, options, moreCells(table, tolerance))
+  if (table.cellsCut === table.cells ** 2 / 2) {
+    throw new LitrebarError({
+      code: 'outside-validity',
+      argument: 'options',
+      value: 'a box without gas',
+      expected: 'a box that holds gas',
+      hint: 'Raise the temperatures or lower the pressures.',
+    })
+  }
+  if (!(margin * table.largestError <= tolerance)) {
+    throw new LitrebarError({
+      code: 'not-converged',
+      argument: 'options.tolerance',
+      value: `${table.largestError.toExponential(1)} with ${mostCells} × ${mostCells / 2} cells`,
+      expected: `at most ${tolerance}`,
+      hint: 'Narrow the box or allow a larger error.',
+    })
+  }
+  return table
+}
+
+function isGood({ largestError, cells, cellsCut }: Table, tolerance: number): boolean {
+  return margin * largestError <= tolerance && (cellsCut === 0 || cells >= usualCells)
+}
+
+/** How many cells would do, in steps of 8: by the order of the error, and so that a cut does not take more than it must. */
+function moreCells({ largestError, cells, cellsCut }: Table, tolerance: number): number {
+  if (cellsCut === (cells * cells) / 2) return mostCells
+  const needed = cells * (largestError / (0.75 * tolerance)) ** (1 / order)
+  return Math.min(Math.max(8 * Math.ceil(needed / 8), cells + 8, cellsCut > 0 ? usualCells : 0), mostCells)
+}
+
+/**
+ * Refuses a box without extent.
+ *
+ * @param argument - the parameter with its path
+ * @param limits - the lower and the higher limit
+ * @throws LitrebarError `range`
+ */
+export function requireBox(argument: string, [low, high]: readonly [number, number]): void {
+  if (high > low) return
+  throw new LitrebarError({
+    code: 'range',
+    argument,
+    value: `${low} to ${high}`,
+    expected: 'the lower limit first, and a higher one',
+    hint: 'A box has an extent in both directions.',
+  })
 }
 
 /** Cells in 1/T, the hottest first, and in pressure. */
@@ -73,11 +145,6 @@ export function gridOf({ temperature, pressure }: Box, cells: number): Grid {
   }
 }
 
-/** ρ/p by the full equation, mol/J; NaN where it finds no gas. */
-function densityPerPressure(equation: Equation, temperature: number, pressure: number): number {
-  return (reducedDensityAt(equation, pressure, temperature) * equation.reducingDensity) / pressure
-}
-
 const chebyshev = [
   0.5 - 0.4619397662556434,
   0.5 - 0.1913417161825449,
@@ -86,7 +153,7 @@ const chebyshev = [
 ]
 
 /** Puts into each cell that is not cut the polynomial through its points, rows of one temperature at a time. */
-function fill(coefficients: Float64Array, equation: Equation, grid: Grid): void {
+function fill(coefficients: Float64Array, { value }: Tabulable, grid: Grid): void {
   const { rows, cells, inverseLow, inverseStep, pressureLow, pressureStep } = grid
   const interpolation = powersThrough(chebyshev)
   const across = new Float64Array(nodes)
@@ -99,7 +166,7 @@ function fill(coefficients: Float64Array, equation: Equation, grid: Grid): void 
         across.fill(0)
         for (let b = 0; b < nodes; b++) {
           const pressure = pressureLow + (j + (chebyshev[b] as number)) * pressureStep
-          addPolynomial(across, 0, densityPerPressure(equation, temperature, pressure), interpolation[b] as Powers)
+          addPolynomial(across, 0, value(temperature, pressure), interpolation[b] as Powers)
         }
         for (let m = 0; m < nodes; m++) {
           addPolynomial(coefficients, perCell * (i * cells + j) + nodes * m, along[m] as number, across)
@@ -132,27 +199,26 @@ function powersThrough(places: readonly number[]): readonly Powers[] {
   })
 }
 
-/** Cuts out the cells in which some corner is no gas. */
-function cut(coefficients: Float64Array, equation: Equation, grid: Grid): void {
+/** Cuts out the cells in which some corner is bad. */
+function cut(coefficients: Float64Array, { isSound }: Tabulable, grid: Grid): void {
   const { rows, cells, inverseLow, inverseStep, pressureLow, pressureStep } = grid
   const corners = cells + 1
-  const isCornerGas = new Uint8Array((rows + 1) * corners)
+  const isCornerSound = new Uint8Array((rows + 1) * corners)
   for (let i = 0; i <= rows; i++) {
     const temperature = 1 / (inverseLow + i * inverseStep)
     for (let j = 0; j < corners; j++) {
       const pressure = pressureLow + j * pressureStep
-      const delta = reducedDensityAt(equation, pressure, temperature)
-      isCornerGas[i * corners + j] = isGas(equation, pressure, temperature, delta) ? 1 : 0
+      isCornerSound[i * corners + j] = isSound(temperature, pressure) ? 1 : 0
     }
   }
   for (let i = 0; i < rows; i++) {
     for (let j = 0; j < cells; j++) {
       const corner = i * corners + j
       const sound =
-        isCornerGas[corner] &&
-        isCornerGas[corner + 1] &&
-        isCornerGas[corner + corners] &&
-        isCornerGas[corner + corners + 1]
+        isCornerSound[corner] &&
+        isCornerSound[corner + 1] &&
+        isCornerSound[corner + corners] &&
+        isCornerSound[corner + corners + 1]
       const place = perCell * (i * cells + j)
       if (!sound) coefficients.fill(Number.NaN, place, place + perCell)
     }
@@ -163,7 +229,7 @@ function cut(coefficients: Float64Array, equation: Equation, grid: Grid): void {
 const offNodes = [0.001, 0.1464, 0.5, 0.8536, 0.999]
 
 /** The largest error at four places of every cell, which go through all 25 pairs of `offNodes` from cell to cell. */
-function largestError(coefficients: Float64Array, equation: Equation, grid: Grid): number {
+function largestError(coefficients: Float64Array, { value, error: errorOf }: Tabulable, grid: Grid): number {
   const { rows, cells, inverseLow, inverseStep, pressureLow, pressureStep } = grid
   let largest = 0
   for (let i = 0; i < rows; i++) {
@@ -174,8 +240,8 @@ function largestError(coefficients: Float64Array, equation: Equation, grid: Grid
         if (Number.isNaN(coefficients[perCell * (i * cells + j)])) continue
         for (let b = 0; b < 2; b++) {
           const y = j + (offNodes[(2 * j + b) % 5] as number)
-          const full = densityPerPressure(equation, temperature, pressureLow + y * pressureStep)
-          const error = Math.abs(interpolated(coefficients, rows, cells, x, y) / full - 1)
+          const full = value(temperature, pressureLow + y * pressureStep)
+          const error = errorOf(interpolated(coefficients, rows, cells, x, y), full)
           if (!(error <= largest)) largest = error
         }
       }
