@@ -1,4 +1,5 @@
 export * from './buoyancy/index.ts'
+export * from './charging/index.ts'
 export * from './consumption/index.ts'
 export * from './cylinder/index.ts'
 export * from './environment/index.ts'

@@ -97,7 +97,7 @@ const budgets: Readonly<Record<string, number>> = {
   cylinder: 77 * kB,
   'regulator-performance': 55 * kB,
   consumption: 28 * kB,
-  charging: 15 * kB,
+  charging: 60 * kB,
   gauges: 10 * kB,
   buoyancy: 6.1 * kB,
 }

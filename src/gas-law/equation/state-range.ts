@@ -44,6 +44,19 @@ export function requireStateRange(pressure: number, temperature: number): void {
 }
 
 /**
+ * Refuses a state beyond where the equation may be extrapolated. Heat capacities of the gases are still smooth there; nothing vouches
+ * for the densities.
+ *
+ * @param pressure - absolute, Pa
+ * @param temperature - K
+ * @throws LitrebarError as `requireStateRange`, with 1500 K for 700 K
+ */
+export function requireExtrapolatedRange(pressure: number, temperature: number): void {
+  requireValid('pressure', pressure, statePressure)
+  requireValid('temperature', temperature, { ...stateTemperature, atMost: 1500 })
+}
+
+/**
  * Whether a state lies in the range of the equation: the rows above, in the form for loops.
  *
  * @param pressure - absolute, Pa

@@ -17,7 +17,7 @@ import { addIdeal, type IdealPart, idealPartFor } from '../equation/ideal-part.t
 import { expand } from '../equation/residual-part.ts'
 import { setTemperatureAndDerivatives } from '../equation/set-temperature.ts'
 import { requireGas } from '../equation/single-phase.ts'
-import { requireStateRange } from '../equation/state-range.ts'
+import { requireExtrapolatedRange, requireStateRange } from '../equation/state-range.ts'
 import type { Gas } from '../mixture/gas.ts'
 import type { Mixture } from '../mixture/mixture.ts'
 
@@ -74,6 +74,8 @@ export interface GasState extends PressureTemperature {
  *
  * @param mixture - the gas
  * @param at - pressure, absolute, Pa, above 0 and at most 700 bar; temperature, K, 90 to 700 K
+ * @param options - `extrapolate: true` goes on beyond the range of the equation, to 1500 K: for bounds, such as that of one stage
+ *   to cylinder pressure
  * @returns the state; how far to trust it: `modelUncertainty`
  * @throws LitrebarError `range` if pressure or temperature is not finite or not above 0; `outside-validity` if the
  *   state is outside the range of the equation or is not a gas; `mixture` for fractions that are none
@@ -82,9 +84,14 @@ export interface GasState extends PressureTemperature {
  * const state = gasState(dryAir, { pressure: absolute(300, bar), temperature: temperatureOf(20, celsius) })
  * state.compressibilityFactor.toFixed(4) // => '1.1047'
  */
-export function gasState(mixture: Mixture, at: PressureTemperature): GasState {
+export function gasState(
+  mixture: Mixture,
+  at: PressureTemperature,
+  options: { readonly extrapolate?: boolean } = {},
+): GasState {
   const { pressure, temperature } = at
-  requireStateRange(pressure, temperature)
+  if (options.extrapolate === true) requireExtrapolatedRange(pressure, temperature)
+  else requireStateRange(pressure, temperature)
   const equation = equationFor(mixture)
   setTemperatureAndDerivatives(equation, temperature)
   const delta = requireGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature))
