@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import type { BreathingLog, BreathingSetting, TestConditions } from '../regulator-performance/index.ts'
 import { type Dimension, type Fraction, parseUnit } from '../units/index.ts'
+import { type MixtureInput, mixtureSchema } from './gas.ts'
 import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
 
 /** One column of a log with the unit of its numbers. A missing value is null. */
@@ -66,6 +67,10 @@ export const breathingSettingSchema: z.ZodType<BreathingSetting, BreathingSettin
 export interface TestConditionsInput {
   readonly ambientPressure?: QuantityInput
   readonly surfacePressure?: QuantityInput
+  readonly gas?: MixtureInput
+  readonly waveform?: 'sinusoid' | 'trapezoid' | 'other'
+  readonly tidalVolume?: QuantityInput
+  readonly breathingFrequency?: QuantityInput
   readonly respiratoryMinuteVolume?: QuantityInput
   readonly waterTemperature?: QuantityInput
   readonly supplyPressure?: QuantityInput
@@ -77,6 +82,10 @@ export interface TestConditionsInput {
 export const testConditionsSchema: z.ZodType<TestConditions, TestConditionsInput> = z.strictObject({
   ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
   surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),
+  gas: z.exactOptional(mixtureSchema),
+  waveform: z.exactOptional(z.enum(['sinusoid', 'trapezoid', 'other'])),
+  tidalVolume: z.exactOptional(quantitySchema('volume')),
+  breathingFrequency: z.exactOptional(quantitySchema('frequency')),
   respiratoryMinuteVolume: z.exactOptional(quantitySchema('volume flow', { role: 'respiratory minute volume' })),
   waterTemperature: z.exactOptional(quantitySchema('temperature', { role: 'water temperature' })),
   supplyPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'cylinder gauge pressure' })),

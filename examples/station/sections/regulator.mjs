@@ -41,7 +41,11 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
       inhalationPressure: inhalationPressure.mean,
       exhalationPressure: exhalationPressure.mean,
     },
-    { conditions, standardUncertainty: { workOfBreathingPerLitre: standardUncertainty } },
+    {
+      conditions,
+      standardUncertainty: { workOfBreathingPerLitre: standardUncertainty },
+      findings: analysis.findings,
+    },
   )
   const limitOf = (id) => acceptanceLimits.find((limit) => limit.id === id)
   const verdicts = { within: 'met', beyond: 'not met', undetermined: 'not comparable' }
@@ -168,12 +172,15 @@ export function regulatorSection(request, { style, breathingLog, quantity }) {
         { kind: 'table', table: breaths },
       ],
     },
-    summary: `${analysis.breaths.length} breaths: ${work(value)} ± ${work(expandedUncertainty)}; ${countOf(judged, 'within')} of ${judged.length} published limits met, ${countOf(judged, 'beyond')} not met, ${countOf(judged, 'undetermined')} not comparable`,
+    summary: `${analysis.breaths.length} breaths: ${work(value)} ± ${work(expandedUncertainty)}; ${countOf(judged, 'within')} of ${countOf(judged)} published limits met, ${countOf(judged, 'beyond')} not met, ${countOf(judged, 'undetermined')} not comparable`,
     tables: { breaths, limits },
     solutions: [solution],
   }
 }
 
+/** A limit that is printed in two units counts once. */
 function countOf(judged, verdict) {
-  return judged.filter((assessment) => assessment.verdict === verdict).length
+  return judged.filter(
+    ({ alternativeOf, verdict: found }) => alternativeOf === undefined && (verdict === undefined || found === verdict),
+  ).length
 }

@@ -147,7 +147,7 @@ export function supplySection(request, { style, water, quantity }) {
         { kind: 'cautions', cautions: ['regulator-cold'] },
         {
           kind: 'paragraph',
-          text: `The same opening cools what it throttles. From ${String(full)} bar absolute in ${degrees(temperature)} water the gas leaves it at ${degrees(behind(full))} if the water brings no heat; from 50 bar at ${degrees(behind(50))}. The water does bring heat, and how much the body of the stage lets through decides. Published trial nearest to this water: ${test.what}; ${test.outcome}.`,
+          text: `The same opening cools what it throttles. From ${String(full)} bar absolute in ${degrees(temperature)} water the gas leaves it at ${degrees(behind(full))} if the water brings no heat; from 50 bar at ${degrees(behind(50))}. The water does bring heat, and how much the body of the stage lets through decides. Published trial nearest to this water: ${test.what}; ${test.criterion === undefined ? `seen: ${test.observation}` : `it asks for ${test.criterion}`}.`,
         },
         { kind: 'sources', sources: ['gerg-2008', test.source] },
         { kind: 'chart', chart: coldChart },

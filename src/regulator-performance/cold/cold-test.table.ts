@@ -13,8 +13,10 @@ export interface ColdTest {
   readonly supplyPressure?: PrintedLimit
   readonly respiratoryMinuteVolume?: PrintedLimit
   readonly duration?: PrintedLimit
-  /** What it was judged by, or what was seen. */
-  readonly outcome: string
+  /** What the test asks for. No result of any regulator. */
+  readonly criterion?: string
+  /** What was seen, on the regulators that were tried. */
+  readonly observation?: string
   readonly source: SourceId
   readonly place: string
   readonly evidence: 'primary' | 'secondary' | 'memory'
@@ -32,7 +34,7 @@ export const coldTests: readonly ColdTest[] = [
     ambientPressure: { printed: '6', unit: bar },
     respiratoryMinuteVolume: { printed: '62.5', unit: litrePerMinute },
     duration: { printed: '5', unit: minute },
-    outcome: 'passed without free flow, with the work and pressure limits kept',
+    criterion: 'no free flow, and the limits of work and pressure kept',
     source: 'en-250-2014',
     place: 'cold-water test, as summarised by others; the temperature since the edition of 2000',
     evidence: 'secondary',
@@ -42,7 +44,8 @@ export const coldTests: readonly ColdTest[] = [
     what: 'naval test in sea water, since 1995',
     waterTemperature: [{ printed: '28', unit: fahrenheit }],
     water: 'sea',
-    outcome: 'judged mainly by free flow; regulators that pass the European test often fail it',
+    criterion: 'judged mainly by free flow',
+    observation: 'regulators that pass the European test often fail this one',
     source: 'naval-cold-water-notes',
     place: 'page of 2 August 2012',
     evidence: 'secondary',
@@ -57,7 +60,7 @@ export const coldTests: readonly ColdTest[] = [
     ],
     water: 'fresh',
     respiratoryMinuteVolume: { printed: '62.5', unit: litrePerMinute },
-    outcome: 'measured behind the first stage, at the inlet of the second and at the outlet of its valve',
+    observation: 'measured behind the first stage, at the inlet of the second and at the outlet of its valve',
     source: 'naval-cold-water-notes',
     place: 'page on the survey',
     evidence: 'secondary',
@@ -68,7 +71,7 @@ export const coldTests: readonly ColdTest[] = [
     waterTemperature: [{ printed: '29', unit: fahrenheit }],
     water: 'sea',
     respiratoryMinuteVolume: { printed: '62.5', unit: litrePerMinute },
-    outcome: 'measured behind the first stage, at the inlet of the second and at the outlet of its valve',
+    observation: 'measured behind the first stage, at the inlet of the second and at the outlet of its valve',
     source: 'naval-cold-water-notes',
     place: 'page on the survey',
     evidence: 'secondary',
@@ -79,7 +82,7 @@ export const coldTests: readonly ColdTest[] = [
     waterTemperature: [{ printed: '42', unit: fahrenheit }],
     supplyPressure: { printed: '2500', unit: psi },
     duration: { printed: '40', unit: minute },
-    outcome: 'second stage below freezing while inhaling, free flow in the end: the rule does not hold',
+    observation: 'second stage below freezing while inhaling, free flow in the end: the rule does not hold',
     source: 'naval-cold-water-notes',
     place: 'page on the old rule',
     evidence: 'secondary',

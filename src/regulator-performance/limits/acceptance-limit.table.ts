@@ -7,9 +7,12 @@ import {
   kilogramForceMetrePerLitre,
   kilopascal,
   kilopascalPerLitre,
+  litre,
   litrePerMinute,
   metreOfSeaWaterTenKilopascal,
   millibar,
+  perMinute,
+  psi,
   type Unit,
 } from '../../units/index.ts'
 
@@ -36,25 +39,35 @@ export interface PrintedLine {
   /** In the unit of the intercept, per unit of depth. */
   readonly slope: number
   readonly depthUnit: Unit<'pressure'>
+  /** Deepest depth, in that unit, to which the line is drawn here: continued, it would ask for less than nothing. */
+  readonly deepest: number
 }
 
 /** What must be known of a test before a limit speaks about it. */
 export type ConditionName =
   | 'ambient pressure'
   | 'depth'
+  | 'gas'
+  | 'waveform'
+  | 'tidal volume'
+  | 'breathing frequency'
   | 'respiratory minute volume'
   | 'water temperature'
   | 'supply pressure'
   | 'attitude'
 
-/** One condition of a limit. Without settings it must be stated, with any value: the limit depends on it. */
+/** One condition of a limit: settings with what they may be off by, a word, or a deepest depth. */
 export interface LimitCondition {
   readonly of: ConditionName
   readonly unit?: Unit
   readonly settings?: readonly { readonly at: number; readonly give: number }[]
-  readonly word?: 'vertical' | 'horizontal'
+  readonly word?: 'vertical' | 'horizontal' | 'sinusoid' | 'air'
+  /** Largest value, in the unit. */
+  readonly upTo?: number
   /** Where a test at the rated working pressure counts too. */
   readonly orRatedWorkingPressure?: true
+  /** The test is made at every setting, and at the rated working pressure where that counts: one of them is not the whole. */
+  readonly allOf?: true
   /** What the figures rest on, where it is not the source of the row. */
   readonly source?: SourceId
 }
@@ -70,15 +83,29 @@ export interface AcceptanceLimit {
   readonly place: string
   /** `secondary`: someone reporting the rule was read, not the rule. */
   readonly evidence: 'primary' | 'secondary' | 'memory'
+  /** The row that this one repeats in another unit: the two are one limit, not two. */
+  readonly alternativeOf?: string
   readonly note?: string
 }
+
+const compressedAir: LimitCondition = { of: 'gas', word: 'air', source: 'common-practice' }
 
 // The European test point. Rate and stroke may each be off by 3 % as printed, so the ventilation by 6 %; what pressures and
 // temperatures may be off by is ours, the printed figures not being legible in what was seen.
 const europeanTest: readonly LimitCondition[] = [
   { of: 'ambient pressure', unit: bar, settings: [{ at: 6, give: 0.1 }] },
+  { of: 'gas', word: 'air' },
+  { of: 'waveform', word: 'sinusoid' },
+  { of: 'tidal volume', unit: litre, settings: [{ at: 2.5, give: 0.075 }] },
+  { of: 'breathing frequency', unit: perMinute, settings: [{ at: 25, give: 0.75 }] },
   { of: 'respiratory minute volume', unit: litrePerMinute, settings: [{ at: 62.5, give: 3.75 }] },
-  { of: 'supply pressure', unit: bar, settings: [{ at: 50, give: 2.5 }], orRatedWorkingPressure: true },
+  {
+    of: 'supply pressure',
+    unit: bar,
+    settings: [{ at: 50, give: 2.5 }],
+    orRatedWorkingPressure: true,
+    allOf: true,
+  },
   {
     of: 'water temperature',
     unit: celsius,
@@ -89,13 +116,39 @@ const europeanTest: readonly LimitCondition[] = [
   },
 ]
 
-// The abstract prints depth and goal; the ventilation that the goal belongs to is remembered.
+// The abstract prints depth and goal, and the settings of the series: supply pressures and water, with ours for what they may be
+// off by. Which ventilation the goal belongs to, and how it is breathed, is remembered.
 const navalTest: readonly LimitCondition[] = [
   { of: 'depth', unit: metreOfSeaWaterTenKilopascal, settings: [{ at: 60, give: 1 }] },
+  compressedAir,
+  { of: 'waveform', word: 'sinusoid', source: 'memory' },
   { of: 'respiratory minute volume', unit: litrePerMinute, settings: [{ at: 62.5, give: 3.75 }], source: 'memory' },
+  {
+    of: 'supply pressure',
+    unit: psi,
+    settings: [
+      { at: 1500, give: 75 },
+      { at: 500, give: 25 },
+    ],
+    allOf: true,
+    source: 'nedu-ada272974',
+  },
+  { of: 'water temperature', unit: celsius, settings: [{ at: 21, give: 2 }], source: 'nedu-ada272974' },
 ]
 
-const anyDepth: readonly LimitCondition[] = [{ of: 'depth' }]
+// The abstract prints no range of depth. The deepest of the naval test series is taken: from there on the line is a continuation.
+const deepestMetres = 60
+const deepestFeet = 198
+
+const effortByMetres: readonly LimitCondition[] = [
+  { of: 'depth', unit: metreOfSeaWaterTenKilopascal, upTo: deepestMetres, source: 'nedu-ada272974' },
+  compressedAir,
+]
+
+const effortByFeet: readonly LimitCondition[] = [
+  { of: 'depth', unit: footOfSeaWaterThirtyThreePointZeroEight, upTo: deepestFeet, source: 'nedu-ada272974' },
+  compressedAir,
+]
 
 const europeanPlace = 'summary by others; test point in clause 6.7.1'
 
@@ -166,6 +219,7 @@ export const acceptanceLimits: readonly AcceptanceLimit[] = [
     source: 'mil-01-94',
     place: 'performance goal',
     evidence: 'memory',
+    alternativeOf: 'naval-goal',
     note: 'the same goal before it was rounded to 1.37 J/L: 1.3729 J/L',
   },
   {
@@ -175,8 +229,9 @@ export const acceptanceLimits: readonly AcceptanceLimit[] = [
       intercept: { printed: '2.49', unit: kilopascal },
       slope: -0.016,
       depthUnit: metreOfSeaWaterTenKilopascal,
+      deepest: deepestMetres,
     },
-    conditions: anyDepth,
+    conditions: effortByMetres,
     source: 'nedu-tr-07-02',
     place: 'abstract',
     evidence: 'primary',
@@ -189,11 +244,13 @@ export const acceptanceLimits: readonly AcceptanceLimit[] = [
       intercept: { printed: '2.49', unit: kilopascal },
       slope: -0.00485,
       depthUnit: footOfSeaWaterThirtyThreePointZeroEight,
+      deepest: deepestFeet,
     },
-    conditions: anyDepth,
+    conditions: effortByFeet,
     source: 'nedu-tr-07-02',
     place: 'abstract',
     evidence: 'primary',
+    alternativeOf: 'diver-focused-metres',
     note: 'the same line in feet; which foot of sea water is not printed',
   },
   {

@@ -1,26 +1,22 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
+import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, CautionId, Reason } from '../../references/index.ts'
 import {
-  type AbsolutePressure,
+  type Accepted,
   type Elastance,
   type EnergyPerVolume,
-  type GaugePressure,
+  joulePerLitre,
+  kilopascalPerLitre,
+  one,
   type PressureDifference,
   type Quantity,
   requireWithin,
-  roundNumber,
-  type Temperature,
-  type Unit,
-  type VolumeFlow,
 } from '../../units/index.ts'
-import {
-  type AcceptanceLimit,
-  acceptanceLimits,
-  type ConditionName,
-  type LimitCondition,
-  type LimitedQuantity,
-  type PrintedLimit,
-  type PrintedLine,
-} from './acceptance-limit.table.ts'
+import type { LoopFinding } from '../loop/loop-finding.ts'
+import { type AcceptanceLimit, acceptanceLimits, type LimitedQuantity } from './acceptance-limit.table.ts'
+import { doubtfulBy } from './doubtful-finding.table.ts'
+import { nearestBound } from './limit-bound.ts'
+import { conditionDoubts, conditionKeys, conditionNotes, obstacles, type TestConditions } from './test-condition.ts'
 
 /** What was measured, as far as it was. Energies per volume and pressures in Pa, elastance in Pa/m³. */
 export interface MeasuredPerformance {
@@ -37,28 +33,23 @@ export interface MeasuredPerformance {
   readonly hydrostaticImbalance?: PressureDifference
 }
 
-/** Under what conditions it was measured. What is not stated here cannot be compared with a limit that depends on it. */
-export interface TestConditions {
-  readonly ambientPressure?: AbsolutePressure
-  /** Pressure at the surface of the water or of the chamber's zero: depth is counted from it. */
-  readonly surfacePressure?: AbsolutePressure
-  readonly respiratoryMinuteVolume?: VolumeFlow
-  readonly waterTemperature?: Temperature
-  readonly supplyPressure?: GaugePressure
-  readonly ratedWorkingPressure?: GaugePressure
-  readonly attitude?: 'vertical' | 'horizontal'
-}
-
 /** How a value is held against a limit. */
 export interface AcceptanceOptions {
   readonly conditions: TestConditions
   /** Standard uncertainties of the measured values, in the same units. */
   readonly standardUncertainty?: { readonly [Name in LimitedQuantity]?: number }
+  /** What the analysis noticed: a finding that puts a figure in doubt keeps it from being `within`. */
+  readonly findings?: readonly LoopFinding[]
   /**
    * `absolute`, unless told otherwise: the value as it is. `rounded`: the value first rounded to the decimals that the limit
    * is printed with, as some standards prescribe.
    */
   readonly comparison?: 'absolute' | 'rounded'
+  /**
+   * Guarded decision: a value nearer to its limit than the coverage factor times its standard uncertainty is `undetermined`, on
+   * either side. 2 for about 95 % both ways, 1.645 for a risk of 5 % one way. Without it the value itself decides.
+   */
+  readonly guardBand?: { readonly coverageFactor: number }
   /** The limits to hold it against; all of the table unless given. */
   readonly limits?: readonly AcceptanceLimit[]
 }
@@ -66,181 +57,177 @@ export interface AcceptanceOptions {
 /** One value held against one limit. */
 export interface AcceptanceAssessment extends Assessment {
   readonly limitId: AcceptanceLimit['id']
+  /** The limit that this one repeats in another unit: count the two as one. */
+  readonly alternativeOf?: AcceptanceLimit['id']
   readonly quantity: LimitedQuantity
 }
 
+const measuredKeys: Readonly<Record<LimitedQuantity, boolean>> = {
+  workOfBreathingPerLitre: false,
+  inhalationPressure: false,
+  exhalationPressure: false,
+  assistPressureOnInhalation: false,
+  assistWorkOnInhalation: false,
+  elastance: false,
+  hydrostaticImbalance: false,
+}
+
+const optionKeys = {
+  conditions: true,
+  standardUncertainty: false,
+  findings: false,
+  comparison: false,
+  guardBand: false,
+  limits: false,
+}
+
+const anyValue: Accepted = { unit: joulePerLitre, hint: 'Leave out what was not measured.' }
+const anyElastance: Accepted = { unit: kilopascalPerLitre, hint: 'Leave out what was not measured.' }
+const uncertaintyRange: Accepted = { atLeast: 0, unit: joulePerLitre, hint: 'State a standard deviation.' }
+const factorRange: Accepted = { above: 0, atMost: 10, unit: one, hint: 'Give the coverage factor, such as 2.' }
+
 /**
- * Measured breathing performance held against each published limit that speaks about it: within, beyond, or undetermined where the
- * test was another one or a condition was not stated. A loop taken at another ventilation, pressure or water temperature is not
- * comparable, however small its work.
+ * Measured breathing performance held against each published limit that speaks about it. `undetermined` wherever the test was another
+ * one, a condition was not stated, the limit is only remembered, a sign is impossible, or the analysis found something that puts the
+ * figure in doubt: a loop taken in another way is not comparable, however small its work.
+ *
+ * Two rows may be one limit in two units: the second names the first in `alternativeOf`.
  *
  * @param measured - the figures, SI
- * @param options - conditions of the test, uncertainties, way of comparison
+ * @param options - conditions of the test, uncertainties, findings of the analysis, way of comparison
  * @returns one assessment for each limit whose quantity was measured, in the order of the table; values, limits and margins in SI
- * @throws LitrebarError `range` for a value that is not finite
- * @source astm-e29 (absolute and rounded comparison); limits as each row says
+ * @throws LitrebarError `range` for a value that is not finite; `input` for an unknown key or word
+ * @source astm-e29 (absolute and rounded comparison); limits as each row says; guard band common-practice
  * @example
  * const conditions = {
- *   ambientPressure: absolute(6, bar), surfacePressure: absolute(1, bar), respiratoryMinuteVolume: measure(62.5, litrePerMinute),
+ *   ambientPressure: absolute(6, bar), surfacePressure: absolute(1, bar), gas: dryAir, waveform: 'sinusoid',
+ *   tidalVolume: measure(2.5, litre), breathingFrequency: measure(25, perMinute),
  *   supplyPressure: gauge(50, bar), waterTemperature: temperatureOf(10, celsius),
- * }
+ * } as const
  * assessAcceptance({ workOfBreathingPerLitre: difference(1.8, joulePerLitre) }, { conditions }).map(({ limitId, verdict }) => `${limitId} ${verdict}`).join(', ') // => 'european-work within, naval-goal undetermined, naval-goal-old-unit undetermined, diver-focused-metres beyond, diver-focused-feet beyond'
  */
 export function assessAcceptance(
   measured: MeasuredPerformance,
   options: AcceptanceOptions,
 ): readonly AcceptanceAssessment[] {
+  requireKeys('measured', measured, measuredKeys)
+  requireOptions(options)
   const { limits = acceptanceLimits } = options
   const speaking = limits.filter((limit) => measured[limit.quantity] !== undefined)
   return speaking.map((limit) => againstLimit(limit, measured[limit.quantity] as Quantity, options))
 }
 
+function requireOptions(options: AcceptanceOptions): void {
+  requireKeys('options', options, optionKeys)
+  requireKeys('options.conditions', options.conditions, conditionKeys)
+  requireWord('options.comparison', options.comparison ?? 'absolute', ['absolute', 'rounded'])
+  const { standardUncertainty = {}, guardBand, conditions } = options
+  const { waveform, attitude } = conditions
+  if (waveform !== undefined) requireWord('options.conditions.waveform', waveform, ['sinusoid', 'trapezoid', 'other'])
+  if (attitude !== undefined) requireWord('options.conditions.attitude', attitude, ['vertical', 'horizontal'])
+  requireKeys('options.standardUncertainty', standardUncertainty, measuredKeys)
+  for (const [name, u] of Object.entries(standardUncertainty)) {
+    requireWithin(`options.standardUncertainty.${name}`, u, uncertaintyRange)
+  }
+  if (guardBand === undefined) return
+  requireKeys('options.guardBand', guardBand, { coverageFactor: true })
+  requireWithin('options.guardBand.coverageFactor', guardBand.coverageFactor, factorRange)
+}
+
 function againstLimit(limit: AcceptanceLimit, value: Quantity, options: AcceptanceOptions): AcceptanceAssessment {
-  requireWithin(`measured.${limit.quantity}`, value, { unit: unitOf(limit), hint: 'Leave out what was not measured.' })
-  const { conditions, standardUncertainty } = options
-  const obstacles = limit.conditions.flatMap((condition) => obstacle(condition, conditions, limit))
+  requireWithin(`measured.${limit.quantity}`, value, limit.quantity === 'elastance' ? anyElastance : anyValue)
+  const { conditions, standardUncertainty, guardBand } = options
   const facts = {
     limitId: limit.id,
+    ...(limit.alternativeOf === undefined ? {} : { alternativeOf: limit.alternativeOf }),
     quantity: limit.quantity,
     value,
     cautions: ['always', 'regulator'] as readonly CautionId[],
     sources: [limit.source],
   }
-  if (obstacles.length > 0) return { ...facts, verdict: 'undetermined', because: obstacles }
+  const inTheWay = limit.conditions.flatMap((condition) => obstacles(condition, conditions, limit))
+  if (inTheWay.length > 0) {
+    const doubts = [...inTheWay, ...doubtsAbout(limit.quantity, value, options.findings)]
+    return { ...facts, ...verdictFrom({ against: [], doubts }) }
+  }
   const uncertainty = standardUncertainty?.[limit.quantity]
-  const { bound, margin, because } = nearestBound(limit, value, options)
+  const { bound, margin, compared } = nearestBound(limit, value, options)
+  const { against, doubts, notes } = decided(compared, margin, uncertainty, guardBand?.coverageFactor)
   return {
     ...facts,
     limit: bound,
     margin,
     ...(uncertainty === undefined ? {} : { marginUncertainty: uncertainty }),
-    verdict: margin >= 0 ? 'within' : 'beyond',
-    because: [...because, ...doubts(limit, margin, uncertainty)],
+    ...verdictFrom({
+      against,
+      doubts: [
+        ...doubts,
+        ...memoryDoubts(limit),
+        ...conditionDoubts(limit, conditions),
+        ...doubtsAbout(limit.quantity, value, options.findings),
+      ],
+      notes: [...notes, ...conditionNotes(limit)],
+    }),
   }
 }
 
-function nearestBound(
-  limit: AcceptanceLimit,
+/** Where the margin puts the value, with or without a guard band. */
+function decided(
+  compared: Reason,
+  margin: number,
+  uncertainty: number | undefined,
+  coverageFactor: number | undefined,
+): { readonly against: readonly Reason[]; readonly doubts: readonly Reason[]; readonly notes: readonly Reason[] } {
+  if (coverageFactor !== undefined && uncertainty === undefined) {
+    const text = 'a guard band was asked for, and the uncertainty of the value is not stated'
+    return { against: [], doubts: [{ code: 'uncertainty-not-stated', text }], notes: [compared] }
+  }
+  const isNear = uncertainty !== undefined && Math.abs(margin) < (coverageFactor ?? 2) * uncertainty
+  if (coverageFactor !== undefined && isNear) {
+    const text = `the margin is smaller than the guard band of ${coverageFactor} standard uncertainties`
+    return { against: [], doubts: [{ code: 'inside-guard-band', text }], notes: [compared] }
+  }
+  const text =
+    'the margin is smaller than the expanded uncertainty of the value: another measurement may fall on the other side'
+  const near: readonly Reason[] = isNear ? [{ code: 'within-uncertainty', text }] : []
+  return margin >= 0
+    ? { against: [], doubts: [], notes: [compared, ...near] }
+    : { against: [compared], doubts: [], notes: near }
+}
+
+function memoryDoubts(limit: AcceptanceLimit): readonly Reason[] {
+  if (limit.evidence !== 'memory') return []
+  return [{ code: 'limit-from-memory', text: 'the limit is recalled, its text was not seen', source: 'memory' }]
+}
+
+/** Which sign a figure cannot have, and what that would mean. A work of nothing is as impossible as one below. */
+const impossible: { readonly [Name in LimitedQuantity]?: { readonly is: (value: number) => boolean; text: string } } = {
+  workOfBreathingPerLitre: {
+    is: (value) => value <= 0,
+    text: 'no apparatus is breathed for nothing: check the order of the samples and the sign of the pressure',
+  },
+  inhalationPressure: {
+    is: (value) => value > 0,
+    text: 'suction is negative here: a sheet that prints it without its sign has to be read with one',
+  },
+  exhalationPressure: { is: (value) => value < 0, text: 'the peak of an exhalation lies above zero: check the sign' },
+  assistPressureOnInhalation: {
+    is: (value) => value < 0,
+    text: 'a pressure that never rises above zero gives no assist: leave it out',
+  },
+  assistWorkOnInhalation: { is: (value) => value < 0, text: 'what the apparatus gives is counted as positive' },
+}
+
+function doubtsAbout(
+  quantity: LimitedQuantity,
   value: number,
-  { conditions, comparison = 'absolute' }: AcceptanceOptions,
-): { readonly bound: number; readonly margin: number; readonly because: readonly Reason[] } {
-  const bounds = [
-    ...(limit.atLeast === undefined ? [] : [boundOf(limit.atLeast, conditions, 1)]),
-    ...(limit.atMost === undefined ? [] : [boundOf(limit.atMost, conditions, -1)]),
-  ]
-  const judged = bounds.map(({ unit, decimals, stated, sign }) => {
-    const asStated = value / unit.factor
-    const compared = comparison === 'rounded' ? roundNumber(asStated, { decimals }).value : asStated
-    return { bound: stated * unit.factor, margin: (compared - stated) * sign * unit.factor, unit, decimals, stated }
-  })
-  const nearest = judged.reduce((a, b) => (b.margin < a.margin ? b : a))
-  const { unit, decimals, stated, bound, margin } = nearest
-  const because: Reason = {
-    code: `compared-${comparison}`,
-    text: `${figure(value / unit.factor)} ${unit.symbol} against ${figure(stated)} ${unit.symbol}, ${comparison === 'rounded' ? `the value rounded to ${decimals} decimals first` : 'without rounding'}`,
-    source: limit.source,
-  }
-  return { bound, margin, because: [because] }
-}
-
-/** A bound in the unit it is printed in, and which way the room lies. */
-interface StatedBound {
-  readonly unit: Unit
-  readonly decimals: number
-  readonly stated: number
-  readonly sign: 1 | -1
-}
-
-function boundOf(bound: PrintedLimit | PrintedLine, conditions: TestConditions, sign: 1 | -1): StatedBound {
-  const { printed, unit } = 'printed' in bound ? bound : bound.intercept
-  const decimals = printed.split('.')[1]?.length ?? 0
-  if ('printed' in bound) return { unit, decimals, stated: Number(printed), sign }
-  const depth = (depthPressure(conditions) ?? Number.NaN) / bound.depthUnit.factor
-  return { unit, decimals, stated: Number(printed) + bound.slope * depth, sign }
-}
-
-function doubts(limit: AcceptanceLimit, margin: number, uncertainty: number | undefined): readonly Reason[] {
-  const reasons: Reason[] = []
-  if (limit.evidence === 'memory') {
-    reasons.push({ code: 'limit-from-memory', text: 'the limit is recalled, its text was not seen', source: 'memory' })
-  }
-  if (uncertainty !== undefined && Math.abs(margin) < 2 * uncertainty) {
-    reasons.push({
-      code: 'within-uncertainty',
-      text: 'the margin is smaller than the expanded uncertainty of the value: another measurement may fall on the other side',
-    })
-  }
-  return reasons
-}
-
-/** Why a condition stands in the way of a comparison; nothing if it does not. */
-function obstacle(condition: LimitCondition, conditions: TestConditions, limit: AcceptanceLimit): readonly Reason[] {
-  const source = condition.source ?? limit.source
-  const name = condition.of
-  const stated = statedCondition(name, conditions)
-  if (stated === undefined) {
-    const needed = name === 'depth' ? 'ambient and surface pressure are not both stated' : `the ${name} is not stated`
-    return [{ code: 'condition-not-stated', text: `${needed}; the limit holds ${wanted(condition)}`, source }]
-  }
-  if (name === 'supply pressure' && condition.orRatedWorkingPressure && isRated(conditions)) return []
-  if (meets(stated, condition)) return []
-  return [
-    {
-      code: 'condition-differs',
-      text: `the ${name} is ${inConditionUnit(stated, condition)}; the limit holds ${wanted(condition)}`,
-      source,
-    },
-  ]
-}
-
-const readCondition: Record<ConditionName, (conditions: TestConditions) => number | string | undefined> = {
-  'ambient pressure': ({ ambientPressure }) => ambientPressure,
-  depth: depthPressure,
-  'respiratory minute volume': ({ respiratoryMinuteVolume }) => respiratoryMinuteVolume,
-  'water temperature': ({ waterTemperature }) => waterTemperature,
-  'supply pressure': ({ supplyPressure }) => supplyPressure,
-  attitude: ({ attitude }) => attitude,
-}
-
-function statedCondition(name: ConditionName, conditions: TestConditions): number | string | undefined {
-  return readCondition[name](conditions)
-}
-
-function depthPressure({ ambientPressure, surfacePressure }: TestConditions): number | undefined {
-  if (ambientPressure === undefined || surfacePressure === undefined) return undefined
-  return ambientPressure - surfacePressure
-}
-
-function isRated({ supplyPressure, ratedWorkingPressure }: TestConditions): boolean {
-  if (supplyPressure === undefined || ratedWorkingPressure === undefined) return false
-  return Math.abs(supplyPressure - ratedWorkingPressure) <= 0.05 * ratedWorkingPressure
-}
-
-function meets(stated: number | string, { settings, unit, word }: LimitCondition): boolean {
-  if (typeof stated === 'string') return stated === word
-  if (settings === undefined || unit === undefined) return Number.isFinite(stated)
-  const inUnit = (stated - (unit.offset ?? 0)) / unit.factor
-  return settings.some(({ at, give }) => Math.abs(inUnit - at) <= give + 1e-9 * Math.abs(at))
-}
-
-function inConditionUnit(stated: number | string, { unit }: LimitCondition): string {
-  if (typeof stated === 'string' || unit === undefined) return String(stated)
-  return `${figure((stated - (unit.offset ?? 0)) / unit.factor)} ${unit.symbol}`
-}
-
-function wanted({ settings, unit, word, orRatedWorkingPressure }: LimitCondition): string {
-  if (word !== undefined) return `for ${word}`
-  if (settings === undefined || unit === undefined) return 'for a stated value'
-  const listed = settings.map(({ at, give }) => `${at} ± ${give} ${unit.symbol}`).join(' or ')
-  return `at ${listed}${orRatedWorkingPressure ? ' or the rated working pressure' : ''}`
-}
-
-function unitOf(limit: AcceptanceLimit): Unit {
-  const bound = limit.atMost ?? limit.atLeast
-  if (bound === undefined) throw new Error(`limit ${limit.id} has no bound`) // a defect of the table, which a test walks
-  return 'printed' in bound ? bound.unit : bound.intercept.unit
-}
-
-function figure(value: number): string {
-  return String(Number(value.toPrecision(5))).replace('-', '−')
+  findings: readonly LoopFinding[] = [],
+): readonly Reason[] {
+  const sign = impossible[quantity]
+  const wrongSign: readonly Reason[] = sign?.is(value) ? [{ code: 'impossible-sign', text: sign.text }] : []
+  // an unknown code is somebody else's finding: it cannot be weighed, so it counts
+  const doubtful = findings.filter(
+    ({ code }) => !Object.hasOwn(doubtfulBy, code) || doubtfulBy[code].includes(quantity),
+  )
+  return [...wrongSign, ...doubtful.map(({ code, text }) => ({ code: `finding-${code}`, text }))]
 }

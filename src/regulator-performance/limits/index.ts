@@ -3,7 +3,6 @@ export {
   type AcceptanceOptions,
   assessAcceptance,
   type MeasuredPerformance,
-  type TestConditions,
 } from './acceptance.ts'
 export {
   type AcceptanceLimit,
@@ -15,5 +14,7 @@ export {
   type PrintedLine,
 } from './acceptance-limit.table.ts'
 export { type FittedAssist, fittedAssist } from './assist.ts'
+export { acceptanceLimitAt, type LimitValue } from './limit-bound.ts'
 export { type MachineSetting, machineSettings } from './machine-setting.table.ts'
 export { measuredPerformance } from './measured-performance.ts'
+export type { TestConditions } from './test-condition.ts'

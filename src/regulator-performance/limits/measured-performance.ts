@@ -1,28 +1,54 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { BreathingAnalysis } from '../log/analysed-breathing.ts'
+import type { ColumnSummary } from '../log/breath-table.ts'
+import type { LoopFinding } from '../loop/loop-finding.ts'
 import type { AcceptanceOptions, MeasuredPerformance } from './acceptance.ts'
+import type { TestConditions } from './test-condition.ts'
+
+const analysisKeys = {
+  workOfBreathingPerLitre: true,
+  totalWorkPerLitre: false,
+  breaths: true,
+  summary: true,
+  breathingFrequency: true,
+  respiratoryMinuteVolume: true,
+  inhalation: true,
+  exhalation: true,
+  averagedLoop: false,
+  crossings: false,
+  grossWorkPerLitre: false,
+  apparentElastance: true,
+  endExhalationPressure: false,
+  middleLinePressure: false,
+  removed: false,
+  changePerSecondOfDelay: false,
+  noise: false,
+  samplesPerBreath: false,
+  findings: true,
+}
 
 /**
  * What `assessAcceptance` judges, out of the analysis of a log: mean work, mean peaks, assist and apparent elastance, with the standard
- * uncertainties of work and peaks. Peaks and assist rest on the zero that the analysis was given; an inhalation whose pressure never
- * rises above it has no assist pressure.
+ * uncertainties of work and peaks, what the analysis noticed, and how the log was breathed. Peaks and assist rest on the zero that the
+ * analysis was given; an inhalation whose pressure never rises above it has no assist pressure.
  *
  * @param analysis - from `breathingAnalysis`
- * @returns the figures and their standard uncertainties, to be passed on
+ * @returns figures, uncertainties and findings to be passed on; tidal volume and breathing frequency for the conditions
+ * @throws LitrebarError `input` for what is no analysis
  * @source litrebar-derivation
  */
 export function measuredPerformance(analysis: BreathingAnalysis): {
   readonly measured: MeasuredPerformance
   readonly standardUncertainty: NonNullable<AcceptanceOptions['standardUncertainty']>
+  readonly findings: readonly LoopFinding[]
+  /** How the log was breathed, to be joined with what else is known of the test. */
+  readonly breathed: Pick<TestConditions, 'tidalVolume' | 'breathingFrequency' | 'respiratoryMinuteVolume'>
 } {
+  requireKeys('analysis', analysis, analysisKeys)
   const { summary, workOfBreathingPerLitre: work, inhalation, breaths } = analysis
   const gain = work.value === 0 ? 0 : work.parts.pressureGain / Math.abs(work.value)
-  const ofMean = ({
-    mean,
-    standardDeviation = 0,
-  }: {
-    readonly mean: number
-    readonly standardDeviation?: number | undefined
-  }) => Math.hypot(standardDeviation / Math.sqrt(breaths.length), mean * gain)
+  const ofMean = ({ mean, standardDeviation }: ColumnSummary<number>) =>
+    Math.hypot((standardDeviation ?? 0) / Math.sqrt(breaths.length), mean * gain)
   const assisted = summary.assistPressureOnInhalation.mean > 0
   return {
     measured: {
@@ -38,6 +64,12 @@ export function measuredPerformance(analysis: BreathingAnalysis): {
       inhalationPressure: ofMean(summary.inhalationPressure),
       exhalationPressure: ofMean(summary.exhalationPressure),
       ...(assisted ? { assistPressureOnInhalation: ofMean(summary.assistPressureOnInhalation) } : {}),
+    },
+    findings: analysis.findings,
+    breathed: {
+      tidalVolume: summary.tidalVolume.mean,
+      breathingFrequency: analysis.breathingFrequency,
+      respiratoryMinuteVolume: analysis.respiratoryMinuteVolume,
     },
   }
 }
