@@ -1,6 +1,7 @@
-import type { CautionId, SourceId } from '../references/index.ts'
 import type { Dimension } from '../units/index.ts'
+import type { CautionName, SourceName } from './cited.ts'
 import type { Calls, Expression } from './expression.ts'
+import type { SlipId } from './slip.table.ts'
 
 /** A symbol of a formula. Its look is data, never guessed from a name in code. */
 export interface CardSymbol {
@@ -18,23 +19,23 @@ export interface CardSymbol {
  * A formula card: one formula with everything that is needed to explain it.
  * Written as a plain literal, so that a bundler drops it where it is not used.
  */
-export interface Card {
+export interface Card<Symbol extends string = string> {
   readonly id: string
   readonly title: string
   /** The core function that computes the same, by its public name. */
   readonly documents: string
   /** The symbol that the formula is printed for. */
-  readonly result: string
-  readonly symbols: Readonly<Record<string, CardSymbol>>
+  readonly result: Symbol
+  readonly symbols: Readonly<Record<Symbol, CardSymbol>>
   /** One expression for each symbol that can be found. */
-  readonly forms: Readonly<Record<string, Expression>>
+  readonly forms: Readonly<Partial<Record<Symbol, Expression<Symbol>>>>
   /**
    * The core function behind each form. It takes its own argument object, named by the symbols' parameters, and gives the number found,
    * or a record that holds it under its parameter. Tests hold each form against it.
    */
-  readonly core: Readonly<Record<string, (knowns: never) => number | object>>
+  readonly core: Readonly<Partial<Record<Symbol, (knowns: never) => number | object>>>
   /** Symbols whose value never changes, SI: the caller need not give them. */
-  readonly constants?: Readonly<Record<string, number>>
+  readonly constants?: Readonly<Partial<Record<Symbol, number>>>
   /** Parameters of the core function that are not symbols of the formula (an option, a mixture). */
   readonly besides?: readonly string[]
   /** The functions behind the calls of the formula, on numbers in SI. */
@@ -43,9 +44,23 @@ export interface Card {
   readonly callSymbols?: Readonly<Record<string, CardSymbol>>
   /** When the formula holds. */
   readonly conditions: readonly string[]
-  readonly source: SourceId
+  readonly source: SourceName
   readonly place?: string
-  readonly cautions?: readonly CautionId[]
+  readonly cautions?: readonly CautionName[]
+  /** What goes wrong with this formula, and what comes out then. */
+  readonly commonErrors?: readonly CommonError<Symbol>[]
   /** Values in SI over which the tests compare the forms with the core function. */
-  readonly range: Readonly<Record<string, readonly [low: number, high: number]>>
+  readonly range: Readonly<Partial<Record<Symbol, readonly [low: number, high: number]>>>
+}
+
+/** A slip that people make with a formula. It holds for every form that uses what it is about. */
+export interface CommonError<Symbol extends string = string> {
+  /** The kind of slip, of the table of slips; `other-formula` where a wrong or simpler formula is used. */
+  readonly slip: SlipId | 'other-formula'
+  /** What was done, as the beginning of a sentence: "The gauge pressure taken for absolute". */
+  readonly text: string
+  /** The symbols whose numbers the slip changes. */
+  readonly symbols?: readonly Symbol[]
+  /** The formula used instead, by the symbol that it finds. */
+  readonly instead?: Readonly<Partial<Record<Symbol, Expression<Symbol>>>>
 }

@@ -8,6 +8,13 @@ main { width: 38rem; max-width: 100%; }
 h1 { font-size: 2rem; line-height: 1.2; margin: 0 0 1rem; text-wrap: balance; }
 h2 { font-size: 1.35rem; line-height: 1.25; margin: 3.2rem 0 .6rem; clear: right; text-wrap: balance; }
 h3 { font-size: 1rem; margin: 1.6rem 0 .4rem; }
+blockquote { margin: .9rem 0; padding-left: 1.1rem; border-left: 1px solid var(--rule); }
+pre { overflow-x: auto; font-size: .85rem; }
+img { max-width: 100%; height: auto; }
+sup { line-height: 0; }
+.value { white-space: nowrap; font-variant-numeric: lining-nums; }
+nav { display: flex; flex-wrap: wrap; gap: .4rem 1.6rem; margin-top: 1.2rem; }
+.footnotes { font-size: .85rem; margin-top: 1.6rem; border-top: 1px solid var(--rule); }
 p { margin: .7rem 0; }
 .lead { font-size: 1.1rem; color: var(--soft); }
 .answer { font-size: 1.15rem; font-weight: 600; }
@@ -20,10 +27,12 @@ figure svg { display: block; width: 100%; height: auto; }
 figcaption, caption { font: 600 .95rem/1.35 system-ui, sans-serif; text-align: left; margin-bottom: .5rem; caption-side: top; }
 details { font: .85rem/1.4 system-ui, sans-serif; margin: .5rem 0 0; }
 summary { cursor: pointer; }
-.scroll { overflow-x: auto; margin: 1.2rem 0 .4rem; width: max-content; max-width: min(57rem, calc(100vw - 3rem)); clear: right; }
+.scroll { overflow-x: auto; margin: 1.2rem 0 .4rem; width: max-content; max-width: min(57rem, calc(100vw - 3rem)); }
+.scroll.wide { clear: right; }
 table { border-collapse: collapse; font: .88rem/1.35 system-ui, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
 th, td { padding: .16rem 1.1rem .16rem 0; text-align: left; vertical-align: top; }
 th { font-weight: 600; border-bottom: 1px solid var(--ink); vertical-align: bottom; }
+th.pair { text-align: center; border-bottom: 1px solid var(--rule); }
 th .unit { display: block; font-weight: 400; color: var(--soft); }
 .number { text-align: right; white-space: nowrap; }
 .short { white-space: nowrap; }
@@ -63,3 +72,6 @@ footer li { margin: .2rem 0; }
   a[href^='http']::after { content: ' (' attr(href) ')'; }
 }
 `
+
+/** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
+export const chapterStyleHash = 'sha256-sz+RIz5p4v8d6wT20FbH4zzKriP9SzJLl69AfZKgO60='

@@ -1,6 +1,7 @@
 import { LitrebarError } from '../errors/index.ts'
 import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
-import { escaped } from './mathml.ts'
+import type { CautionName, CitedSource, SourceName } from './cited.ts'
+import { escaped, requireId } from './escape.ts'
 
 /** One axis. Numbers of a chart are plain numbers in the unit that the axis states. */
 export interface Axis {
@@ -41,6 +42,9 @@ export interface Chart {
   readonly limits?: readonly LimitLine[]
   /** Text inside the chart, at a point of it. */
   readonly note?: { readonly x: number; readonly y: number; readonly text: string }
+  /** Cautions and sources that belong to the numbers; every writer of a chapter prints them. */
+  readonly cautions?: readonly CautionName[]
+  readonly sources?: readonly (SourceName | CitedSource)[]
 }
 
 // Dash and weight tell lines apart before colour does, so that grey print works; the colours follow the Okabe–Ito set,
@@ -203,6 +207,16 @@ function requireChart(chart: Chart): void {
   const refuse = (argument: string, value: string, expected: string, hint: string): never => {
     throw new LitrebarError({ code: 'input', argument, value, expected, hint })
   }
+  requireId('chart.id', chart.id)
+  for (const [name, axis] of Object.entries({ x: chart.x, y: chart.y })) {
+    for (const end of [axis.from, axis.to]) {
+      if (end !== undefined && !Number.isFinite(end))
+        refuse(`chart.${name}`, String(end), 'a finite number', 'Leave out an end of an axis that is not known.')
+    }
+  }
+  const { note } = chart
+  if (note !== undefined && !(Number.isFinite(note.x) && Number.isFinite(note.y)))
+    refuse('chart.note', `${String(note.x)}, ${String(note.y)}`, 'two finite numbers', 'Place the note at a point.')
   if (chart.series.length < 1 || chart.series.length > strokes.length) {
     refuse(
       'chart.series',

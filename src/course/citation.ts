@@ -1,4 +1,4 @@
-import { type SourceId, sourceOf, sources } from '../references/index.ts'
+import { type Source, type SourceId, sourceOf, sources } from '../references/index.ts'
 
 /**
  * A source as one line of text.
@@ -10,7 +10,17 @@ import { type SourceId, sourceOf, sources } from '../references/index.ts'
  * citation('gum-2008', 'annex H.1') // => 'JCGM 100, Guide to the expression of uncertainty in measurement, 2008, annex H.1. BIPM.'
  */
 export function citation(id: SourceId, place?: string): string {
-  const { title, edition, publisher, kind } = sourceOf(id)
+  return citationOf(sourceOf(id), place)
+}
+
+/**
+ * Any source, also one of the author’s own, as one line of text.
+ *
+ * @param source - title, edition, publisher and kind
+ * @param place - section, table or page within the source
+ * @returns the line
+ */
+export function citationOf({ title, edition, publisher, kind }: Source, place?: string): string {
   if (kind === 'memory' || kind === 'common-practice') return `${title}.`
   const what = [title, edition, place].filter((part) => part !== undefined).join(', ')
   return publisher === 'none' ? `${what}.` : `${what}. ${publisher}.`

@@ -5,13 +5,13 @@ import { type Dimension, dimensions } from '../units/index.ts'
  * A formula as plain JSON: a number, the name of a symbol, or an operator with its arguments.
  * `call` stands for something that has no closed form (a compressibility factor): it is shown by name, with its value.
  */
-export type Expression =
+export type Expression<Symbol extends string = string> =
   | number
-  | string
-  | readonly ['+' | '*' | 'min' | 'max', ...Expression[]]
-  | readonly ['-' | '/' | '^', Expression, Expression]
-  | readonly ['sqrt' | 'ln' | 'exp', Expression]
-  | readonly ['call', string, ...Expression[]]
+  | Symbol
+  | readonly ['+' | '*' | 'min' | 'max', ...Expression<Symbol>[]]
+  | readonly ['-' | '/' | '^', Expression<Symbol>, Expression<Symbol>]
+  | readonly ['sqrt' | 'ln' | 'exp', Expression<Symbol>]
+  | readonly ['call', string, ...Expression<Symbol>[]]
 
 /** What an operator may be, `call:` followed by the name for a call. */
 export type Operator = '+' | '-' | '*' | '/' | '^' | 'sqrt' | 'ln' | 'exp' | 'min' | 'max' | `call:${string}`

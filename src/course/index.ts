@@ -1,44 +1,15 @@
-export type { Card, CardSymbol } from './card.ts'
+export type { Card, CardSymbol, CommonError } from './card.ts'
 export { allCards } from './cards/all-cards.ts'
-export {
-  enduranceCard,
-  gasBreathedCard,
-  respiratoryMinuteVolumeFromDropCard,
-  turnPressureCard,
-} from './cards/consumption.ts'
-export { pressureAtDepthCard } from './cards/environment.ts'
-export {
-  boyleCard,
-  charlesCard,
-  combinedGasLawCard,
-  freeGasCard,
-  gayLussacCard,
-  grahamCard,
-  henryCard,
-  idealGasDensityCard,
-  idealGasLawCard,
-  maximumOperatingDepthCard,
-  partialPressureCard,
-  richestMixtureCard,
-  surfaceEquivalentCard,
-} from './cards/gas-law.ts'
-export {
-  balancedPistonCard,
-  chokedMassFlowCard,
-  chokedSupplyPressureCard,
-  crackingPressureCard,
-  crackingWorkCard,
-  hydrostaticImbalanceCard,
-  laminarWorkCard,
-  peakInhalationFlowCard,
-  powerOfBreathingCard,
-  respiratoryMinuteVolumeCard,
-  turbulentWorkCard,
-} from './cards/regulator-performance.ts'
-export { gaugeToAbsoluteCard } from './cards/units.ts'
-export type { Block, Chapter, Section } from './chapter.ts'
-export { chapterHtml } from './chapter-html.ts'
-export { chapterMarkdown, chartTable } from './chapter-markdown.ts'
+export * from './cards/consumption.ts'
+export * from './cards/environment.ts'
+export * from './cards/gas-law.ts'
+export * from './cards/regulator-performance.ts'
+export * from './cards/units.ts'
+export type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
+export { chapterHtml, documentHtml, type PageLinks } from './chapter-html.ts'
+export { chapterLatex } from './chapter-latex.ts'
+export { chapterMarkdown } from './chapter-markdown.ts'
+export { chapterText, solutionText, tableText } from './chapter-text.ts'
 export {
   type Axis,
   type Chart,
@@ -49,7 +20,10 @@ export {
   ticks,
   type VegaLiteChart,
 } from './chart.ts'
-export { bibtex, citation, sortedSources } from './citation.ts'
+export { chartTable } from './chart-table.ts'
+export { bibtex, citation, citationOf, sortedSources } from './citation.ts'
+export type { CautionName, CitedSource, SourceName } from './cited.ts'
+export { escaped, escapedLatex, escapedMarkdown } from './escape.ts'
 export {
   type Algebra,
   type Calls,
@@ -65,17 +39,29 @@ export { type ResistanceChartOptions, resistanceChart } from './figures/resistan
 export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { latexLines, latexNotation } from './latex.ts'
-export { escaped, mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
+export { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'
+export { type PageTexts, pageTexts } from './page-text.table.ts'
 export { plainLines, plainNotation } from './plain.ts'
+export { type SlipId, slips } from './slip.table.ts'
 export {
   type ComputedColumn,
   type DualColumn,
   type DualUnitTable,
   dualUnitTable,
+  type HeadGroup,
+  headGroups,
   type Table,
   type TableColumn,
   tableCsv,
   tableMarkdown,
 } from './table.ts'
-export { type Shown, type Step, type WorkedSolution, type WorkingOptions, workedSolution } from './worked-solution.ts'
+export {
+  type Shown,
+  type Step,
+  type WorkedSolution,
+  type WorkingOptions,
+  type WrongAnswer,
+  workedSolution,
+} from './worked-solution.ts'
+export { completedSection, type Page, type PageStyle, sourcesOf } from './written-chapter.ts'

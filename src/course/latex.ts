@@ -1,4 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
+import { escapedLatex } from './escape.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
@@ -21,20 +22,27 @@ const greek: Readonly<Record<string, string>> = {
   ω: '\\omega',
 }
 
+const knownWords: ReadonlySet<string> = new Set(['ln', 'exp', 'min', 'max'])
+
 /** LaTeX without packages: units in `\mathrm`, which every renderer knows. */
 export const latexNotation: Notation = {
   number: latexNumber,
-  quantity: (text, unit) => (unit === '' ? latexNumber(text) : `${latexNumber(text)}\\,\\mathrm{${latexUnit(unit)}}`),
+  quantity: (text, unit) => (unit === '' ? latexNumber(text) : `${latexNumber(text)}\\,\\mathrm{${mathText(unit)}}`),
   symbol: ({ letter, subscript }) => {
-    const base = greek[letter] ?? letter
-    return subscript === undefined ? base : `${base}_{\\mathrm{${subscript}}}`
+    const base = Object.hasOwn(greek, letter)
+      ? (greek[letter] as string)
+      : letter.length === 1
+        ? mathText(letter)
+        : `\\mathrm{${mathText(letter)}}`
+    return subscript === undefined ? base : `${base}_{\\mathrm{${mathText(subscript)}}}`
   },
   infix: { '+': ' + ', '-': ' - ', '*': ' \\cdot ', '=': ' = ' },
   fraction: (over, under) => `\\frac{${over}}{${under}}`,
   fractionHasLevels: true,
   power: (base, exponent) => `${base}^{${exponent}}`,
   root: (inner) => `\\sqrt{${inner}}`,
-  call: (name, parts) => `${/^[a-z]{2,}$/.test(name) ? `\\${name}` : name}\\left(${parts.join(', ')}\\right)`,
+  word: (name) => (knownWords.has(name) ? `\\${name}` : `\\mathrm{${mathText(name)}}`),
+  call: (name, parts) => `${name}\\left(${parts.join(', ')}\\right)`,
   brackets: (inner) => `\\left(${inner}\\right)`,
   group: (inner) => inner,
 }
@@ -54,14 +62,25 @@ function latexNumber(text: string): string {
   return text.replace('−', '-').replace(',', '{,}').replaceAll('\u202f', '\\,')
 }
 
-function latexUnit(unit: string): string {
-  const digits = { '¹': '1', '²': '2', '³': '3', '₂': '2' } as const
-  return unit
-    .replace(/⁻?[¹²³]/g, (mark) => `^{${mark.replace('⁻', '-').replace(/[¹²³]/, (digit) => digits[digit as '²'])}}`)
-    .replace(/H₂O|H2O/, 'H_2O')
+const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹'
+const lowered = '₀₁₂₃₄₅₆₇₈₉'
+
+/** Text inside `\mathrm`: raised and lowered digits become exponents and indices, letters beyond ASCII their commands. */
+function mathText(text: string): string {
+  return text
+    .replaceAll(/[\\{}$&#%_^~]/g, escapedLatex)
+    .replaceAll(/⁻?[⁰¹²³⁴⁵⁶⁷⁸⁹]+/g, (mark) => `^{${digitsOf(mark, raised)}}`)
+    .replaceAll(/[₀-₉]+/g, (mark) => `_{${digitsOf(mark, lowered)}}`)
     .replaceAll('·', '{\\cdot}')
     .replaceAll('°', '{}^{\\circ}')
-    .replaceAll('µ', '\\mu{}')
-    .replaceAll('%', '\\%')
-    .replaceAll(' ', '\\ ')
+    .replaceAll(/[µμ]/g, '\\mu{}')
+    .replaceAll('Ω', '\\Omega{}')
+    .replaceAll(/[−–]/g, '-')
+    .replaceAll('’', "'")
+    .replaceAll(/[α-ωΔ]/g, (letter) => (Object.hasOwn(greek, letter) ? `${greek[letter] ?? ''}{}` : letter))
+    .replaceAll(/[\s\u202f]/g, '\\ ')
+}
+
+function digitsOf(mark: string, digits: string): string {
+  return mark.replaceAll(/./gu, (digit) => (digit === '⁻' ? '-' : String(digits.indexOf(digit))))
 }

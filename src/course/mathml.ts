@@ -1,4 +1,5 @@
 import type { NumberStyle } from '../units/index.ts'
+import { escaped } from './escape.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import { plainLines } from './plain.ts'
 import type { WorkedSolution } from './worked-solution.ts'
@@ -22,8 +23,9 @@ export const mathmlNotation: Notation = {
   fractionHasLevels: true,
   power: (base, exponent) => `<msup><mrow>${base}</mrow><mrow>${exponent}</mrow></msup>`,
   root: (inner) => `<msqrt>${inner}</msqrt>`,
+  word: (name) => `<mi>${escaped(name)}</mi>`,
   call: (name, parts) =>
-    `<mrow>${name.startsWith('<') ? name : `<mi>${escaped(name)}</mi>`}<mo stretchy="false">(</mo>${parts.join('<mo>,</mo>')}<mo stretchy="false">)</mo></mrow>`,
+    `<mrow>${name}<mo stretchy="false">(</mo>${parts.join('<mo>,</mo>')}<mo stretchy="false">)</mo></mrow>`,
   brackets: (inner) => `<mrow><mo>(</mo>${inner}<mo>)</mo></mrow>`,
   group: (inner) => `<mrow>${inner}</mrow>`,
 }
@@ -48,18 +50,9 @@ export function mathmlLines(solution: WorkedSolution, style: NumberStyle = {}): 
  *
  * @param inner - presentation MathML
  * @param alternative - the same in plain text
- * @returns the element, set as a block
+ * @param display - set as a block or in the line
+ * @returns the element
  */
-export function mathElement(inner: string, alternative: string): string {
-  return `<math display="block" alttext="${escaped(alternative)}">${inner}</math>`
-}
-
-/**
- * Text made fit for HTML, XML and attributes.
- *
- * @param text - any text
- * @returns the text with its markup characters replaced
- */
-export function escaped(text: string): string {
-  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
+export function mathElement(inner: string, alternative: string, display: 'block' | 'inline' = 'block'): string {
+  return `<math display="${display}" alttext="${escaped(alternative)}">${inner}</math>`
 }

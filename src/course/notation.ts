@@ -1,7 +1,7 @@
 import type { NumberStyle } from '../units/index.ts'
 import { withNumberStyle } from '../units/index.ts'
 import type { CardSymbol } from './card.ts'
-import { type Expression, fold, type Operator } from './expression.ts'
+import { type Expression, fold } from './expression.ts'
 import type { Shown, Step, WorkedSolution } from './worked-solution.ts'
 
 /** How one kind of writing spells the parts of a formula. */
@@ -11,7 +11,7 @@ export interface Notation {
   /** A number with the symbol of its unit, empty for a pure number. */
   readonly quantity: (text: string, unit: string) => string
   /** A symbol: letter and subscript. */
-  readonly symbol: (symbol: CardSymbol) => string
+  readonly symbol: (symbol: Pick<CardSymbol, 'letter' | 'subscript'>) => string
   readonly infix: Readonly<Record<'+' | '-' | '*' | '=', string>>
   /** One expression over another. */
   readonly fraction: (over: string, under: string) => string
@@ -21,7 +21,9 @@ export interface Notation {
   readonly power: (base: string, exponent: string) => string
   /** A square root. */
   readonly root: (inner: string) => string
-  /** A named function with its arguments. */
+  /** The name of a function: ln, min. */
+  readonly word: (name: string) => string
+  /** A function, its name already written, with its arguments. */
   readonly call: (name: string, parts: readonly string[]) => string
   /** Round brackets around an expression. */
   readonly brackets: (inner: string) => string
@@ -45,9 +47,16 @@ type Leaf = (name: string) => Piece
  * @param notation - plain text, LaTeX or MathML
  * @param leaf - what stands for each symbol
  * @param style - decimal sign of bare numbers
+ * @param calledName - how the name of a call is written
  * @returns the text
  */
-function written(expression: Expression, notation: Notation, leaf: Leaf, style: NumberStyle): Piece {
+function written(
+  expression: Expression,
+  notation: Notation,
+  leaf: Leaf,
+  style: NumberStyle,
+  calledName: (name: string) => string,
+): Piece {
   const held = (piece: Piece | undefined, atLeast: number): string =>
     piece === undefined ? '' : piece.binding < atLeast ? notation.brackets(piece.text) : piece.text
   return fold<Piece>(expression, {
@@ -75,7 +84,7 @@ function written(expression: Expression, notation: Notation, leaf: Leaf, style: 
         default:
           return {
             text: notation.call(
-              nameOf(operator),
+              operator.startsWith('call:') ? calledName(operator.slice('call:'.length)) : notation.word(operator),
               parts.map((part) => part.text),
             ),
             binding: 9,
@@ -83,10 +92,6 @@ function written(expression: Expression, notation: Notation, leaf: Leaf, style: 
       }
     },
   })
-}
-
-function nameOf(operator: Operator): string {
-  return operator.replace('call:', '')
 }
 
 /** One written line: its kind, its text, and a note in words where there is one. */
@@ -106,15 +111,14 @@ export interface WorkedLine {
  */
 export function linesOf(solution: WorkedSolution, notation: Notation, style: NumberStyle): WorkedLine[] {
   const symbolOf = (name: string): string => {
-    const symbol = solution.symbols[name]
-    return symbol === undefined ? name : notation.symbol(symbol)
+    const symbol = Object.hasOwn(solution.symbols, name) ? solution.symbols[name] : undefined
+    return notation.symbol(symbol ?? { letter: name })
   }
   const quantity = (q: Shown): Piece => ({
     text: notation.quantity(withNumberStyle(q.text, style), q.unit),
     binding: q.text.startsWith('-') ? 0 : q.unit === '' ? 9 : 3,
   })
   const letters: Leaf = (name) => ({ text: symbolOf(name), binding: 9 })
-  const named: Notation = { ...notation, call: (name, parts) => notation.call(symbolOf(name), parts) }
   const equation = (...sides: readonly string[]): string => notation.group(sides.join(notation.infix['=']))
   const text = (step: Step): string => {
     switch (step.kind) {
@@ -123,15 +127,15 @@ export function linesOf(solution: WorkedSolution, notation: Notation, style: Num
       case 'convert':
         return equation(symbolOf(step.symbol), quantity(step.from).text, quantity(step.to).text)
       case 'formula':
-        return equation(symbolOf(step.find), written(step.expression, named, letters, style).text)
+        return equation(symbolOf(step.find), written(step.expression, notation, letters, style, symbolOf).text)
       case 'called':
-        return equation(written(step.expression, named, letters, style).text, quantity(step.quantity).text)
+        return equation(written(step.expression, notation, letters, style, symbolOf).text, quantity(step.quantity).text)
       case 'substitute': {
         const numbers: Leaf = (name) => {
           const value = step.values[name]
           return value === undefined ? letters(name) : quantity(value)
         }
-        return equation(symbolOf(step.find), written(step.expression, notation, numbers, style).text)
+        return equation(symbolOf(step.find), written(step.expression, notation, numbers, style, symbolOf).text)
       }
       case 'reduce': {
         const terms = step.terms.map((term, index) =>
@@ -169,23 +173,24 @@ function noteOf(step: Step, { symbols }: WorkedSolution): { readonly note?: stri
 /**
  * The formula of a card, or any expression over its symbols, in a notation.
  *
- * @param find - symbol on the left
+ * @param find - symbol on the left; none for an expression alone
  * @param expression - right side
  * @param symbols - how the symbols look
  * @param notation - plain text, LaTeX or MathML
  * @returns the equation
  */
 export function equationOf(
-  find: string,
+  find: string | undefined,
   expression: Expression,
-  symbols: Readonly<Record<string, CardSymbol>>,
+  symbols: Readonly<Record<string, Pick<CardSymbol, 'letter' | 'subscript'>>>,
   notation: Notation,
 ): string {
-  const symbolOf = (name: string): string => (symbols[name] === undefined ? name : notation.symbol(symbols[name]))
-  const named: Notation = { ...notation, call: (name, parts) => notation.call(symbolOf(name), parts) }
+  const symbolOf = (name: string): string =>
+    notation.symbol((Object.hasOwn(symbols, name) ? symbols[name] : undefined) ?? { letter: name })
   return notation.group(
-    [symbolOf(find), written(expression, named, (name) => ({ text: symbolOf(name), binding: 9 }), {}).text].join(
-      notation.infix['='],
-    ),
+    [
+      ...(find === undefined ? [] : [symbolOf(find)]),
+      written(expression, notation, (name) => ({ text: symbolOf(name), binding: 9 }), {}, symbolOf).text,
+    ].join(notation.infix['=']),
   )
 }

@@ -12,6 +12,7 @@ export const plainNotation: Notation = {
   fractionHasLevels: false,
   power: (base, exponent) => `${base}^${exponent.includes(' ') ? `(${exponent})` : exponent}`,
   root: (inner) => `√(${inner})`,
+  word: (name) => name,
   call: (name, parts) => `${name}(${parts.join(', ')})`,
   brackets: (inner) => `(${inner})`,
   group: (inner) => inner,

@@ -8,6 +8,8 @@ import {
   type Unit,
   withNumberStyle,
 } from '../units/index.ts'
+import type { CautionName, CitedSource, SourceName } from './cited.ts'
+import { escapedMarkdown } from './escape.ts'
 
 /** One column of a table: what stands in its head. */
 export interface TableColumn {
@@ -25,6 +27,9 @@ export interface Table {
   readonly rows: readonly (readonly string[])[]
   /** How the numbers were rounded, on what they rest. */
   readonly notes: readonly string[]
+  /** Cautions and sources that belong to the numbers; every writer of a chapter prints them. */
+  readonly cautions?: readonly CautionName[]
+  readonly sources?: readonly (SourceName | CitedSource)[]
 }
 
 /** One quantity of a dual-unit table, in its primary and its second unit. */
@@ -94,12 +99,18 @@ function inUnitOf(si: number, unit: Unit): number {
 }
 
 function ruleNotes(columns: readonly DualColumn[], first: readonly Rounded[]): string[] {
-  return columns.map(({ heading, primary, second }, index) => {
-    const [one, other] = [first[2 * index]?.rule, first[2 * index + 1]?.rule]
-    const rules =
-      one === other ? (one ?? '') : `${primary.unit.symbol} ${one ?? ''}; ${second.unit.symbol} ${other ?? ''}`
-    return `${heading}: computed in ${primary.unit.symbol}, each unit rounded once from the unrounded value; ${rules}.`
+  const rules = new Map<string, string[]>()
+  columns.forEach(({ primary, second }, index) => {
+    ;[primary, second].forEach(({ unit }, at) => {
+      const rule = first[2 * index + at]?.rule ?? ''
+      const units = rules.get(rule) ?? []
+      if (!units.includes(unit.symbol)) rules.set(rule, [...units, unit.symbol])
+    })
   })
+  const each = [...rules].map(([rule, units]) => `${units.join(', ')} ${rule}`)
+  return [
+    `Computed in the first unit of each pair; every cell is rounded once, from the unrounded value: ${each.join('; ')}.`,
+  ]
 }
 
 function requireOneDimension({ heading, primary, second }: DualColumn): void {
@@ -121,16 +132,39 @@ function requireOneDimension({ heading, primary, second }: DualColumn): void {
  * @returns caption, pipe table and notes
  */
 export function tableMarkdown(table: Table): string {
-  const cell = (text: string): string => text.replaceAll('|', '\\|')
-  const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`
+  const row = (cells: readonly string[]): string => `| ${cells.map(escapedMarkdown).join(' | ')} |`
   return [
-    `*${table.caption}*`,
+    `*${escapedMarkdown(table.caption)}*`,
     '',
     row(table.columns.map(headText)),
     row(table.columns.map((column) => (column.align === 'number' ? '---:' : ':---'))),
     ...table.rows.map(row),
-    ...(table.notes.length === 0 ? [] : ['', ...table.notes.map((note) => `${note}  `)]),
+    ...(table.notes.length === 0 ? [] : ['', ...table.notes.map((note) => `${escapedMarkdown(note)}  `)]),
   ].join('\n')
+}
+
+/** Columns that share one heading, side by side, such as a quantity in two units. */
+export interface HeadGroup {
+  readonly heading: string
+  /** Position of the first column of the group. */
+  readonly first: number
+  readonly columns: readonly TableColumn[]
+}
+
+/**
+ * The head of a table: neighbours with the same heading go together.
+ *
+ * @param table - the table
+ * @returns one group for each heading, in order
+ */
+export function headGroups({ columns }: Pick<Table, 'columns'>): HeadGroup[] {
+  const groups: { heading: string; first: number; columns: TableColumn[] }[] = []
+  columns.forEach((column, at) => {
+    const last = groups.at(-1)
+    if (last !== undefined && last.heading === column.heading && column.unit !== undefined) last.columns.push(column)
+    else groups.push({ heading: column.heading, first: at, columns: [column] })
+  })
+  return groups
 }
 
 /** The head of a column in one line. */
@@ -140,11 +174,15 @@ export function headText({ heading, unit }: TableColumn): string {
 
 /**
  * A table as comma-separated values after RFC 4180: heads with their units, lines ended by CR LF.
+ * A text that a spreadsheet would run as a formula is led by an apostrophe; numbers stay as they are.
  *
  * @param table - the table
  * @returns the file
  */
 export function tableCsv(table: Table): string {
-  const field = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
+  const field = (text: string): string => {
+    const inert = /^\s*[=+\-@]/.test(text) && !/^[+-]?[\d.,\s]+(e[+-]?\d+)?$/i.test(text) ? `'${text}` : text
+    return /[",\r\n]/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert
+  }
   return [table.columns.map(headText), ...table.rows].map((row) => `${row.map(field).join(',')}\r\n`).join('')
 }

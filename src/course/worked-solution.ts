@@ -1,8 +1,19 @@
-import { LitrebarError } from '../errors/index.ts'
-import type { CautionId, SourceId } from '../references/index.ts'
-import { allUnits, type Dimension, type Direction, roundNumber, type Unit } from '../units/index.ts'
+import { LitrebarError, nearestOf, requireKeys } from '../errors/index.ts'
+import {
+  allUnits,
+  type Dimension,
+  type Direction,
+  dimensions,
+  fahrenheit,
+  type RoundingRule,
+  rankine,
+  roundNumber,
+  type Unit,
+} from '../units/index.ts'
 import type { Card, CardSymbol } from './card.ts'
+import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { type Expression, evaluate, fold, type Operator } from './expression.ts'
+import { type SlipId, slips } from './slip.table.ts'
 
 /** A number with its unit, as it will be shown: the text is rounded for showing, the value is not. */
 export interface Shown {
@@ -53,18 +64,34 @@ export interface WorkedSolution {
   readonly symbols: Readonly<Record<string, CardSymbol>>
   readonly steps: readonly Step[]
   readonly conditions: readonly string[]
-  readonly sources: readonly SourceId[]
-  readonly cautions: readonly CautionId[]
+  readonly sources: readonly SourceName[]
+  /** The same with their places, where the card names one. */
+  readonly citations?: readonly (SourceName | CitedSource)[]
+  readonly cautions: readonly CautionName[]
+  /** What comes out if one of the common errors is made; only where asked for. */
+  readonly commonErrors?: readonly WrongAnswer[]
+}
+
+/** The answer that a common error leads to. */
+export interface WrongAnswer {
+  readonly slip: SlipId | 'other-formula'
+  readonly text: string
+  /** In SI, unrounded. */
+  readonly value: number
+  /** Rounded as the right answer is. */
+  readonly answer: Shown
 }
 
 /** What the card cannot know: what is asked, in which units, how finely. */
-export type WorkingOptions = {
+export type WorkingOptions<Symbol extends string = string> = {
   /** The symbol to find; the card’s own result unless given. */
-  readonly find?: string
+  readonly find?: Symbol
   /** The unit each number was stated in and the answer is wanted in. SI where none is given. */
-  readonly units?: Readonly<Record<string, Unit>>
+  readonly units?: Readonly<Partial<Record<Symbol, Unit>>>
   /** Significant figures of the answer. */
   readonly figures: number
+  /** Whether the common errors of the card and what comes of them are shown. */
+  readonly commonErrors?: boolean
 } & Direction
 
 /**
@@ -76,17 +103,24 @@ export type WorkingOptions = {
  * @param knowns - a number in SI for every symbol but constants and the one to be found (quantities are such numbers)
  * @param options - what to find, units, figures of the answer, direction of its rounding
  * @returns the steps, the answer, sources and cautions
- * @throws LitrebarError `input` for an unknown symbol to find, or a symbol without a finite value
+ * @throws LitrebarError `input` for an unknown symbol or option, or a symbol without a finite value; `unit` for a unit of another quantity
  * @example
  * workedSolution(pressureAtDepthCard, { p0: 101325, rho: 1025, g: 9.80665, d: 30 }, { units: { p: bar, p0: bar }, figures: 3 }).answer.text // => '4.03'
  */
-export function workedSolution(
-  card: Card,
-  knowns: Readonly<Record<string, number>>,
-  options: WorkingOptions,
+export function workedSolution<Symbol extends string>(
+  card: Card<Symbol>,
+  knowns: { readonly [Name in NoInfer<Symbol>]?: number },
+  options: WorkingOptions<NoInfer<Symbol>>,
 ): WorkedSolution {
+  return solutionOf(card, knowns as Readonly<Record<string, number>>, options)
+}
+
+function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, options: WorkingOptions): WorkedSolution {
+  requireKeys('options', options, optionKeys)
+  requireSymbols('knowns', knowns, card)
+  requireUnits(options.units ?? {}, card)
   const find = options.find ?? card.result
-  const expression = card.forms[find]
+  const expression = Object.hasOwn(card.forms, find) ? card.forms[find] : undefined
   if (expression === undefined) {
     throw new LitrebarError({
       code: 'input',
@@ -96,13 +130,17 @@ export function workedSolution(
       hint: 'Ask for a symbol that the card has a form for.',
     })
   }
-  const inputs = { ...card.constants, ...knowns }
+  const inputs = { ...card.constants, ...knowns } as Readonly<Record<string, number>>
   const value = evaluate(expression, inputs, card.calls)
   const named = symbolsOf(expression)
   const used = Object.keys(card.symbols).filter((name) => named.includes(name)) // in the order of the card
   const symbols = { ...card.symbols, ...card.callSymbols }
   const stated = (name: string): Unit => options.units?.[name] ?? coherentUnit((symbols[name] as CardSymbol).dimension)
-  const called = callsOf(expression).map((call) => ({ name: call[1], call, value: evaluate(call, inputs, card.calls) }))
+  const called = callsOf(expression).map((call) => ({
+    name: call[1],
+    call: withoutInnerCalls(call),
+    value: evaluate(call, inputs, card.calls),
+  }))
   const si: Record<string, number> = Object.fromEntries([
     ...used.map((name) => [name, inputs[name] as number] as const),
     ...called.map((row) => [row.name, row.value] as const),
@@ -113,7 +151,7 @@ export function workedSolution(
   const shownIn = (name: string, unit: Unit): Shown => shown(si[name] as number, unit, digits)
 
   const answerUnit = stated(find)
-  const { text, rule, value: rounded } = roundNumber(inUnitOf(value, answerUnit), options)
+  const { text, rule, value: rounded } = roundNumber(inUnitOf(value, answerUnit), roundingOf(options))
   const answer: Shown = { value: rounded, text, unit: answerUnit.symbol }
   const steps: Step[] = [
     ...used.flatMap((name): Step[] => {
@@ -156,8 +194,110 @@ export function workedSolution(
     steps,
     conditions: card.conditions,
     sources: [card.source],
+    citations: [card.place === undefined ? card.source : { id: card.source, place: card.place }],
     cautions: card.cautions ?? [],
+    ...(options.commonErrors === true && { commonErrors: wrongAnswers(card, inputs, find, answerUnit, options) }),
   }
+}
+
+const optionKeys = {
+  find: false,
+  units: false,
+  figures: true,
+  commonErrors: false,
+  toward: false,
+  ties: false,
+  use: false,
+}
+
+/** What each common error of a card leads to; an error that has no answer (a root of a negative number) is left out. */
+function wrongAnswers(
+  card: Card,
+  inputs: Readonly<Record<string, number>>,
+  find: string,
+  unit: Unit,
+  options: WorkingOptions,
+): WrongAnswer[] {
+  return (card.commonErrors ?? []).flatMap(({ slip, text, symbols: names = [], instead }): WrongAnswer[] => {
+    const expression = slip === 'other-formula' ? instead?.[find] : card.forms[find]
+    if (expression === undefined) return []
+    const used = symbolsOf(expression)
+    if (slip !== 'other-formula' && !names.some((name) => used.includes(name))) return []
+    const changed = slip === 'other-formula' ? {} : changedBy(slip, names, inputs)
+    const value = valueOrNothing(expression, { ...inputs, ...changed }, card)
+    if (value === undefined) return []
+    const { text: rounded, value: number } = roundNumber(inUnitOf(value, unit), roundingOf(options))
+    return [{ slip, text, value, answer: { value: number, text: rounded, unit: unit.symbol } }]
+  })
+}
+
+function changedBy(
+  slip: SlipId,
+  names: readonly string[],
+  inputs: Readonly<Record<string, number>>,
+): Record<string, number> {
+  const known = names.filter((name) => inputs[name] !== undefined)
+  return Object.fromEntries(known.map((name) => [name, slips[slip].of(inputs[name] as number)]))
+}
+
+/** A wrong number may lie outside what a called function accepts: then nothing comes out. */
+function valueOrNothing(
+  expression: Expression,
+  inputs: Readonly<Record<string, number>>,
+  card: Card,
+): number | undefined {
+  try {
+    const value = evaluate(expression, inputs, card.calls)
+    return Number.isFinite(value) ? value : undefined
+  } catch {
+    return undefined
+  }
+}
+
+function roundingOf(options: WorkingOptions): RoundingRule {
+  const { figures, toward, ties, use } = options
+  return {
+    figures,
+    ...(toward !== undefined && { toward }),
+    ...(ties !== undefined && { ties }),
+    ...(use !== undefined && { use }),
+  } as RoundingRule
+}
+
+function requireSymbols(argument: string, given: Readonly<Record<string, unknown>>, card: Card): void {
+  for (const name of Object.keys(given)) {
+    if (Object.hasOwn(card.symbols, name)) continue
+    const near = nearestOf(name, Object.keys(card.symbols))
+    throw new LitrebarError({
+      code: 'input',
+      argument: `${argument}.${name}`,
+      value: 'not a symbol of the formula',
+      expected: Object.entries(card.symbols)
+        .map(([known, { meaning }]) => `${known} (${meaning})`)
+        .join(', '),
+      hint: near === undefined ? 'Leave it out.' : `Did you mean ${near}?`,
+    })
+  }
+}
+
+function requireUnits(units: { readonly [name: string]: Unit | undefined }, card: Card): void {
+  requireSymbols('options.units', units, card)
+  for (const [name, unit] of Object.entries(units)) {
+    const { dimension } = card.symbols[name] as CardSymbol
+    if (unit === undefined || alikeDimensions(unit.quantity, dimension)) continue
+    throw new LitrebarError({
+      code: 'unit',
+      argument: `options.units.${name}`,
+      value: unit.symbol,
+      expected: `a unit of ${dimension}`,
+      hint: `${unit.symbol} is a unit of ${unit.quantity}.`,
+    })
+  }
+}
+
+/** Quantities of one dimension may share a unit: work per volume is a pressure, an actual flow is a flow. */
+function alikeDimensions(one: Dimension, other: Dimension): boolean {
+  return one === other || (dimensions[one] !== null && String(dimensions[one]) === String(dimensions[other]))
 }
 
 /** The units to substitute in: as stated if the formula then gives the answer in its stated unit; else temperatures in kelvin; else everything in SI. */
@@ -168,7 +308,8 @@ function workingUnits(
   symbols: Readonly<Record<string, CardSymbol>>,
 ): (name: string) => Unit {
   const inSi = (name: string): Unit => coherentUnit((symbols[name] as CardSymbol).dimension)
-  const inKelvin = (name: string): Unit => (stated(name).offset === undefined ? stated(name) : inSi(name))
+  const inKelvin = (name: string): Unit =>
+    stated(name).offset === undefined ? stated(name) : stated(name).symbol === fahrenheit.symbol ? rankine : inSi(name)
   return [stated, inKelvin].find((unitOf) => alike(scaleOf(expression, unitOf), scaleOf(find, unitOf))) ?? inSi
 }
 
@@ -271,10 +412,17 @@ function symbolsOf(expression: Expression): string[] {
 
 type Call = readonly ['call', string, ...Expression[]]
 
+/** The calls of an expression, inner ones before those that use them. */
 function callsOf(expression: Expression): Call[] {
   if (typeof expression === 'number' || typeof expression === 'string') return []
-  if (expression[0] === 'call') return [expression]
-  return (expression.slice(1) as readonly Expression[]).flatMap(callsOf)
+  const inner = (expression.slice(expression[0] === 'call' ? 2 : 1) as readonly Expression[]).flatMap(callsOf)
+  return expression[0] === 'call' ? [...inner, expression] : inner
+}
+
+/** A call whose own calls are shown by their names: each has had its value in a line before. */
+function withoutInnerCalls(call: Call): Expression {
+  const [, name, ...parts] = call
+  return ['call', name, ...parts.map(withoutCalls)]
 }
 
 /** The expression with every call replaced by a symbol of its name. */

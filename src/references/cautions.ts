@@ -1,3 +1,4 @@
+import { requireWord } from '../errors/index.ts'
 import type { SourceId } from './sources.ts'
 
 /** One caution: a sentence that belongs beside a number that can hurt someone. */
@@ -132,7 +133,9 @@ export type CautionId = keyof typeof cautions
  *
  * @param id - id of the table
  * @returns text, what it applies to, source
+ * @throws LitrebarError `input` for an id that is not of the table
  */
 export function cautionOf(id: CautionId): Caution {
+  requireWord('caution', id, Object.keys(cautions) as CautionId[])
   return cautions[id]
 }

@@ -1,3 +1,5 @@
+import { requireWord } from '../errors/index.ts'
+
 /** What a source is. `derivation`: worked out here from stated assumptions. `memory` and `common-practice` say openly that no document stands behind a figure. */
 export type SourceKind =
   | 'standard'
@@ -898,7 +900,9 @@ export type SourceId = keyof typeof sources
  *
  * @param id - id of the registry
  * @returns title, edition, place scheme, publisher and kind
+ * @throws LitrebarError `input` for an id that is not of the registry
  */
 export function sourceOf(id: SourceId): Source {
+  requireWord('source', id, Object.keys(sources) as SourceId[])
   return sources[id]
 }

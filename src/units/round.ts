@@ -126,7 +126,9 @@ function wordsOf(rule: RoundingRule, side: 'up' | 'down' | 'nearest'): string {
     rule.step !== undefined
       ? `in steps of ${String(rule.step)}`
       : rule.decimals !== undefined
-        ? `to ${String(rule.decimals)} decimal${rule.decimals === 1 ? '' : 's'}`
+        ? rule.decimals === 0
+          ? 'to a whole number'
+          : `to ${String(rule.decimals)} decimal${rule.decimals === 1 ? '' : 's'}`
         : `to ${String(rule.figures)} significant figure${rule.figures === 1 ? '' : 's'}`
   if (rule.toward === 'caution')
     return `rounded ${side === 'nearest' ? 'to the nearest' : side} ${fineness} (${rule.use}: ${roundingUses[rule.use].because})`

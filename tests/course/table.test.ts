@@ -42,8 +42,7 @@ test('the second unit is converted from the unrounded value, not from the printe
 
 test('notes state the rule of each column', () => {
   expect(table.notes).toEqual([
-    'Depth: computed in m, each unit rounded once from the unrounded value; rounded to 0 decimals, ties to even.',
-    'Pressure: computed in bar, each unit rounded once from the unrounded value; bar rounded up to 2 decimals; psi rounded up to 1 decimal.',
+    'Computed in the first unit of each pair; every cell is rounded once, from the unrounded value: m, ft rounded to a whole number, ties to even; bar rounded up to 2 decimals; psi rounded up to 1 decimal.',
     'Standard gravity, 1025 kg/m³.',
   ])
 })

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest'
 import {
   boyleCard,
+  type Card,
   charlesCard,
+  freeGasCard,
   gayLussacCard,
   latexLines,
   mathmlLines,
@@ -18,10 +20,12 @@ import {
   bar,
   celsius,
   depthOf,
+  fahrenheit,
   foot,
   kilogramPerCubicMetre,
   litre,
   measure,
+  psi,
   temperatureOf,
 } from '../../src/units/index.ts'
 
@@ -113,7 +117,7 @@ test('a symbol without a value, and one that cannot be found, are refused by nam
   expect(() => workedSolution(boyleCard, { p1: 1e5, V1: Number.NaN, p2: 1e5 }, { figures: 3 })).toThrow(
     expect.objectContaining({ argument: 'inputs.V1', value: 'NaN' }),
   )
-  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 1e5 }, { find: 'x', figures: 3 })).toThrow(
+  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 1e5 }, { find: 'x' as 'p1', figures: 3 })).toThrow(
     expect.objectContaining({ argument: 'options.find' }),
   )
 })
@@ -137,4 +141,56 @@ test('MathML carries the plain line as its alternative and closes every element'
     const closed = [...text.matchAll(/<\/([a-z]+)>/g)].map(([, name]) => name).sort()
     expect(open).toEqual(closed)
   }
+})
+
+test('common errors give the answer that each leads to, rounded as the right one', () => {
+  const contents = {
+    V: 0.012,
+    p: absolute(233.01325, bar),
+    T: temperatureOf(15, celsius),
+    p0: absolute(1, atmosphere),
+    T0: temperatureOf(15, celsius),
+  }
+  const options = { units: { V0: litre }, figures: 4 } as const
+  const { answer, commonErrors } = workedSolution(freeGasCard, contents, { ...options, commonErrors: true })
+  expect(answer.text).toBe('2641')
+  expect(commonErrors?.map((error) => [error.slip, error.answer.text])).toEqual([
+    ['gauge-for-absolute', workedSolution(freeGasCard, { ...contents, p: absolute(232, bar) }, options).answer.text],
+    ['other-formula', '2760'], // 12 L · 233.01325 / 1.01325 by the ideal law
+  ])
+  expect(workedSolution(freeGasCard, contents, options).commonErrors).toBeUndefined()
+})
+
+test('an error that nothing comes out of is left out', () => {
+  const cold = workedSolution(gayLussacCard, { p1: 2e5, T1: 273.15, T2: 300 }, { figures: 3, commonErrors: true })
+  expect(cold.commonErrors?.map(({ slip }) => slip)).toEqual(['gauge-for-absolute']) // 0 °C would divide by zero
+})
+
+test('a call within a call shows its own value first', () => {
+  const symbol = (letter: string, meaning: string) => ({ letter, meaning, dimension: 'fraction' }) as const
+  const card: Card<'y' | 'x'> = {
+    ...(boyleCard as unknown as Card<'y' | 'x'>),
+    result: 'y',
+    symbols: { y: symbol('y', 'the result'), x: symbol('x', 'what is given') },
+    forms: { y: ['*', 2, ['call', 'f', ['call', 'g', 'x'], 3]] },
+    calls: { f: (a = 0, b = 0) => a + b, g: (a = 0) => 10 * a },
+    callSymbols: { f: symbol('f', 'outer'), g: symbol('g', 'inner') },
+  }
+  const texts = plainLines(workedSolution(card, { x: 4 }, { figures: 3 })).map(({ text }) => text)
+  expect(texts).toEqual(['x = 4', 'y = 2 · f(g(x), 3)', 'g(x) = 40', 'f(g, 3) = 43', 'y = 2 · 43', 'y = 86.0'])
+})
+
+test('degrees Fahrenheit go to degrees Rankine, so that the other units may stay', () => {
+  const solution = workedSolution(
+    gayLussacCard,
+    { p1: absolute(3000, psi), T1: temperatureOf(70, fahrenheit), T2: temperatureOf(110, fahrenheit) },
+    { units: { p1: psi, p2: psi, T1: fahrenheit, T2: fahrenheit }, figures: 4 },
+  )
+  expect(substituted(solution)).toBe('p_2 = 3000 psi · 569.67 °R / 529.67 °R')
+})
+
+test('a unit of another quantity is refused', () => {
+  expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, units: { V2: bar } })).toThrow(
+    expect.objectContaining({ code: 'unit', argument: 'options.units.V2' }),
+  )
 })

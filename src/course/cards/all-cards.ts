@@ -1,66 +1,24 @@
 import type { Card } from '../card.ts'
-import { enduranceCard, gasBreathedCard, respiratoryMinuteVolumeFromDropCard, turnPressureCard } from './consumption.ts'
-import { pressureAtDepthCard } from './environment.ts'
-import {
-  boyleCard,
-  charlesCard,
-  combinedGasLawCard,
-  freeGasCard,
-  gayLussacCard,
-  grahamCard,
-  henryCard,
-  idealGasDensityCard,
-  idealGasLawCard,
-  maximumOperatingDepthCard,
-  partialPressureCard,
-  richestMixtureCard,
-  surfaceEquivalentCard,
-} from './gas-law.ts'
-import {
-  balancedPistonCard,
-  chokedMassFlowCard,
-  chokedSupplyPressureCard,
-  crackingPressureCard,
-  crackingWorkCard,
-  hydrostaticImbalanceCard,
-  laminarWorkCard,
-  peakInhalationFlowCard,
-  powerOfBreathingCard,
-  respiratoryMinuteVolumeCard,
-  turbulentWorkCard,
-} from './regulator-performance.ts'
-import { gaugeToAbsoluteCard } from './units.ts'
+import * as consumption from './consumption.ts'
+import * as environment from './environment.ts'
+import * as gasLaw from './gas-law.ts'
+import * as regulatorPerformance from './regulator-performance.ts'
+import * as units from './units.ts'
 
-/** Every card, for lists and generated pages. A page that explains one formula should import that card alone. */
-export const allCards: readonly Card[] = [
-  gaugeToAbsoluteCard,
-  pressureAtDepthCard,
-  boyleCard,
-  charlesCard,
-  combinedGasLawCard,
-  freeGasCard,
-  gayLussacCard,
-  grahamCard,
-  henryCard,
-  idealGasDensityCard,
-  idealGasLawCard,
-  maximumOperatingDepthCard,
-  partialPressureCard,
-  richestMixtureCard,
-  surfaceEquivalentCard,
-  balancedPistonCard,
-  chokedMassFlowCard,
-  chokedSupplyPressureCard,
-  crackingPressureCard,
-  crackingWorkCard,
-  hydrostaticImbalanceCard,
-  laminarWorkCard,
-  peakInhalationFlowCard,
-  powerOfBreathingCard,
-  respiratoryMinuteVolumeCard,
-  turbulentWorkCard,
-  enduranceCard,
-  gasBreathedCard,
-  respiratoryMinuteVolumeFromDropCard,
-  turnPressureCard,
-]
+/**
+ * Every card, for lists and generated pages. A page that explains one formula should import that card alone.
+ *
+ * @returns the cards, room by room
+ * @example
+ * allCards().find(({ id }) => id === 'boyle')?.documents // => 'boyle'
+ */
+export function allCards(): readonly Card[] {
+  const files: readonly Readonly<Record<string, unknown>>[] = [
+    units,
+    environment,
+    gasLaw,
+    regulatorPerformance,
+    consumption,
+  ]
+  return files.flatMap((cards) => Object.values(cards)) as readonly Card[]
+}

@@ -20,7 +20,7 @@ import type { Card } from '../card.ts'
 const temperature = 293.15 as Temperature
 
 /** Gas breathed at one depth. */
-export const gasBreathedCard: Card = {
+export const gasBreathedCard: Card<'G' | 'VE' | 'pa' | 't'> = {
   id: 'gas-breathed',
   title: 'Gas breathed at one depth',
   documents: 'pressureVolumeBreathed',
@@ -60,7 +60,7 @@ export const gasBreathedCard: Card = {
 }
 
 /** Breathing rate from a pressure drop. */
-export const respiratoryMinuteVolumeFromDropCard: Card = {
+export const respiratoryMinuteVolumeFromDropCard: Card<'VE' | 'V' | 'p1' | 'p2' | 'pa' | 't'> = {
   id: 'respiratory-minute-volume-from-drop',
   title: 'Breathing rate from a pressure drop, ideal gas',
   documents: 'measuredRate',
@@ -129,7 +129,7 @@ export const respiratoryMinuteVolumeFromDropCard: Card = {
 }
 
 /** Endurance at one depth. */
-export const enduranceCard: Card = {
+export const enduranceCard: Card<'t' | 'V' | 'p' | 'pr' | 'VE' | 'pa'> = {
   id: 'endurance',
   title: 'How long the gas lasts at one depth, ideal gas',
   documents: 'endurance',
@@ -196,7 +196,7 @@ export const enduranceCard: Card = {
 }
 
 /** Turn pressure by a fraction. */
-export const turnPressureCard: Card = {
+export const turnPressureCard: Card<'pt' | 'p' | 'f' | 'pr'> = {
   id: 'turn-pressure',
   title: 'Turn pressure by a fraction of the usable gas, ideal gas',
   documents: 'turnPressures',

@@ -4,7 +4,7 @@ import type { Card } from '../card.ts'
 // Cards are plain literals: no call and no spread at the top level, or bundlers keep them.
 
 /** Absolute pressure at a depth of water of one density; also solved for the depth. */
-export const pressureAtDepthCard: Card = {
+export const pressureAtDepthCard: Card<'p' | 'p0' | 'rho' | 'g' | 'd'> = {
   id: 'pressure-at-depth',
   title: 'Absolute pressure at a depth',
   documents: 'pressureAtDepth',
@@ -30,5 +30,13 @@ export const pressureAtDepthCard: Card = {
   conditions: ['water at rest, of one density', 'gravity the same over the depth'],
   source: 'openstax-college-physics',
   place: 'section 11.4',
+  commonErrors: [
+    { slip: 'sea-water-for-fresh', text: 'Density of sea water put in, 1025 kg/m³', symbols: ['rho'] },
+    {
+      slip: 'other-formula',
+      text: 'The pressure at the surface left out',
+      instead: { p: ['*', 'rho', 'g', 'd'], d: ['/', 'p', ['*', 'rho', 'g']] },
+    },
+  ],
   range: { p0: [60_000, 105_000], rho: [990, 1040], g: [9.78, 9.83], d: [1, 300], p: [110_000, 3_000_000] },
 }

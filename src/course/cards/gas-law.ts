@@ -70,7 +70,7 @@ const volumes: Range = [0.001, 0.004]
 const temperatures: Range = [250, 350]
 
 /** Boyle's law. */
-export const boyleCard: Card = {
+export const boyleCard: Card<'p1' | 'V1' | 'p2' | 'V2'> = {
   id: 'boyle',
   title: 'Boyle’s law: pressure times volume stays the same',
   documents: 'boyle',
@@ -86,11 +86,12 @@ export const boyleCard: Card = {
   conditions: ['ideal gas', 'one amount of gas', 'same temperature before and after'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] }],
   range: { p1: pressures, V1: volumes, p2: pressures, V2: volumes },
 }
 
 /** Charles's law. */
-export const charlesCard: Card = {
+export const charlesCard: Card<'V1' | 'T1' | 'V2' | 'T2'> = {
   id: 'charles',
   title: 'Charles’s law: volume grows with the thermodynamic temperature',
   documents: 'charles',
@@ -106,11 +107,12 @@ export const charlesCard: Card = {
   conditions: ['ideal gas', 'one amount of gas', 'same pressure before and after', 'temperatures in kelvin'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] }],
   range: { V1: volumes, V2: volumes, T1: temperatures, T2: temperatures },
 }
 
 /** The pressure–temperature law. */
-export const gayLussacCard: Card = {
+export const gayLussacCard: Card<'p1' | 'T1' | 'p2' | 'T2'> = {
   id: 'gay-lussac',
   title: 'Pressure grows with the thermodynamic temperature',
   documents: 'gayLussac',
@@ -132,11 +134,15 @@ export const gayLussacCard: Card = {
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
   cautions: ['hot-fill'],
+  commonErrors: [
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] },
+  ],
   range: { p1: pressures, p2: pressures, T1: temperatures, T2: temperatures },
 }
 
 /** The combined gas law. */
-export const combinedGasLawCard: Card = {
+export const combinedGasLawCard: Card<'p1' | 'V1' | 'T1' | 'p2' | 'V2' | 'T2'> = {
   id: 'combined-gas-law',
   title: 'Combined gas law',
   documents: 'combinedGasLaw',
@@ -161,6 +167,10 @@ export const combinedGasLawCard: Card = {
   conditions: ['ideal gas', 'one amount of gas', 'temperatures in kelvin'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
+  commonErrors: [
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
+  ],
   range: {
     p1: pressures,
     V1: volumes,
@@ -174,7 +184,7 @@ export const combinedGasLawCard: Card = {
 const R: CardSymbol = { letter: 'R', meaning: 'molar gas constant', dimension: 'molar heat capacity' }
 
 /** The ideal gas law. */
-export const idealGasLawCard: Card = {
+export const idealGasLawCard: Card<'p' | 'V' | 'n' | 'R' | 'T'> = {
   id: 'ideal-gas-law',
   title: 'Ideal gas law',
   documents: 'idealGasLaw',
@@ -201,7 +211,7 @@ export const idealGasLawCard: Card = {
 }
 
 /** Partial pressure of one gas of a mixture. */
-export const partialPressureCard: Card = {
+export const partialPressureCard: Card<'pi' | 'x' | 'p'> = {
   id: 'partial-pressure',
   title: 'Dalton’s law: a gas has its share of the pressure',
   documents: 'partialPressure',
@@ -230,7 +240,7 @@ export const partialPressureCard: Card = {
 }
 
 /** Henry's law. */
-export const henryCard: Card = {
+export const henryCard: Card<'p1' | 'c1' | 'p2' | 'c2'> = {
   id: 'henry',
   title: 'Henry’s law: what dissolves grows with the partial pressure',
   documents: 'henry',
@@ -274,7 +284,7 @@ export const henryCard: Card = {
 }
 
 /** Graham's law. */
-export const grahamCard: Card = {
+export const grahamCard: Card<'r' | 'M1' | 'M2'> = {
   id: 'graham',
   title: 'Graham’s law: light gases escape faster',
   documents: 'graham',
@@ -310,7 +320,7 @@ export const grahamCard: Card = {
 }
 
 /** Density of an ideal gas. */
-export const idealGasDensityCard: Card = {
+export const idealGasDensityCard: Card<'rho' | 'p' | 'M' | 'R' | 'T'> = {
   id: 'ideal-gas-density',
   title: 'Density of an ideal gas',
   documents: 'idealGasDensity',
@@ -337,7 +347,7 @@ export const idealGasDensityCard: Card = {
 }
 
 /** Contaminant at depth as its equivalent at the surface. */
-export const surfaceEquivalentCard: Card = {
+export const surfaceEquivalentCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
   id: 'surface-equivalent',
   title: 'Surface equivalent of a contaminant',
   documents: 'surfaceEquivalentFraction',
@@ -370,7 +380,7 @@ export const surfaceEquivalentCard: Card = {
 }
 
 /** Deepest depth of a mixture. */
-export const maximumOperatingDepthCard: Card = {
+export const maximumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 'g'> = {
   id: 'maximum-operating-depth',
   title: 'Deepest depth for a limit of oxygen partial pressure',
   documents: 'maximumOperatingDepth',
@@ -414,7 +424,7 @@ export const maximumOperatingDepthCard: Card = {
 }
 
 /** Richest mixture for a depth. */
-export const richestMixtureCard: Card = {
+export const richestMixtureCard: Card<'x' | 'pO2' | 'p0' | 'rho' | 'g' | 'd'> = {
   id: 'richest-mixture',
   title: 'Richest mixture for a depth',
   documents: 'richestMixture',
@@ -455,7 +465,7 @@ export const richestMixtureCard: Card = {
 }
 
 /** Real gas in a cylinder as free gas. */
-export const freeGasCard: Card = {
+export const freeGasCard: Card<'V0' | 'V' | 'p' | 'T' | 'p0' | 'T0'> = {
   id: 'free-gas',
   title: 'Free gas of a cylinder, real gas',
   documents: 'freeGas',
@@ -531,6 +541,14 @@ export const freeGasCard: Card = {
   ],
   source: 'gerg-2008',
   cautions: ['fill-limit'],
+  commonErrors: [
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] },
+    {
+      slip: 'other-formula',
+      text: 'By the ideal gas law instead of the real gas',
+      instead: { V0: ['*', 'V', ['/', 'p', 'p0'], ['/', 'T0', 'T']] },
+    },
+  ],
   range: { V: [0.001, 0.05], p: [1_000_000, 30_000_000], T: [270, 320], p0: [100_000, 101_325], T0: [273.15, 294.26] },
 }
 

@@ -28,7 +28,7 @@ import type {
 import type { Card, CardSymbol } from '../card.ts'
 
 /** Peak flow of a sinusoidal breath. */
-export const peakInhalationFlowCard: Card = {
+export const peakInhalationFlowCard: Card<'q' | 'pi' | 'VE'> = {
   id: 'peak-inhalation-flow',
   title: 'The peak of a breath is π times its ventilation',
   documents: 'peakInhalationFlow',
@@ -64,7 +64,7 @@ export const peakInhalationFlowCard: Card = {
 }
 
 /** Ventilation of a breathing machine. */
-export const respiratoryMinuteVolumeCard: Card = {
+export const respiratoryMinuteVolumeCard: Card<'VE' | 'VT' | 'f'> = {
   id: 'respiratory-minute-volume',
   title: 'Ventilation of a breathing machine',
   documents: 'simulatedBreathing',
@@ -92,7 +92,7 @@ export const respiratoryMinuteVolumeCard: Card = {
 }
 
 /** Work of breathing against a cracking pressure alone. */
-export const crackingWorkCard: Card = {
+export const crackingWorkCard: Card<'W' | 'p'> = {
   id: 'cracking-work',
   title: 'A stiff valve costs twice its peak pressure',
   documents: 'powerLawWorkPerLitre',
@@ -122,7 +122,7 @@ export const crackingWorkCard: Card = {
 }
 
 /** Work of breathing of a laminar resistance. */
-export const laminarWorkCard: Card = {
+export const laminarWorkCard: Card<'W' | 'pi' | 'p'> = {
   id: 'laminar-work',
   title: 'A laminar resistance costs π/2 times its peak pressure',
   documents: 'powerLawWorkPerLitre',
@@ -154,7 +154,7 @@ export const laminarWorkCard: Card = {
 }
 
 /** Work of breathing of a turbulent resistance. */
-export const turbulentWorkCard: Card = {
+export const turbulentWorkCard: Card<'W' | 'p'> = {
   id: 'turbulent-work',
   title: 'A turbulent resistance costs 4/3 of its peak pressure',
   documents: 'powerLawWorkPerLitre',
@@ -184,7 +184,7 @@ export const turbulentWorkCard: Card = {
 }
 
 /** Power of breathing. */
-export const powerOfBreathingCard: Card = {
+export const powerOfBreathingCard: Card<'P' | 'W' | 'VE'> = {
   id: 'power-of-breathing',
   title: 'Power of breathing',
   documents: 'powerOfBreathing',
@@ -222,7 +222,7 @@ export const powerOfBreathingCard: Card = {
 }
 
 /** Hydrostatic imbalance. */
-export const hydrostaticImbalanceCard: Card = {
+export const hydrostaticImbalanceCard: Card<'dp' | 'rho' | 'g' | 'h'> = {
   id: 'hydrostatic-imbalance',
   title: 'Hydrostatic imbalance between mouth and chest',
   documents: 'hydrostaticImbalance',
@@ -253,7 +253,7 @@ export const hydrostaticImbalanceCard: Card = {
 }
 
 /** Intermediate pressure of a balanced piston. */
-export const balancedPistonCard: Card = {
+export const balancedPistonCard: Card<'pi' | 'F' | 'ps' | 'pa' | 'As' | 'Ae' | 'Ah'> = {
   id: 'balanced-piston',
   title: 'A balanced piston feels the supply only where its edge and its stem differ',
   documents: 'staticIntermediatePressure',
@@ -323,7 +323,7 @@ export const balancedPistonCard: Card = {
 }
 
 /** Cracking pressure of an unbalanced downstream valve. */
-export const crackingPressureCard: Card = {
+export const crackingPressureCard: Card<'dp' | 'F' | 'pi' | 'Ao' | 'b' | 'lambda' | 'Ad'> = {
   id: 'cracking-pressure',
   title: 'What opens a demand valve',
   documents: 'crackingPressure',
@@ -419,7 +419,7 @@ const R: CardSymbol = { letter: 'R', meaning: 'molar gas constant', dimension: '
 const flowFactor: CardSymbol = { letter: 'C', meaning: 'critical flow factor, 0.685 for air', dimension: 'fraction' }
 
 /** Mass flow of a choked orifice. */
-export const chokedMassFlowCard: Card = {
+export const chokedMassFlowCard: Card<'m' | 'Cd' | 'A' | 'p1' | 'T1' | 'M' | 'k' | 'R'> = {
   id: 'choked-mass-flow',
   title: 'A choked orifice passes what the pressure before it drives',
   documents: 'chokedMassFlow',
@@ -456,7 +456,7 @@ export const chokedMassFlowCard: Card = {
 }
 
 /** Lowest supply pressure of a choked orifice. */
-export const chokedSupplyPressureCard: Card = {
+export const chokedSupplyPressureCard: Card<'ps' | 'm' | 'Cd' | 'A' | 'T1' | 'M' | 'k' | 'R'> = {
   id: 'choked-supply-pressure',
   title: 'The lowest supply pressure that still feeds a flow',
   documents: 'chokedSupplyPressure',

@@ -2,7 +2,7 @@ import { type AbsolutePressure, type GaugePressure, toAbsolute, toGauge } from '
 import type { Card } from '../card.ts'
 
 /** Absolute pressure from a gauge pressure, and back. */
-export const gaugeToAbsoluteCard: Card = {
+export const gaugeToAbsoluteCard: Card<'p' | 'pg' | 'pa'> = {
   id: 'gauge-to-absolute',
   title: 'Absolute pressure is gauge pressure and what is around the gauge',
   documents: 'toAbsolute',
