@@ -96,7 +96,7 @@ export function requireId(argument: string, id: unknown): void {
   throw new LitrebarError({
     code: 'input',
     argument,
-    value: id === undefined ? 'missing' : String(JSON.stringify(id)).slice(0, 80),
+    value: typeof id === 'string' ? JSON.stringify(id.slice(0, 80)) : typeof id,
     expected: 'a letter, then letters, digits, hyphens or underscores',
     hint: 'Ids become the targets of links.',
   })
