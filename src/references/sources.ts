@@ -666,6 +666,13 @@ export const sources = {
     publisher: 'NEDU',
     kind: 'paper',
   },
+  'nga-compass-adjustment': {
+    title: 'Handbook of Magnetic Compass Adjustment, formerly Pub. 226',
+    edition: '2004; the data of its example read, its results known from memory',
+    scheme: 'section',
+    publisher: 'US National Geospatial-Intelligence Agency',
+    kind: 'handbook',
+  },
   'nist-sp-811': {
     title: 'NIST SP 811, guide for the use of the SI',
     edition: '2008',
@@ -714,6 +721,13 @@ export const sources = {
     scheme: 'module',
     publisher: 'openstax.org',
     kind: 'textbook',
+  },
+  'osha-1910-430': {
+    title: '29 CFR 1910.430, commercial diving operations, equipment',
+    edition: 'as a state code restates it',
+    scheme: 'paragraph',
+    publisher: 'US Occupational Safety and Health Administration',
+    kind: 'regulation',
   },
   'perry-air': {
     title: "Perry's Chemical Engineers' Handbook, compressibility of air after Vasserman and others",

@@ -1,0 +1,2 @@
+export * from './depth/index.ts'
+export * from './pressure/index.ts'
