@@ -1,5 +1,14 @@
 import * as z from 'zod'
-import type { Ascent, BreathedDive, DepthPoint, MeasuredUse, Profile, Supply } from '../consumption/index.ts'
+import type {
+  Ascent,
+  BreathedCylinder,
+  BreathedDive,
+  DepthPoint,
+  MeasuredUse,
+  Profile,
+  Residual,
+  Supply,
+} from '../consumption/index.ts'
 import { profileInWater } from '../consumption/index.ts'
 import type { WaterColumn } from '../environment/index.ts'
 import { type CylinderContentsInput, cylinderContentsSchema } from './gas.ts'
@@ -50,19 +59,38 @@ export const measuredUseSchema: z.ZodType<MeasuredUse, MeasuredUseInput> = z.str
   surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
 })
 
+/** An absolute pressure, or what the first stage needs above the pressure around the diver. */
+export type ResidualInput = QuantityInput | { readonly aboveAmbient: QuantityInput }
+
+/** The pressure at which a cylinder is taken as used up. */
+export const residualSchema: z.ZodType<Residual, ResidualInput> = z.union([
+  quantitySchema('absolute pressure'),
+  z.strictObject({ aboveAmbient: quantitySchema('pressure difference') }),
+])
+
+/** A cylinder that is breathed from. */
+export interface BreathedCylinderInput {
+  readonly contents: CylinderContentsInput
+  readonly residualPressure: ResidualInput
+}
+
+/** A cylinder with the pressure at which it is taken as used up. */
+export const breathedCylinderSchema: z.ZodType<BreathedCylinder, BreathedCylinderInput> = z.strictObject({
+  contents: cylinderContentsSchema,
+  residualPressure: residualSchema,
+})
+
 /** What an endurance is asked of. */
 export interface SupplyInput {
-  readonly cylinders: readonly CylinderContentsInput[]
-  readonly residualPressure: QuantityInput
+  readonly cylinders: readonly BreathedCylinderInput[]
   readonly respiratoryMinuteVolume: QuantityInput
   readonly ambientPressure: QuantityInput
   readonly breathingGasTemperature: QuantityInput
 }
 
-/** What `endurance` takes. The residual pressure is absolute. */
+/** What `endurance` takes. */
 export const supplySchema: z.ZodType<Supply, SupplyInput> = z.strictObject({
-  cylinders: z.array(cylinderContentsSchema).min(1),
-  residualPressure: quantitySchema('absolute pressure'),
+  cylinders: z.array(breathedCylinderSchema).min(1),
   respiratoryMinuteVolume: rate,
   ambientPressure: quantitySchema('absolute pressure', { role: 'ambient pressure' }),
   breathingGasTemperature: temperature,
@@ -76,7 +104,7 @@ export interface BreathedDiveInput {
     readonly respiratoryMinuteVolume: QuantityInput
     readonly cylinder: string
   }[]
-  readonly cylinders: Readonly<Record<string, CylinderContentsInput>>
+  readonly cylinders: Readonly<Record<string, BreathedCylinderInput>>
   readonly breathingGasTemperature: QuantityInput
 }
 
@@ -86,7 +114,7 @@ export const breathedDiveSchema: z.ZodType<BreathedDive, BreathedDiveInput> = z.
   breathing: z
     .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
     .min(1),
-  cylinders: z.record(z.string(), cylinderContentsSchema),
+  cylinders: z.record(z.string(), breathedCylinderSchema),
   breathingGasTemperature: temperature,
 })
 

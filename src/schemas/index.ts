@@ -2,7 +2,9 @@ export { type RegisterRowInput, registerRowSchema, stampSchema } from './cylinde
 export {
   type AscentInput,
   ascentSchema,
+  type BreathedCylinderInput,
   type BreathedDiveInput,
+  breathedCylinderSchema,
   breathedDiveSchema,
   type DepthPointInput,
   type DiveProfileInput,
@@ -10,6 +12,8 @@ export {
   diveProfileSchema,
   type MeasuredUseInput,
   measuredUseSchema,
+  type ResidualInput,
+  residualSchema,
   type SupplyInput,
   supplySchema,
 } from './dive.ts'

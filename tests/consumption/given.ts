@@ -38,3 +38,8 @@ export function cylinder(litres: number, bars: number, degrees = 15) {
     mixture: dryAir,
   }
 }
+
+/** A cylinder with its residual pressure, absolute, in bar. */
+export function breathed(litres: number, bars: number, residual: number, degrees = 15) {
+  return { contents: cylinder(litres, bars, degrees), residualPressure: absolute(residual, bar) }
+}

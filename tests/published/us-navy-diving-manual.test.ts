@@ -166,17 +166,17 @@ provePublished(
       const temperature = temperatureOf(70, fahrenheit)
       const cylinder = { internalVolume: internalVolumeOf(0.42, cubicFoot), temperature, mixture: dryAir }
       const filled = { ...cylinder, gaugePressure: gauge(2250, psi), ambientPressure: surfacePressure }
-      const time = endurance(
+      const full = { contents: filled, residualPressure: toAbsolute(gauge(500, psi), surfacePressure) }
+      const { duration } = endurance(
         {
-          cylinders: [filled, filled],
-          residualPressure: toAbsolute(gauge(500, psi), surfacePressure),
+          cylinders: [full, full],
           respiratoryMinuteVolume: measure(1.4, cubicFootPerMinute),
           ambientPressure: at(70),
           breathingGasTemperature: temperature,
         },
         { gas: 'ideal' },
       )
-      return inUnit(time, minute)
+      return inUnit(duration, minute)
     },
     'dv-039': ({ pCO2_ata }) => inUnit(absolute(pCO2_ata, atmosphere), millimetreOfMercury),
     'dv-040': ({ SEV_percent }) =>

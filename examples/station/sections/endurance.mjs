@@ -32,21 +32,20 @@ export function enduranceSection(request, { style, water, profile: columns, quan
   const profile = profileInWater(points, water)
   const respiratoryMinuteVolume = quantity('volume flow', request.respiratoryMinuteVolume)
   const breathingGasTemperature = quantity('temperature', request.breathingGasTemperature)
+  const residualPressure = toAbsolute(quantity('gauge pressure', request.residualPressure), cylinder.ambientPressure)
   const dive = {
     profile,
     breathing: [{ from: measure(0, second), respiratoryMinuteVolume, cylinder: 'back' }],
-    cylinders: { back: cylinder },
+    cylinders: { back: { contents: cylinder, residualPressure } },
     breathingGasTemperature,
   }
   const series = (gas) => pressureSeries(dive, { every: measure(0.5, minute), gas })
-  const used = gasUsed(dive).back
+  const used = gasUsed(dive).cylinders.back
   const bars = (q) => format(q, { unit: bar, decimals: 0, ...style })
-  const gaugeBars = (absolutePressure) => (absolutePressure - cylinder.ambientPressure) / 1e5
   const ascent = ascentSchema.parse({
     ...request.ascent,
     water: { surfacePressure: `${water.surfacePressure} Pa`, density: `${water.density} kg/m³` },
   })
-  const residualPressure = toAbsolute(quantity('gauge pressure', request.residualPressure), cylinder.ambientPressure)
   const reserve = ascentReserve(
     ascent,
     {
@@ -62,11 +61,11 @@ export function enduranceSection(request, { style, water, profile: columns, quan
     { show: { unit: bar, step: 5 } },
   )
   const lines = ['ideal', 'real'].map((gas) => {
-    const moments = series(gas)
+    const { moments } = series(gas)
     return {
       name: gas === 'ideal' ? 'ideal gas' : 'real gas',
       x: moments.map((moment) => inUnit(moment.time, minute)),
-      y: moments.map((moment) => gaugeBars(moment.pressures.back)),
+      y: moments.map((moment) => inUnit(moment.gaugePressures.back, bar)),
     }
   })
   const [ideal, real] = lines
@@ -90,19 +89,14 @@ export function enduranceSection(request, { style, water, profile: columns, quan
       { heading: 'For', align: 'text' },
       { heading: 'Gauge pressure', unit: 'bar', align: 'number' },
     ],
-    // the residual is absolute; what must show on the gauge is less by the pressure around the gauge
-    rows: reserve.parts.map(({ cause, pressure }) => [
-      cause,
-      (cause === 'residual' ? gaugeBars(pressure) : inUnit(pressure, bar)).toFixed(1),
-    ]),
+    rows: reserve.parts.map(({ cause, pressure }) => [cause, inUnit(pressure, bar).toFixed(1)]),
     notes: [
-      `Together ${inUnit(reserve.gaugePressure, bar).toFixed(1)} bar on the gauge; ${reserve.shown.rule}. No decompression is planned here: the stop is the one that the request states.`,
+      `Together ${reserve.shown.text} bar on the gauge; ${reserve.shown.rule}. No decompression is planned here: the stop is the one that the request states.`,
     ],
   }
   const meanPressure = meanAmbientPressure(profile)
   const lasting = endurance({
-    cylinders: [cylinder],
-    residualPressure,
+    cylinders: [{ contents: cylinder, residualPressure }],
     respiratoryMinuteVolume,
     ambientPressure: meanPressure,
     breathingGasTemperature,
@@ -135,7 +129,7 @@ export function enduranceSection(request, { style, water, profile: columns, quan
         { kind: 'cautions', cautions: reserve.cautions },
         {
           kind: 'paragraph',
-          text: `On this profile the mean pressure around the diver is ${format(meanPressure, { unit: bar, decimals: 2, ...style })}. At ${request.respiratoryMinuteVolume} the dive takes ${format(used.used.pressureVolume, { unit: { symbol: 'bar·L', quantity: 'pressure volume', factor: 100 }, decimals: 0, ...style })}, and the gas above ${request.residualPressure} would last ${format(lasting, { unit: minute, decimals: 0, toward: 'caution', use: 'endurance' })} at that mean pressure.`,
+          text: `On this profile the mean pressure around the diver is ${format(meanPressure, { unit: bar, decimals: 2, ...style })}. At ${request.respiratoryMinuteVolume} the dive takes ${format(used.used.pressureVolume, { unit: { symbol: 'bar·L', quantity: 'pressure volume', factor: 100 }, decimals: 0, ...style })}, and the gas above ${request.residualPressure} would last ${format(lasting.duration, { unit: minute, decimals: 0, toward: 'caution', use: 'endurance' })} at that mean pressure.`,
         },
         { kind: 'chart', chart },
         { kind: 'table', table: parts },

@@ -137,23 +137,23 @@ export const enduranceCard: Card<'t' | 'V' | 'p' | 'pr' | 'VE' | 'pa'> = {
   symbols: {
     t: {
       letter: 't',
-      meaning: 'time until the kept pressure is reached',
+      meaning: 'time until the residual pressure is reached',
       dimension: 'duration',
       parameter: 'endurance',
     },
-    V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'cylinders.internalVolume' },
+    V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'cylinders.contents.internalVolume' },
     p: {
       letter: 'p',
       meaning: 'absolute pressure in the cylinder',
       dimension: 'pressure',
-      parameter: 'cylinders.pressure',
+      parameter: 'cylinders.contents.pressure',
     },
     pr: {
       letter: 'p',
       subscript: 'r',
       meaning: 'absolute pressure that is kept',
       dimension: 'pressure',
-      parameter: 'residualPressure',
+      parameter: 'cylinders.residualPressure',
     },
     VE: {
       letter: 'V',
@@ -172,15 +172,20 @@ export const enduranceCard: Card<'t' | 'V' | 'p' | 'pr' | 'VE' | 'pa'> = {
   },
   forms: { t: ['/', ['*', 'V', ['-', 'p', 'pr']], ['*', 'VE', 'pa']] },
   core: {
-    t: ({ 'cylinders.internalVolume': internalVolume, 'cylinders.pressure': pressure, ...rest }: EnduranceInputs) =>
+    t: ({
+      'cylinders.contents.internalVolume': internalVolume,
+      'cylinders.contents.pressure': pressure,
+      'cylinders.residualPressure': residualPressure,
+      ...rest
+    }: EnduranceInputs) =>
       endurance(
         {
           ...rest,
-          cylinders: [{ internalVolume, pressure, temperature, mixture: dryAir }],
+          cylinders: [{ contents: { internalVolume, pressure, temperature, mixture: dryAir }, residualPressure }],
           breathingGasTemperature: temperature,
         },
         { gas: 'ideal' },
-      ),
+      ).duration,
   },
   besides: ['breathingGasTemperature', 'gas', 'compiled'],
   conditions: ['ideal gas', 'one depth, one rate, one temperature'],
@@ -226,28 +231,38 @@ export const turnPressureCard: Card<'pt' | 'p' | 'f' | 'pr'> = {
       subscript: 'r',
       meaning: 'absolute pressure that is kept',
       dimension: 'pressure',
-      parameter: 'retainedPressure',
+      parameter: 'residualPressure',
     },
   },
   forms: { pt: ['-', 'p', ['*', 'f', ['-', 'p', 'pr']]] },
   core: {
-    pt: ({ 'contents.pressure': pressure, retainedPressure, fraction }: TurnInputs) => {
+    pt: ({ 'contents.pressure': pressure, residualPressure, fraction }: TurnInputs) => {
       const contents = { internalVolume: 0.012 as InternalVolume, pressure, temperature, mixture: dryAir }
-      const gaugeZero = 101_325 as AbsolutePressure
-      const { turns } = turnPressures([{ contents, retainedPressure }], {
+      const atmosphere = 100_000 as AbsolutePressure // of no effect on the absolute pressure of the turn
+      const { turns } = turnPressures([{ contents, residualPressure }], {
         fraction,
         gas: 'ideal',
-        gaugeZero,
+        ambientPressure: atmosphere,
+        breathingGasTemperature: temperature,
+        gaugeZero: atmosphere,
         show: { unit: bar, step: 1 },
       })
       return turns[0]?.pressure ?? Number.NaN
     },
   },
-  besides: ['maximumPermissibleError', 'gas', 'compiled', 'gaugeZero', 'show'],
+  besides: [
+    'maximumPermissibleError',
+    'gas',
+    'compiled',
+    'ambientPressure',
+    'breathingGasTemperature',
+    'gaugeZero',
+    'show',
+  ],
   conditions: ['ideal gas', 'one diver, or like cylinders and like rates'],
   source: 'common-practice',
   cautions: ['reserve'],
-  range: { p: [10_000_000, 20_000_000], f: [0.1, 0.5], pr: [0, 5_000_000] },
+  range: { p: [10_000_000, 20_000_000], f: [0.1, 0.5], pr: [1_000_000, 5_000_000] },
 }
 
 type DropInputs = {
@@ -259,11 +274,11 @@ type DropInputs = {
 }
 
 type EnduranceInputs = {
-  'cylinders.internalVolume': InternalVolume
-  'cylinders.pressure': AbsolutePressure
-  residualPressure: AbsolutePressure
+  'cylinders.contents.internalVolume': InternalVolume
+  'cylinders.contents.pressure': AbsolutePressure
+  'cylinders.residualPressure': AbsolutePressure
   respiratoryMinuteVolume: VolumeFlow
   ambientPressure: AbsolutePressure
 }
 
-type TurnInputs = { 'contents.pressure': AbsolutePressure; retainedPressure: AbsolutePressure; fraction: number }
+type TurnInputs = { 'contents.pressure': AbsolutePressure; residualPressure: AbsolutePressure; fraction: number }
