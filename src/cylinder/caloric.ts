@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../errors/index.ts'
 import {
   gasState,
   gerg2008GasConstant,
@@ -32,7 +32,7 @@ export interface Caloric {
   isentropicTemperature(mixture: Mixture, from: State, pressure: number): number
 }
 
-/** How energies are reckoned: by the equation of state, or with constant heat capacities to show the difference. */
+/** How energies are computed: by the equation of state, or with constant heat capacities to show the difference. */
 export type CaloricOptions =
   | { readonly gas?: 'real'; readonly heatCapacityRatio?: never }
   | {
@@ -49,7 +49,10 @@ const ratioRange: Accepted = {
 }
 
 /** The energies by the model asked for. */
-export function caloricOf({ gas = 'real', heatCapacityRatio }: CaloricOptions): Caloric {
+export function caloricOf(options: CaloricOptions): Caloric {
+  requireKeys('options', options, { gas: false, heatCapacityRatio: false })
+  const { gas = 'real', heatCapacityRatio } = options
+  requireWord('options.gas', gas, ['real', 'ideal'])
   if (gas === 'ideal') return idealGas(heatCapacityRatio)
   if (heatCapacityRatio === undefined) return realGas
   // from untyped code only

@@ -1,5 +1,7 @@
+import { requireKeys, requireWord } from '../errors/index.ts'
 import {
   type GasModel,
+  type GasModelOption,
   gerg2008GasConstant,
   type Mixture,
   molarDensityBy,
@@ -18,4 +20,19 @@ export function densityBy(gas: GasModel, mixture: Mixture, pressure: number, tem
 export function pressureBy(gas: GasModel, mixture: Mixture, density: number, temperature: number): number {
   if (gas === 'ideal') return density * gerg2008GasConstant * temperature
   return pressureAtDensity(mixture, { molarDensity: density as MolarDensity, temperature: temperature as Temperature })
+}
+
+/**
+ * The gas model that the options ask for: real, unless they say otherwise.
+ *
+ * @param options - what the caller gave
+ * @param others - further keys that the function reads, as for `requireKeys`
+ * @returns the model
+ * @throws LitrebarError `input` for an unknown key or word
+ */
+export function gasModelOf(options: GasModelOption, others: Readonly<Record<string, boolean>> = {}): GasModel {
+  requireKeys('options', options, { gas: false, ...others })
+  const { gas = 'real' } = options
+  requireWord('options.gas', gas, ['real', 'ideal'])
+  return gas
 }

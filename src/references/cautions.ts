@@ -48,6 +48,11 @@ export const cautions = {
     appliesTo: 'mixtures, computed or blended',
     source: 'common-practice',
   },
+  'residual-helium': {
+    text: 'Helium that stays in a cylinder makes another gas of the mixture than its oxygen alone tells: analyse for helium as well, and do not use it as nitrox.',
+    appliesTo: 'mixtures blended on a remainder that holds helium',
+    source: 'common-practice',
+  },
   'oxygen-limits': {
     text: 'Too much and too little oxygen both kill without warning. Limits of oxygen partial pressure come from training and local rules; this library only does their arithmetic.',
     appliesTo: 'depth limits of a mixture',

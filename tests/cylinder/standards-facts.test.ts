@@ -76,7 +76,7 @@ const where: Readonly<Record<string, Held | Computed>> = {
   'STD-010': { rows: [plusConditions.specification, plusConditions.gas, ...fill('us-plus-settled')], as: { 1.1: 11 } },
   'STD-011': { rows: [plusConditions.reliefDevice] },
   'STD-012': { rows: [plusConditions.elasticExpansion] },
-  'STD-013': { rows: [plusConditions.wallStress, ...plusWallStresses.slice(0, 1)] },
+  'STD-013': { rows: [plusConditions.wallStress, ...plusWallStresses.slice(1, 2)] },
   'STD-015': { rows: [plusConditions.visualExamination] },
   'STD-016': { rows: [plusConditions.plusSign] },
   'STD-017': { rows: elasticExcessRules.filter(({ meaning }) => meaning === 'no plus') },

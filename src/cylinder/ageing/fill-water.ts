@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type DewPoint,
   dewPoint,
@@ -23,6 +24,7 @@ import {
   pressure as pressureRange,
   temperature as temperatureRange,
 } from '../accepted-contents.ts'
+import { requireList } from '../require-list.ts'
 import { rustMolarMasses } from './rust.table.ts'
 
 /** Air in a filled cylinder, with the moisture that the filling plant left in it. */
@@ -80,7 +82,15 @@ const fraction: Accepted = {
  * const shown = `${inUnit(fill.water, milligram).toFixed(0)} mg, ${fill.sites.map(({ name }) => name).join(', ')}` // => '116 mg, valve'
  */
 export function fillWater(fill: MoistFill): FillWater {
+  requireKeys('fill', fill, {
+    internalVolume: true,
+    pressure: true,
+    temperature: true,
+    waterFraction: true,
+    parts: false,
+  })
   const { internalVolume, pressure, temperature, waterFraction, parts = [] } = fill
+  requireParts(parts)
   requireWithin('internalVolume', internalVolume, internalVolumeRange)
   requireWithin('pressure', pressure, pressureRange)
   requireWithin('temperature', temperature, temperatureRange)
@@ -106,4 +116,9 @@ export function fillWater(fill: MoistFill): FillWater {
     sites,
     cautions: sites.length > 0 ? ['rust-oxygen', 'regulator-cold'] : ['rust-oxygen'],
   }
+}
+
+function requireParts(parts: NonNullable<MoistFill['parts']>): void {
+  requireList('parts', parts, 0, 'List the colder parts, each with its name and temperature.')
+  for (const [k, part] of parts.entries()) requireKeys(`parts[${String(k)}]`, part, { name: true, temperature: true })
 }

@@ -1,5 +1,5 @@
 export { type FillWater, fillWater, type MoistFill } from './fill-water.ts'
-export { assessWear, type InspectionAdvice, inspectionAdvice } from './inspection-advice.ts'
+export { type InspectionAdvice, inspectionAdvice } from './inspection-advice.ts'
 export {
   type InspectionFindingId,
   type InspectionFindingRow,
@@ -26,3 +26,4 @@ export {
   type WetCylinder,
 } from './rusted-contents.ts'
 export { assessStorage, storagePressure } from './storage-pressure.ts'
+export { assessPit, assessWear, type MeasuredPit, type WearShareId } from './wear.ts'

@@ -106,38 +106,53 @@ export const inspectionFindings = {
 /** The id of a finding. */
 export type InspectionFindingId = keyof typeof inspectionFindings
 
-/** A limit of wear that an inspector applies, as remembered from the standard. */
+/** A limit of wear that an inspector applies. */
 export interface WearLimit {
   readonly text: string
-  /** Depth over what it is compared with, per cent. */
-  readonly percent: number
-  readonly of: 'original wall' | 'outside diameter'
+  readonly material: 'steel' | 'aluminium'
+  /** The greatest depth: a share, per cent, of what it is compared with, or a figure in millimetres. */
+  readonly atMost: { readonly value: number; readonly unit: 'percent' | 'millimetre' }
+  readonly of: 'original wall' | 'outside diameter' | 'nothing'
   readonly source: SourceId
   readonly place: string
+  /** None was read printed: each row stands until it is, and no result rests on it alone. */
+  readonly evidence: 'memory' | 'secondary'
 }
 
-/** Reject limits of steel cylinders. None was seen printed; limits of US pamphlets are left out until they are read. */
+const iso = {
+  material: 'steel',
+  source: 'memory',
+  place: 'ISO 18119 and ISO 6406, annex',
+  evidence: 'memory',
+} as const
+const guide = {
+  material: 'aluminium',
+  of: 'nothing',
+  source: 'common-practice',
+  place: 'guide of a maker for its own cylinders, as quoted by others; not the pamphlet C-6.1',
+  evidence: 'secondary',
+} as const
+
+/** Reject limits of metal cylinders. None was seen printed, none is known for composites; an inspector applies the rule itself. */
 export const wearLimits = {
   'general-corrosion': {
     text: 'general corrosion deeper than',
-    percent: 10,
+    atMost: { value: 10, unit: 'percent' },
     of: 'original wall',
-    source: 'memory',
-    place: 'ISO 18119 and ISO 6406, annex',
+    ...iso,
   },
   'local-corrosion': {
     text: 'local corrosion deeper than',
-    percent: 20,
+    atMost: { value: 20, unit: 'percent' },
     of: 'original wall',
-    source: 'memory',
-    place: 'ISO 18119 and ISO 6406, annex',
+    ...iso,
   },
-  dent: {
-    text: 'dent deeper than',
-    percent: 3,
-    of: 'outside diameter',
-    source: 'memory',
-    place: 'ISO 18119 and ISO 6406, annex',
+  dent: { text: 'dent deeper than', atMost: { value: 3, unit: 'percent' }, of: 'outside diameter', ...iso },
+  'aluminium-pit': { text: 'pit deeper than', atMost: { value: 1.53, unit: 'millimetre' }, ...guide },
+  'aluminium-line-corrosion': {
+    text: 'line or broad corrosion deeper than',
+    atMost: { value: 0.76, unit: 'millimetre' },
+    ...guide,
   },
 } as const satisfies Record<string, WearLimit>
 

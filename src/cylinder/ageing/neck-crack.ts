@@ -1,4 +1,5 @@
-import type { Assessment } from '../../references/assessment.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { SourceId } from '../../references/sources.ts'
 import { type Accepted, type Fraction, one, type PlainNumber, requireWithin } from '../../units/index.ts'
 
@@ -48,39 +49,63 @@ const length: Accepted = { above: 0, atMost: 50, unit: one, hint: 'Count the thr
 const longest = 2
 
 /**
- * A neck crack under both published criteria, each with its own verdict. Where they differ, the difference is the answer:
- * the cylinder is out of use and an inspector decides under the rule that governs him.
+ * A neck crack under both published criteria, each with its own verdict and both texts. Where they differ, the difference is the answer.
+ * No verdict is ever milder than `undetermined`: each criterion says what condemns, neither says that a cracked cylinder may stay
+ * in use, and the visual half of the examination can condemn it for any crack.
  *
  * @param crack - length in threads, above 0; whether it reaches the threads
- * @returns one assessment per criterion, by its id
- * @throws LitrebarError `range`, naming the field
+ * @returns one assessment per criterion, by its id: `beyond` where it condemns, `undetermined` otherwise
+ * @throws LitrebarError `range` or `input`, naming the field
  * @source cfr-49-180-appendix-c; phmsa-10-0019r
  * @example
  * const verdicts = assessNeckCrack({ lengthInThreads: 1.5, isInThreads: true })
- * const shown = [verdicts['appendix-c'].verdict, verdicts['letter-2011'].verdict] // => ['within', 'beyond']
+ * const shown = [verdicts['appendix-c'].verdict, verdicts['letter-2011'].verdict] // => ['undetermined', 'beyond']
  */
-export function assessNeckCrack({
-  lengthInThreads,
-  isInThreads,
-}: NeckCrack): Readonly<Record<keyof typeof neckCrackCriteria, Assessment<Fraction>>> {
+export function assessNeckCrack(
+  crack: NeckCrack,
+): Readonly<Record<keyof typeof neckCrackCriteria, Assessment<Fraction>>> {
+  requireKeys('crack', crack, { lengthInThreads: true, isInThreads: true })
+  const { lengthInThreads, isInThreads } = crack
   requireWithin('lengthInThreads', lengthInThreads, length)
+  if (typeof isInThreads !== 'boolean') throw notBoolean(isInThreads)
   const value = lengthInThreads as number as Fraction
-  const common = { cautions: ['inspection'], value } as const
-  const [code, letter] = [neckCrackCriteria['appendix-c'], neckCrackCriteria['letter-2011']]
   return {
     'appendix-c': {
-      ...common,
+      ...judged(value, 'appendix-c', lengthInThreads >= longest),
       limit: longest as Fraction,
       margin: longest - lengthInThreads,
-      verdict: lengthInThreads < longest ? 'within' : 'beyond',
-      because: [{ code: 'appendix-c', text: code.text, source: code.source }],
-      sources: [code.source],
     },
-    'letter-2011': {
-      ...common,
-      verdict: isInThreads ? 'beyond' : 'within',
-      because: [{ code: 'letter-2011', text: letter.text, source: letter.source }],
-      sources: [letter.source],
-    },
+    'letter-2011': judged(value, 'letter-2011', isInThreads),
   }
+}
+
+function judged(value: Fraction, id: keyof typeof neckCrackCriteria, condemns: boolean): Assessment<Fraction> {
+  const reasons = (Object.keys(neckCrackCriteria) as (typeof id)[]).map((code): Reason => {
+    const { text, source } = neckCrackCriteria[code]
+    return { code, text, source }
+  })
+  const own = reasons.filter(({ code }) => code === id)
+  const other = reasons.filter(({ code }) => code !== id)
+  return {
+    value,
+    ...verdictFrom({ against: condemns ? own : [], doubts: [cracked, ...other, ...(condemns ? [] : own)] }),
+    cautions: ['inspection'],
+    sources: reasons.flatMap(({ source }) => source ?? []),
+  }
+}
+
+const cracked: Reason = {
+  code: 'cracked',
+  text: 'a crack was found: no criterion lets a cracked cylinder stay in use, and the visual examination may condemn it for any crack',
+  source: 'cfr-49-180-appendix-c',
+}
+
+function notBoolean(given: unknown): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: 'isInThreads',
+    value: String(given),
+    expected: 'true or false',
+    hint: 'State whether the crack reaches the threads.',
+  })
 }

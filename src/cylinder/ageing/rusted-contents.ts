@@ -1,3 +1,4 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { type GasModelOption, type Mixture, mixture as mixtureOf } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -14,11 +15,12 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import {
+  fraction,
   internalVolume as internalVolumeRange,
   pressure as pressureRange,
   temperature as temperatureRange,
 } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 import { type RustProductName, rustMolarMasses, rustProducts } from './rust.table.ts'
 
 /** A sealed steel cylinder with water inside. */
@@ -61,7 +63,7 @@ const cautions: readonly CautionId[] = ['rust-oxygen', 'analyse-mixture', 'inspe
  *   liquid water, kg; what the rust is taken to be
  * @param options - `gas: 'ideal'` to leave out compressibility
  * @returns what is left: oxygen fraction, mixture, absolute pressure, Pa; what was used up
- * @throws LitrebarError `range`, naming the field; `mixture` where nothing but oxygen was inside and all of it is gone
+ * @throws LitrebarError `range` or `input`, naming the field; `mixture` where nothing but oxygen was inside and all of it is gone
  * @source litrebar-derivation, balance of atoms; density from gas-law
  * @example
  * // A forgotten 12 L cylinder: 20 bar of air and a gram of water.
@@ -76,12 +78,21 @@ const cautions: readonly CautionId[] = ['rust-oxygen', 'analyse-mixture', 'inspe
  * const shown = `${left.boundedBy}, ${inUnit(left.oxygenFraction, percent).toFixed(1)} % left` // => 'water, 20.3 % left'
  */
 export function rustedContents(cylinder: WetCylinder, options: GasModelOption = {}): RustedContents {
+  requireKeys('cylinder', cylinder, {
+    mixture: true,
+    pressure: true,
+    temperature: true,
+    internalVolume: true,
+    water: true,
+    product: true,
+  })
+  requireWord('product', cylinder.product, Object.keys(rustProducts) as RustProductName[])
+  const gas = gasModelOf(options)
   const { mixture, pressure, temperature, internalVolume } = cylinder
   requireWithin('pressure', pressure, pressureRange)
   requireWithin('temperature', temperature, temperatureRange)
   requireWithin('internalVolume', internalVolume, internalVolumeRange)
   requireWithin('water', cylinder.water, water)
-  const { gas = 'real' } = options
   const product = rustProducts[cylinder.product]
   const amount = internalVolume * densityBy(gas, mixture, pressure, temperature)
   const oxygen = amount * mixture.oxygen
@@ -127,7 +138,10 @@ export interface RustFound {
  * @example
  * oxygenInRust({ rust: measure(100, gram), product: 'goethite' }).toFixed(2) // => '0.84'
  */
-export function oxygenInRust({ rust, product: name }: RustFound): Amount {
+export function oxygenInRust(found: RustFound): Amount {
+  requireKeys('found', found, { rust: true, product: true })
+  const { rust, product: name } = found
+  requireWord('product', name, Object.keys(rustProducts) as RustProductName[])
   requireWithin('rust', rust, { above: 0, atMost: 100, unit: kilogram, hint: 'Give the mass of dry rust.' })
   const product = rustProducts[name]
   const perOxygen =
@@ -152,7 +166,10 @@ export interface BreathedOxygen {
  * @throws LitrebarError `range`, naming the field
  * @source litrebar-derivation, Dalton's law
  */
-export function breathedOxygenPressure({ oxygenFraction, ambientPressure }: BreathedOxygen): AbsolutePressure {
+export function breathedOxygenPressure(breathed: BreathedOxygen): AbsolutePressure {
+  requireKeys('breathed', breathed, { oxygenFraction: true, ambientPressure: true })
+  const { oxygenFraction, ambientPressure } = breathed
+  requireWithin('oxygenFraction', oxygenFraction, fraction)
   requireWithin('ambientPressure', ambientPressure, { above: 0, atMost: 100, unit: bar, hint: 'Give it absolute.' })
   return (oxygenFraction * ambientPressure) as AbsolutePressure
 }

@@ -1,4 +1,4 @@
-import type { Assessment, Reason } from '../../references/assessment.ts'
+import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import { type Accepted, bar, type GaugePressure, requireWithin } from '../../units/index.ts'
 
 /** The pressure that the trade keeps in a stored cylinder, in the two units it is said in. */
@@ -12,22 +12,24 @@ const pressure: Accepted = { atLeast: 0, atMost: 500, unit: bar, hint: 'Give wha
 
 // Ours: "about 20 bar" is taken as 10 to 30; below 1 bar the cylinder breathes with the weather.
 const rows = [
-  { below: 1, code: 'empty', text: 'as good as open: moist air can come in, and sea water through an open valve' },
-  { below: 10, code: 'low', text: 'enough to keep water out, little to show a leak' },
-  { below: 30, code: 'as-practised', text: 'about what is kept in store' },
+  { upTo: 1, code: 'empty', text: 'as good as open: moist air can come in, and sea water through an open valve' },
+  { upTo: 10, code: 'low', text: 'enough to keep water out, little to show a leak' },
+  { upTo: 30, code: 'as-practised', text: 'about what is kept in store' },
   {
-    below: Number.POSITIVE_INFINITY,
+    upTo: Number.POSITIVE_INFINITY,
     code: 'high',
     text: 'more oxygen for rust if there is water, and more pressure in a fire',
   },
 ] as const
+const least = 10
+const most = 30
 
 /**
  * The pressure of a stored cylinder against common practice, about 20 bar or 300 psi: enough to keep water out and to show
  * a leak, little enough to burst its disc late in a fire and to feed little rust. Makers and depots may ask otherwise.
  *
  * @param gaugePressure - what the gauge shows, Pa, 0 to 500 bar
- * @returns an assessment: `within` from 10 to 30 bar, `beyond` outside, with the reason
+ * @returns an assessment against the nearer end of 10 to 30 bar: `within` from one to the other, both included, `beyond` outside
  * @throws LitrebarError `range`
  * @source common-practice
  * @example
@@ -35,15 +37,17 @@ const rows = [
  */
 export function assessStorage(gaugePressure: GaugePressure): Assessment<GaugePressure> {
   requireWithin('gaugePressure', gaugePressure, pressure)
-  const row = rows.find(({ below }) => gaugePressure < below * bar.factor) ?? rows[3]
-  const because: Reason[] = [{ code: row.code, text: row.text, source: 'common-practice' }]
-  const limit = (storagePressure.bar * bar.factor) as GaugePressure
+  const bars = gaugePressure / bar.factor
+  const isKept = bars >= least && bars <= most
+  const row = isKept ? rows[2] : (rows.find(({ upTo }) => bars < upTo) ?? rows[3])
+  const because: Reason = { code: row.code, text: row.text, source: 'common-practice' }
+  const isNearTop = bars - least > most - bars
+  const limit = ((isNearTop ? most : least) * bar.factor) as GaugePressure
   return {
     value: gaugePressure,
     limit,
-    margin: limit - gaugePressure,
-    verdict: row.code === 'as-practised' ? 'within' : 'beyond',
-    because,
+    margin: isNearTop ? limit - gaugePressure : gaugePressure - limit,
+    ...verdictFrom({ against: isKept ? [] : [because], doubts: [], notes: isKept ? [because] : [] }),
     cautions: row.code === 'empty' ? ['inspection', 'rust-oxygen'] : ['rust-oxygen'],
     sources: ['common-practice'],
   }

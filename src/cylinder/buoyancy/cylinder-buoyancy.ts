@@ -1,5 +1,6 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type GasModelOption, type Mixture, massOfGas } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -16,6 +17,8 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { internalVolume, pressure, pressureOrVacuum, requirePressure, temperature } from '../accepted-contents.ts'
+import { gasModelOf } from '../cylinder-gas.ts'
+import { requireList } from '../require-list.ts'
 
 /** What a cylinder displaces: by the density of its metal, or measured as a whole. */
 export type CylinderBody =
@@ -88,7 +91,19 @@ const shellDensity: Accepted = { ...bodyDensity, atLeast: 1200, atMost: 9000 }
  * const shown = [232, 50].map((bars) => inUnit(buoyancyAt(bars), kilogram).toFixed(1)) // => ['-4.2', '-1.7']
  */
 export function cylinderBuoyancy(cylinder: SubmergedCylinder, options: GasModelOption = {}): Mass {
+  requireKeys('cylinder', cylinder, {
+    internalVolume: true,
+    body: true,
+    attached: false,
+    waterDensity: true,
+    mixture: true,
+    pressure: true,
+    temperature: true,
+  })
+  gasModelOf(options)
   const { internalVolume: room, body, attached = [], mixture } = cylinder
+  requireMixture('mixture', mixture)
+  requireList('attached', attached, 0, 'List valve, boot and handle, each with mass and density or volume.')
   requireWithin('internalVolume', room, internalVolume)
   requireWithin('waterDensity', cylinder.waterDensity, waterDensity)
   requireWithin('pressure', cylinder.pressure, pressureOrVacuum)
@@ -125,6 +140,7 @@ function outsideOf(body: CylinderBody, room: InternalVolume): number {
 }
 
 function volumeOf(argument: string, body: CylinderBody): number {
+  requireKeys(argument, body, { mass: true, density: false, displacedVolume: false })
   requireWithin(`${argument}.mass`, body.mass, bodyMass)
   if (body.displacedVolume !== undefined) {
     requireWithin(`${argument}.displacedVolume`, body.displacedVolume, displaced)
@@ -162,6 +178,8 @@ export interface GasTaken {
  * inUnit(massOfGasTaken(taken), kilogram).toFixed(2) // => '2.10'
  */
 export function massOfGasTaken(taken: GasTaken, options: GasModelOption = {}): Mass {
+  requireKeys('taken', taken, { internalVolume: true, mixture: true, temperature: true, from: true, to: true })
+  gasModelOf(options)
   const { from, to, ...contents } = taken
   requireWithin('from', from, pressure)
   requirePressure('to', to, 'atMost', from)

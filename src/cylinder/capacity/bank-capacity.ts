@@ -1,6 +1,6 @@
-import { LitrebarError } from '../../errors/index.ts'
 import { freeGas, type GasContents } from '../../gas-law/index.ts'
 import type { FreeGas, InternalVolume } from '../../units/index.ts'
+import { requireList } from '../require-list.ts'
 import type { CapacityOptions } from './rated-capacity.ts'
 
 /** What several cylinders hold together. */
@@ -35,15 +35,7 @@ export function bankCapacity<Reference extends string>(
   cylinders: readonly GasContents[],
   options: CapacityOptions<Reference>,
 ): BankCapacity<Reference> {
-  if (cylinders.length === 0) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'cylinders',
-      value: 'empty',
-      expected: 'at least one cylinder',
-      hint: 'List the cylinders of the bank.',
-    })
-  }
+  requireList('cylinders', cylinders, 1, 'List the cylinders of the bank.')
   const each = cylinders.map((contents) => freeGas(contents, options))
   return {
     internalVolume: cylinders.reduce((sum, contents) => sum + contents.internalVolume, 0) as InternalVolume,

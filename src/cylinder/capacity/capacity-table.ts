@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   freeGasByModel,
   type GasContents,
@@ -26,6 +27,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { gaugePressure } from '../accepted-contents.ts'
+import { requireList } from '../require-list.ts'
 import { type CylinderSize, cylinderSizes } from './capacity-table.table.ts'
 
 /** A cylinder to be listed. */
@@ -83,8 +85,11 @@ export function capacityTable<Reference extends string>(
   cylinders: readonly ListedCylinder[],
   condition: CapacityTableCondition<Reference>,
 ): readonly CapacityRow<Reference>[] {
+  requireList('cylinders', cylinders, 0, 'List the cylinders: tradeSizes gives some.')
+  requireKeys('condition', condition, { mixture: true, temperature: true, ambientPressure: true, reference: true })
   const { reference, ...state } = condition
   return cylinders.map((cylinder, k) => {
+    requireKeys(`cylinders[${k}]`, cylinder, { name: false, internalVolume: true, servicePressure: true })
     requireWithin(`cylinders[${k}].servicePressure`, cylinder.servicePressure, gaugePressure)
     const contents: GasContents = {
       ...state,

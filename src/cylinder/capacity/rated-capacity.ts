@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { freeGas, type GasModelOption, type Mixture, type ReferenceCondition } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -11,6 +12,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { gaugePressure } from '../accepted-contents.ts'
+import { gasModelOf } from '../cylinder-gas.ts'
 
 /** What a rated capacity is counted at. */
 export interface CapacityCondition {
@@ -33,6 +35,7 @@ const ratedFreeGas: Accepted = {
   unit: litre,
   hint: 'Give the free gas that the cylinder is rated for, not its internal volume.',
 }
+const condition = { servicePressure: true, ambientPressure: true, temperature: true, mixture: true }
 // Large enough for a tube trailer, so that what is refused is a wrong unit.
 const oneLitre = 0.001 as InternalVolume
 
@@ -63,6 +66,8 @@ export function ratedCapacity<Reference extends string>(
   cylinder: CapacityCondition & { readonly internalVolume: InternalVolume },
   options: CapacityOptions<Reference>,
 ): FreeGas<Reference> {
+  requireKeys('cylinder', cylinder, { ...condition, internalVolume: true })
+  gasModelOf(options, { reference: true })
   const { servicePressure, ...rest } = cylinder
   requireWithin('servicePressure', servicePressure, gaugePressure)
   return freeGas({ ...rest, gaugePressure: servicePressure }, options)
@@ -94,9 +99,10 @@ export function internalVolumeForCapacity<Reference extends string>(
   cylinder: CapacityCondition & { readonly ratedCapacity: FreeGas<NoInfer<Reference>> },
   options: CapacityOptions<Reference>,
 ): InternalVolume {
-  const { ratedCapacity: rated, ...condition } = cylinder
+  requireKeys('cylinder', cylinder, { ...condition, ratedCapacity: true })
+  const { ratedCapacity: rated, ...rest } = cylinder
   requireWithin('ratedCapacity', rated, ratedFreeGas)
-  const perLitre = ratedCapacity({ ...condition, internalVolume: oneLitre }, options)
+  const perLitre = ratedCapacity({ ...rest, internalVolume: oneLitre }, options)
   return ((rated / perLitre) * oneLitre) as InternalVolume
 }
 
@@ -145,6 +151,8 @@ export function compareRatedCapacity<Reference extends string>(
   },
   options: { readonly reference: ReferenceCondition<Reference> },
 ): CapacityComparison<Reference> {
+  requireKeys('cylinder', cylinder, { ...condition, internalVolume: true, stated: true, roundedTo: true })
+  requireKeys('options', options, { reference: true })
   const { stated, roundedTo, ...rated } = cylinder
   requireWithin('stated', stated, ratedFreeGas)
   requireWithin('roundedTo', roundedTo, roundingStep)

@@ -1,16 +1,17 @@
-import { LitrebarError } from '../../errors/index.ts'
-import type { GasModelOption, Mixture } from '../../gas-law/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import type { ContentsByAbsolutePressure, GasContents, GasModel, GasModelOption, Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Amount, requireWithin } from '../../units/index.ts'
 import { pressure } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { equalise, type JoinedCylinder, requireCylinder } from './equalise.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
+import { requireList } from '../require-list.ts'
+import { cylinderOf, equalised } from './equalise.ts'
 import { filledTo } from './fill-in-steps.ts'
 
 /** A cylinder filled from the cylinders of a bank, one after the other. */
 export interface BankFill {
-  readonly receiver: JoinedCylinder
-  readonly bank: readonly JoinedCylinder[]
+  readonly receiver: GasContents
+  readonly bank: readonly GasContents[]
   /** Stop at this pressure, absolute. Left out, each cylinder of the bank is opened until the pressures are equal. */
   readonly target?: AbsolutePressure
 }
@@ -62,27 +63,47 @@ export interface BankSequence {
  * const shown = [upwards, downwards].map((sequence) => inUnit(sequence.pressure, bar).toFixed(0)) // => ['231', '199']
  */
 export function bankSequence(fill: BankFill, order: readonly number[], options: GasModelOption = {}): BankSequence {
+  const gas = gasModelOf(options)
+  const checked = checkedFill(fill)
+  requireOrder(checked.bank, order)
+  return sequenceOf(checked, order, gas)
+}
+
+/** A bank fill that has been checked, its pressures absolute. */
+interface CheckedFill {
+  readonly receiver: ContentsByAbsolutePressure
+  readonly bank: readonly ContentsByAbsolutePressure[]
+  readonly target: AbsolutePressure | undefined
+}
+
+function checkedFill(fill: BankFill): CheckedFill {
+  requireKeys('fill', fill, { receiver: true, bank: true, target: false })
+  requireList('bank', fill.bank, 1, 'List the cylinders of the bank.')
+  if (fill.target !== undefined) requireWithin('target', fill.target, pressure)
+  return {
+    receiver: cylinderOf('receiver', fill.receiver),
+    bank: fill.bank.map((cylinder, k) => cylinderOf(`bank[${k}]`, cylinder)),
+    target: fill.target,
+  }
+}
+
+function sequenceOf(fill: CheckedFill, order: readonly number[], gas: GasModel): BankSequence {
   const { target } = fill
-  const { gas = 'real' } = options
-  requireOrder(fill.bank, order)
-  requireCylinder('receiver', fill.receiver)
-  for (const [k, cylinder] of fill.bank.entries()) requireCylinder(`bank[${k}]`, cylinder)
-  if (target !== undefined) requireWithin('target', target, pressure)
   const bank = [...fill.bank]
-  let receiver = fill.receiver
+  let { receiver } = fill
   const steps: BankStep[] = []
   for (const from of order) {
-    const giving = bank[from] as JoinedCylinder
+    const giving = bank[from] as ContentsByAbsolutePressure
     const isDone = target !== undefined && receiver.pressure >= target
     if (isDone || giving.pressure <= receiver.pressure) continue
-    const joined = equalise([giving, receiver], { gas, heat: 'isothermal' }).cylinders
+    const joined = equalised([giving, receiver], gas, 'isothermal').cylinders
     const [given, filled] = joined as [(typeof joined)[number], (typeof joined)[number]]
     if (target === undefined || filled.pressure <= target) {
       bank[from] = given
       receiver = filled
       steps.push({ from, receiverPressure: filled.pressure, bankPressure: given.pressure, amount: filled.received })
     } else {
-      const held = receiver.internalVolume * densityBy(gas, receiver.mixture, receiver.pressure, receiver.temperature)
+      const held = amountIn(gas, receiver)
       const full = filledTo(
         gas,
         receiver.internalVolume,
@@ -112,12 +133,20 @@ export function bankSequence(fill: BankFill, order: readonly number[], options: 
 
 /** What a cylinder holds above a pressure, mol. */
 function above(
-  gas: 'real' | 'ideal',
-  { internalVolume, mixture, pressure: held, temperature }: JoinedCylinder,
+  gas: GasModel,
+  { internalVolume, mixture, pressure: held, temperature }: ContentsByAbsolutePressure,
   level: AbsolutePressure,
 ): number {
   if (held <= level) return 0
-  return internalVolume * (densityBy(gas, mixture, held, temperature) - densityBy(gas, mixture, level, temperature))
+  const left = level > 0 ? densityBy(gas, mixture, level, temperature) : 0
+  return internalVolume * (densityBy(gas, mixture, held, temperature) - left)
+}
+
+function amountIn(
+  gas: GasModel,
+  { internalVolume, mixture, pressure: held, temperature }: ContentsByAbsolutePressure,
+): number {
+  return held > 0 ? internalVolume * densityBy(gas, mixture, held, temperature) : 0
 }
 
 // 720 orders of six take under a second; seven would take seven times as long.
@@ -142,6 +171,8 @@ const mostCylinders = 6
  * bankOrder({ receiver: of(12, 20), bank: [of(50, 250), of(50, 100), of(50, 180)] }).order // => [1, 2, 0]
  */
 export function bankOrder(fill: BankFill, options: GasModelOption = {}): BankSequence {
+  const gas = gasModelOf(options)
+  const checked = checkedFill(fill)
   if (fill.bank.length > mostCylinders) {
     throw new LitrebarError({
       code: 'input',
@@ -151,14 +182,14 @@ export function bankOrder(fill: BankFill, options: GasModelOption = {}): BankSeq
       hint: 'Join equal cylinders into one of their total volume, or open from low to high by bankSequence.',
     })
   }
-  const lowToHigh = [...fill.bank.keys()].sort((a, b) => pressureOf(fill, a) - pressureOf(fill, b))
+  const lowToHigh = [...checked.bank.keys()].sort((a, b) => pressureOf(checked, a) - pressureOf(checked, b))
   return permutations(lowToHigh)
-    .map((order) => bankSequence(fill, order, options))
+    .map((order) => sequenceOf(checked, order, gas))
     .reduce((best, other) => (isBetter(other, best) ? other : best))
 }
 
-function pressureOf({ bank }: BankFill, k: number): number {
-  return (bank[k] as JoinedCylinder).pressure
+function pressureOf({ bank }: CheckedFill, k: number): number {
+  return (bank[k] as ContentsByAbsolutePressure).pressure
 }
 
 /** By more than rounding. */
@@ -174,7 +205,8 @@ function permutations(places: readonly number[]): readonly (readonly number[])[]
   )
 }
 
-function requireOrder(bank: readonly JoinedCylinder[], order: readonly number[]): void {
+function requireOrder(bank: CheckedFill['bank'], order: readonly number[]): void {
+  requireList('order', order, 0, 'Name each cylinder of the bank by its place.')
   const isOnce = new Set(order).size === order.length
   if (isOnce && order.every((place) => bank[place] !== undefined)) return
   throw new LitrebarError({

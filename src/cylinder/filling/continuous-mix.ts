@@ -1,9 +1,10 @@
-import { LitrebarError } from '../../errors/index.ts'
-import type { Mixture } from '../../gas-law/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type Accepted, type FreeGasFlow, litrePerMinute, type MoleFraction, requireWithin } from '../../units/index.ts'
 import { fraction } from '../accepted-contents.ts'
 import { amountsOf } from './blend-amounts.ts'
+import { requireMixtures } from './mixed-gas.ts'
 
 /** What a compressor is to draw in. All flows are free gas at one reference condition. */
 export interface ContinuousMixing<Reference extends string> {
@@ -50,6 +51,10 @@ const totalFlow: Accepted = {
  * mix.addedFlows.map((flow) => inUnit(flow, litrePerMinute).toFixed(3)) // => ['27.957']
  */
 export function continuousMix<Reference extends string>(mixing: ContinuousMixing<Reference>): ContinuousMix<Reference> {
+  requireKeys('mixing', mixing, { totalFlow: true, target: true, intake: true, added: true })
+  requireKeys('target', mixing.target, { oxygen: true, helium: false })
+  requireMixture('intake', mixing.intake)
+  requireMixtures('added', mixing.added)
   const { target, intake, added } = mixing
   requireWithin('totalFlow', mixing.totalFlow, totalFlow)
   requireWithin('target.oxygen', target.oxygen, fraction)

@@ -1,27 +1,15 @@
-import { LitrebarError } from '../../errors/index.ts'
-import type { GasModel, GasModelOption, Mixture } from '../../gas-law/index.ts'
+import { requireWord } from '../../errors/index.ts'
+import type { ContentsByAbsolutePressure, GasContents, GasModel, GasModelOption } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
-import {
-  type AbsolutePressure,
-  type Amount,
-  type InternalVolume,
-  requireWithin,
-  type Temperature,
-} from '../../units/index.ts'
-import { internalVolume, pressure, temperature } from '../accepted-contents.ts'
+import { type AbsolutePressure, type Amount, requireWithin, type Temperature } from '../../units/index.ts'
+import { internalVolume } from '../accepted-contents.ts'
 import { type Caloric, caloricOf, type State } from '../caloric.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { byAbsolutePressure } from '../contents.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
+import { requireList } from '../require-list.ts'
 import { rootBetween } from '../root-between.ts'
 import { filledTo } from './fill-in-steps.ts'
-import { type GasPortion, richerThanAir, together } from './mixed-gas.ts'
-
-/** A cylinder that is joined to others. */
-export interface JoinedCylinder {
-  readonly internalVolume: InternalVolume
-  readonly mixture: Mixture
-  readonly pressure: AbsolutePressure
-  readonly temperature: Temperature
-}
+import { type GasPortion, richerThanAir, sameMixture, together } from './mixed-gas.ts'
 
 export interface EqualiseOptions extends GasModelOption {
   /** Whether each cylinder keeps its temperature (opened slowly, or settled after) or no heat passes its wall (opened quickly). */
@@ -29,7 +17,7 @@ export interface EqualiseOptions extends GasModelOption {
 }
 
 /** A cylinder after it has been joined to others. */
-export interface EqualisedCylinder extends JoinedCylinder {
+export interface EqualisedCylinder extends ContentsByAbsolutePressure {
   readonly amount: Amount
   /** What it received; negative for what it gave. */
   readonly received: Amount
@@ -50,10 +38,11 @@ export interface Equalised {
  * receiving ones are warmed by the energy that the gas brings; energy as a whole stays. Afterwards they drift apart in pressure as
  * they settle.
  *
- * @param cylinders - two or more: internal volume, m³, up to 10 000 L; mixture; pressure, absolute, Pa, up to 500 bar; temperature, K
+ * @param cylinders - two or more: internal volume, m³, up to 10 000 L; mixture; pressure, absolute, Pa, 0 for an evacuated one and up to
+ *   500 bar, or gauge pressure with the ambient pressure; temperature, K
  * @param options - with or without heat; `gas: 'ideal'` to show the difference
  * @returns common pressure and the state of each cylinder
- * @throws LitrebarError `range`, naming the cylinder and field; `input` for fewer than two
+ * @throws LitrebarError `range` or `mixture`, naming the cylinder and field; `input` for fewer than two, or an unknown key or word
  * @source litrebar-derivation, balance of amounts and of energy
  * @example
  * const cylinder = (litres: number, bars: number) => ({
@@ -65,10 +54,24 @@ export interface Equalised {
  * const joined = equalise([cylinder(50, 250), cylinder(12, 50)], { heat: 'isothermal' })
  * inUnit(joined.pressure, bar).toFixed(1) // => '205.7'
  */
-export function equalise(cylinders: readonly JoinedCylinder[], options: EqualiseOptions): Equalised {
-  requireCylinders(cylinders)
-  const { gas = 'real' } = options
-  const process = options.heat === 'isothermal' ? isothermal(gas) : adiabatic(gas)
+export function equalise(cylinders: readonly GasContents[], options: EqualiseOptions): Equalised {
+  const gas = gasModelOf(options, { heat: true })
+  requireWord('options.heat', options.heat, ['isothermal', 'adiabatic'])
+  requireList('cylinders', cylinders, 2, 'List every cylinder that is joined.')
+  return equalised(
+    cylinders.map((cylinder, k) => cylinderOf(`cylinders[${k}]`, cylinder)),
+    gas,
+    options.heat,
+  )
+}
+
+/** The same of cylinders that have been checked. */
+export function equalised(
+  cylinders: readonly ContentsByAbsolutePressure[],
+  gas: GasModel,
+  heat: EqualiseOptions['heat'],
+): Equalised {
+  const process = heat === 'isothermal' ? isothermal(gas) : adiabatic(gas)
   const vessels = cylinders.map((cylinder): Vessel => vesselOf(gas, cylinder))
   const pressures = cylinders.map((cylinder): number => cylinder.pressure)
   const lowest = Math.min(...pressures)
@@ -92,7 +95,7 @@ export function equalise(cylinders: readonly JoinedCylinder[], options: Equalise
         received: (amount - (vessels[k] as Vessel).amount) as Amount,
       }
     }),
-    cautions: cautionsOf(cylinders, options.heat),
+    cautions: cautionsOf(cylinders, heat),
   }
 }
 
@@ -141,9 +144,9 @@ interface Process {
 
 function vesselOf(
   gas: GasModel,
-  { internalVolume: room, mixture, pressure: p, temperature: t }: JoinedCylinder,
+  { internalVolume: room, mixture, pressure: p, temperature: t }: ContentsByAbsolutePressure,
 ): Vessel {
-  return { room, mixture, pressure: p, temperature: t, amount: room * densityBy(gas, mixture, p, t) }
+  return { room, mixture, pressure: p, temperature: t, amount: p > 0 ? room * densityBy(gas, mixture, p, t) : 0 }
 }
 
 function isothermal(gas: GasModel): Process {
@@ -180,6 +183,7 @@ function adiabatic(gas: GasModel): Process {
         return { ...all, temperature: caloric.temperatureOfEnergy(all.mixture, perMole, all.amount / vessel.room) }
       }
       const excess = (added: number): number => {
+        if (vessel.amount + added === 0) return -p // evacuated: nothing is in it yet
         const { mixture, amount, temperature: t } = after(added)
         return pressureBy(gas, mixture, amount / vessel.room, t) - p
       }
@@ -191,7 +195,7 @@ function adiabatic(gas: GasModel): Process {
 }
 
 function energyIn(caloric: Caloric, vessel: Vessel): number {
-  return vessel.amount * caloric.internalEnergy(vessel.mixture, vessel)
+  return vessel.amount === 0 ? 0 : vessel.amount * caloric.internalEnergy(vessel.mixture, vessel)
 }
 
 /** What passes between the vessels if the common pressure is p, and what is then in each. */
@@ -233,28 +237,19 @@ function streamOf(
   return { ...together(portions as [GasPortion, ...GasPortion[]]), enthalpy: energy / amount }
 }
 
-function requireCylinders(cylinders: readonly JoinedCylinder[]): void {
-  if (cylinders.length < 2) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'cylinders',
-      value: `${cylinders.length} in number`,
-      expected: 'at least 2',
-      hint: 'List every cylinder that is joined.',
-    })
-  }
-  for (const [k, cylinder] of cylinders.entries()) requireCylinder(`cylinders[${k}]`, cylinder)
-}
-
-/** Refuses a cylinder with a field out of range, by its path. */
-export function requireCylinder(path: string, cylinder: JoinedCylinder): void {
+/** A cylinder as it stands, checked and with its pressure absolute. */
+export function cylinderOf(path: string, contents: GasContents): ContentsByAbsolutePressure {
+  const cylinder = byAbsolutePressure(path, contents)
   requireWithin(`${path}.internalVolume`, cylinder.internalVolume, internalVolume)
-  requireWithin(`${path}.pressure`, cylinder.pressure, pressure)
-  requireWithin(`${path}.temperature`, cylinder.temperature, temperature)
+  return cylinder
 }
 
-function cautionsOf(cylinders: readonly JoinedCylinder[], heat: EqualiseOptions['heat']): readonly CautionId[] {
-  const isMixed = cylinders.some(({ mixture }) => mixture !== cylinders[0]?.mixture)
+function cautionsOf(
+  cylinders: readonly ContentsByAbsolutePressure[],
+  heat: EqualiseOptions['heat'],
+): readonly CautionId[] {
+  const fullest = cylinders.reduce((most, cylinder) => (cylinder.pressure > most.pressure ? cylinder : most))
+  const isMixed = cylinders.some(({ mixture, pressure }) => pressure > 0 && !sameMixture(mixture, fullest.mixture))
   const isRich = cylinders.some(({ mixture }) => mixture.oxygen > richerThanAir)
   return [
     'fill-limit',

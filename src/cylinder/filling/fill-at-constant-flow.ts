@@ -1,4 +1,6 @@
+import { requireKeys } from '../../errors/index.ts'
 import { gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -149,6 +151,19 @@ function integrated(
 }
 
 function requireFill(fill: SteadyFill): void {
+  requireKeys('fill', fill, {
+    internalVolume: true,
+    mixture: true,
+    start: true,
+    supply: true,
+    flow: true,
+    duration: true,
+    wallTemperature: true,
+    wallConductance: true,
+  })
+  requireMixture('mixture', fill.mixture)
+  requireKeys('start', fill.start, { pressure: true, temperature: true })
+  requireKeys('supply', fill.supply, { pressure: true, temperature: true })
   requireWithin('internalVolume', fill.internalVolume, internalVolume)
   requireWithin('start.pressure', fill.start.pressure, pressure)
   requireWithin('start.temperature', fill.start.temperature, temperature)

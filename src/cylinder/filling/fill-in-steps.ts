@@ -1,5 +1,6 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import { type GasModel, type GasModelOption, gerg2008GasConstant, type Mixture } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
   type AbsolutePressure,
   type Amount,
@@ -10,8 +11,9 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { type GasPortion, together } from './mixed-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
+import { requireList } from '../require-list.ts'
+import { type GasPortion, sameMixture, together } from './mixed-gas.ts'
 
 /** A cylinder that is filled step by step, settled after each. */
 export interface StepwiseFill {
@@ -64,11 +66,12 @@ const mostSteps = 60
  * topped?.mixture.oxygen.toFixed(4) // => '0.2669'
  */
 export function fillInSteps(fill: StepwiseFill, options: GasModelOption = {}): readonly FilledStep[] {
+  const gas = gasModelOf(options)
+  requireFill(fill)
   const { internalVolume: room, start, temperature: settled } = fill
   requireWithin('internalVolume', room, internalVolume)
   requireWithin('start.pressure', start.pressure, pressureOrVacuum)
   requireWithin('temperature', settled, temperature)
-  const { gas = 'real' } = options
   const held = start.pressure > 0 ? room * densityBy(gas, start.mixture, start.pressure, settled) : 0
   let inside: GasPortion = { mixture: start.mixture, amount: held }
   return fill.steps.map((step, k) => {
@@ -97,15 +100,31 @@ export function fillInSteps(fill: StepwiseFill, options: GasModelOption = {}): r
   })
 }
 
+// a step of a plan is one of a fill as it stands, with what it made
+const stepKeys = { action: false, pressure: true, temperature: false, amount: false, contents: false }
+
+function requireFill(fill: StepwiseFill): void {
+  requireKeys('fill', fill, { internalVolume: true, start: true, steps: true, temperature: true })
+  requireKeys('start', fill.start, { mixture: true, pressure: true })
+  requireMixture('start.mixture', fill.start.mixture)
+  requireList('steps', fill.steps, 0, 'List the gases in the order in which they go in, each with its pressure.')
+  for (const [k, step] of fill.steps.entries()) {
+    const isDrain = (step as FillStep | undefined)?.action === 'drain'
+    requireKeys(`steps[${k}]`, step, { ...stepKeys, mixture: !isDrain })
+    if (step.action !== undefined) requireWord(`steps[${k}].action`, step.action, ['add', 'drain'])
+    if (!isDrain) requireMixture(`steps[${k}].mixture`, step.mixture)
+  }
+}
+
 /** The contents once a gas has been added up to a pressure: a secant in the amount added. */
 export function filledTo(
   gas: GasModel,
   room: number,
   inside: GasPortion,
-  { mixture, pressure: target }: FillStep,
+  { mixture, pressure: target }: Pick<FillStep, 'mixture' | 'pressure'>,
   settled: number,
 ): GasPortion {
-  if (inside.amount === 0 || inside.mixture === mixture)
+  if (inside.amount === 0 || sameMixture(inside.mixture, mixture))
     return { mixture, amount: room * densityBy(gas, mixture, target, settled) }
   const withAdded = (amount: number): GasPortion => together([inside, { mixture, amount }])
   const excess = (amount: number): number => {

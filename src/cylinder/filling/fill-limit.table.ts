@@ -3,8 +3,8 @@ import type { SourceId } from '../../references/index.ts'
 /** The rule sets whose filling limits are held here. Which one governs a cylinder is read from its marking and its place of use, never guessed. */
 export type FillRule = 'us-specification' | 'us-specification-plus' | 'un-receptacle'
 
-/** What a filling limit is a multiple of. */
-export type LimitedMark = 'servicePressure' | 'testPressure' | 'workingPressure'
+/** What a filling limit is a multiple of: a mark, or the unit psi for a limit that is a fixed figure. */
+export type LimitedMark = 'servicePressure' | 'testPressure' | 'workingPressure' | 'psi'
 
 /** One filling limit: the gauge pressure that the gas may have at a stated temperature. */
 export interface FillLimitRow {
@@ -17,11 +17,20 @@ export interface FillLimitRow {
   readonly numerator: number
   readonly denominator: number
   readonly mark: LimitedMark
+  /** What the limit is confined to; it holds for every cylinder of the rule set, if absent. */
+  readonly only?: {
+    readonly material: 'aluminium'
+    /** Oxygen of the gas, per cent, above which the limit holds. */
+    readonly oxygenAbove: number
+    /** Country of filling, as two letters. */
+    readonly country?: 'US'
+  }
   readonly source: SourceId
   readonly place: string
   readonly edition: string
   /** Whether the text itself was seen, a report of it, or neither. */
-  readonly evidence: 'primary' | 'secondary' | 'memory'
+  /** Whether the text itself was seen, or a report of it. None rests on memory. */
+  readonly evidence: 'primary' | 'secondary'
 }
 
 /**
@@ -56,6 +65,20 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     evidence: 'primary',
   },
   {
+    rule: 'us-specification',
+    id: 'us-aluminium-oxygen',
+    text: 'oxygen above 23.5 % in an aluminium cylinder: settled pressure at 70 °F at most 3000 psi',
+    at: { value: 70, unit: 'fahrenheit' },
+    numerator: 3000,
+    denominator: 1,
+    mark: 'psi',
+    only: { material: 'aluminium', oxygenAbove: 23.5 },
+    source: 'cfr-49-173-302-2015',
+    place: 'paragraph (b)(4)',
+    edition: 'annual edition 2015',
+    evidence: 'primary',
+  },
+  {
     rule: 'us-specification-plus',
     id: 'us-plus-settled',
     text: 'settled pressure at 70 °F at most eleven tenths of the service pressure, if every condition of the plus mark holds',
@@ -63,10 +86,10 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     numerator: 11,
     denominator: 10,
     mark: 'servicePressure',
-    source: 'cfr-49-173-302',
-    place: 'paragraph (c), now 173.302a(b)',
-    edition: 'before 2002 and 2003',
-    evidence: 'secondary',
+    source: 'cfr-49-173-302a-2015',
+    place: 'paragraph (b)',
+    edition: 'annual edition 2015',
+    evidence: 'primary',
   },
   {
     rule: 'us-specification-plus',
@@ -85,15 +108,16 @@ export const fillLimitRows: readonly FillLimitRow[] = [
   {
     rule: 'un-receptacle',
     id: 'un-working',
-    text: 'settled pressure at 15 °C at most the marked working pressure',
+    // The definition of working pressure in ADR 1.2.1 and ISO 10286 is remembered; a national law that says the same was read.
+    text: 'settled pressure at 15 °C at most the marked working or filling pressure',
     at: { value: 15, unit: 'celsius' },
     numerator: 1,
     denominator: 1,
     mark: 'workingPressure',
-    source: 'memory',
-    place: 'definition of working pressure, ADR 1.2.1 and ISO 10286',
-    edition: 'current',
-    evidence: 'memory',
+    source: 'no-work-regulation',
+    place: 'paragraph 25-15',
+    edition: 'as changed 2013-12-30',
+    evidence: 'primary',
   },
   {
     rule: 'un-receptacle',
@@ -119,6 +143,20 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     source: 'cfr-49-173-302b',
     place: 'compressed gas in UN receptacles',
     edition: '2021',
+    evidence: 'primary',
+  },
+  {
+    rule: 'un-receptacle',
+    id: 'un-aluminium-oxygen',
+    text: 'oxygen above 23.5 % in an aluminium cylinder, in the US: settled pressure at 70 °F at most 3000 psi',
+    at: { value: 70, unit: 'fahrenheit' },
+    numerator: 3000,
+    denominator: 1,
+    mark: 'psi',
+    only: { material: 'aluminium', oxygenAbove: 23.5, country: 'US' },
+    source: 'cfr-49-173-302-2015',
+    place: 'paragraph (b)(4)',
+    edition: 'annual edition 2015',
     evidence: 'primary',
   },
 ]
@@ -149,6 +187,12 @@ export interface FillLimitNote {
 
 /** Exceptions to the filling limits, to be read beside them. */
 export const fillLimitNotes: readonly FillLimitNote[] = [
+  {
+    rule: 'us-specification',
+    text: 'Before each filling the outside is looked at: a crack, leak, bulge, bad valve or relief device, abuse, fire, heat or detrimental rust, and the cylinder is not filled. One that is overdue for requalification is not filled either.',
+    source: 'cfr-49-173-301-2015',
+    edition: 'annual edition 2015',
+  },
   {
     rule: 'us-specification',
     text: 'The limit at 131 °F does not hold for acetylene, liquefied nitrous oxide and carbon dioxide; poisonous gases of hazard zones A and B must stay within the service pressure at 131 °F.',

@@ -1,4 +1,6 @@
-import type { GasModelOption, Mixture } from '../../gas-law/index.ts'
+import { LitrebarError, requireKeys, requireWord, shown } from '../../errors/index.ts'
+import type { GasModel, GasModelOption } from '../../gas-law/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId, Reason, SourceId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -7,6 +9,7 @@ import {
   fahrenheit,
   type GaugePressure,
   inUnit,
+  psi,
   requireWithin,
   type Temperature,
   temperatureOf,
@@ -14,8 +17,10 @@ import {
   toGauge,
 } from '../../units/index.ts'
 import { ambientPressure, gaugePressure } from '../accepted-contents.ts'
-import { developedPressure } from './developed-pressure.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
+import type { CylinderMaterial } from '../marking/index.ts'
 import { type FillLimitRow, fillLimitRows } from './fill-limit.table.ts'
+import { oxygenThresholds } from './oxygen-service.table.ts'
 import { type PlusFindings, plusPermission } from './plus-permission.ts'
 
 /** A cylinder as marked under the US specifications: it bears a service pressure. */
@@ -37,6 +42,10 @@ export interface UnMarking {
 export type FillLimitInput = (UsMarking | UnMarking) & {
   readonly mixture: Mixture
   readonly ambientPressure: AbsolutePressure
+  /** What the cylinder is made of: rich mixtures in aluminium have a limit of their own in the US. */
+  readonly material?: CylinderMaterial
+  /** Country of filling, as two letters, where a limit depends on it. */
+  readonly country?: string
 }
 
 /** One limit of the rule, and what it comes to once the gas has settled. */
@@ -57,6 +66,8 @@ export interface FillLimit {
   readonly temperature: Temperature
   readonly governing: FillLimitPart
   readonly parts: readonly FillLimitPart[]
+  /** What leaves the limit open: marks that contradict each other, a material that a lower limit hangs on. */
+  readonly doubts: readonly Reason[]
   readonly because: readonly Reason[]
   readonly cautions: readonly CautionId[]
   readonly sources: readonly SourceId[]
@@ -66,12 +77,14 @@ export interface FillLimit {
  * Filling limit: the highest settled pressure that the marking allows a gas, and the rule behind it.
  * Every limit of the rule set is brought to the reference temperature by the real gas, and the lowest governs.
  * With the conditions of the plus mark stated as all met, the ten per cent excess counts as possible; otherwise it does not count.
+ * It knows the marking alone: whether this cylinder may be filled today is for `assessFilling`.
  *
- * @param cylinder - rule set with its marks (gauge, Pa, up to 500 bar), mixture, ambient pressure (absolute, Pa)
+ * @param cylinder - rule set with its marks (gauge, Pa, up to 500 bar), mixture, ambient pressure (absolute, Pa); material and country
+ *   of filling, where they are known
  * @param options - `gas: 'ideal'` to show the difference
- * @returns limit at the reference temperature with every part, reasons that name the edition, cautions
- * @throws LitrebarError `range`, naming the field
- * @source cfr-49-173-301a, cfr-49-173-302, cfr-49-173-302b
+ * @returns limit at the reference temperature with every part, what leaves it open, reasons that name the edition, cautions
+ * @throws LitrebarError `range`, naming the field; `input` for an unknown rule, key or word
+ * @source cfr-49-173-301a, cfr-49-173-302-2015, cfr-49-173-302a-2015, cfr-49-173-302b
  * @example
  * const limit = fillLimit({
  *   rule: 'us-specification',
@@ -82,10 +95,46 @@ export interface FillLimit {
  * const shown = [limit.governing.row.id, inUnit(limit.settledPressure, psi).toFixed(0)] // => ['us-settled', '3000']
  */
 export function fillLimit(cylinder: FillLimitInput, options: GasModelOption = {}): FillLimit {
+  requireMarking(cylinder, {})
+  return limitOf(cylinder, gasModelOf(options))
+}
+
+const common = { rule: true, mixture: true, ambientPressure: true, material: false, country: false }
+const marks = {
+  'us-specification': { servicePressure: true, plus: false },
+  'un-receptacle': { testPressure: true, workingPressure: false },
+}
+
+/** Refuses a marking that is none, and a key that neither the limit nor the function around it reads. */
+export function requireMarking(cylinder: FillLimitInput, others: Readonly<Record<string, boolean>>): void {
+  const { rule } = (cylinder as FillLimitInput | undefined) ?? {}
+  requireWord('rule', rule, ['us-specification', 'un-receptacle'])
+  requireKeys('cylinder', cylinder, { ...common, ...marks[rule], ...others })
+  requireMixture('mixture', cylinder.mixture)
+  if (cylinder.material !== undefined) requireWord('material', cylinder.material, ['steel', 'aluminium', 'composite'])
+  if (cylinder.country !== undefined) requireCountry('country', cylinder.country)
+}
+
+/** Refuses what is no two-letter code of a country: a name or lower-case letters would match no rule, in silence. */
+export function requireCountry(argument: string, country: string): void {
+  if (typeof country === 'string' && /^[A-Z]{2}$/.test(country)) return
+  throw new LitrebarError({
+    code: 'input',
+    argument,
+    value: shown(country),
+    expected: 'two capital letters, such as US or DE',
+    hint: 'Give the ISO 3166 code of the country where the cylinder is filled.',
+  })
+}
+
+/** The limit of a marking that has been checked. */
+export function limitOf(cylinder: FillLimitInput, gas: GasModel): FillLimit {
   requireWithin('ambientPressure', cylinder.ambientPressure, ambientPressure)
   const permission = cylinder.rule === 'us-specification' && cylinder.plus ? plusPermission(cylinder.plus) : undefined
-  const isPlus = permission?.outcome === 'possible'
-  const rows = fillLimitRows.filter((row) => row.rule === (isPlus ? 'us-specification-plus' : cylinder.rule))
+  const isPlus = permission?.outcome === 'possible' && cylinder.material !== 'aluminium'
+  const rows = fillLimitRows.filter(
+    (row) => row.rule === (isPlus ? 'us-specification-plus' : cylinder.rule) && speaksOf(row, cylinder),
+  )
   const reference = temperatureAt(rows[0] as FillLimitRow)
   const parts = rows.flatMap((row) => {
     const mark = markOf(cylinder, row)
@@ -93,18 +142,35 @@ export function fillLimit(cylinder: FillLimitInput, options: GasModelOption = {}
     requireWithin(row.mark, mark, gaugePressure)
     const allowed = ((mark * row.numerator) / row.denominator) as GaugePressure
     const at = temperatureAt(row)
-    return [{ row, allowed, at, settledPressure: settled(cylinder, allowed, at, reference, options) }]
+    return [{ row, allowed, at, settledPressure: settled(cylinder, allowed, at, reference, gas) }]
   })
   const governing = parts.reduce((lowest, part) => (part.settledPressure < lowest.settledPressure ? part : lowest))
+  const doubts = [...contradictions(cylinder), ...materialUnknown(cylinder, governing.settledPressure)]
+  const isRich = cylinder.mixture.oxygen > oxygenThresholds['us-transport-oxidizer'].above / 100
   return {
     settledPressure: governing.settledPressure,
     temperature: reference,
     governing,
     parts,
-    because: [...parts.map(reasonOf), ...contradictions(cylinder)],
-    cautions: isPlus ? ['fill-limit', 'plus-mark'] : ['fill-limit'],
+    doubts,
+    because: [...parts.map(reasonOf), ...doubts],
+    cautions: [
+      'fill-limit',
+      ...(isPlus ? (['plus-mark'] as const) : []),
+      ...(isRich ? (['oxygen-handling'] as const) : []),
+    ],
     sources: [...new Set(parts.map(({ row }) => row.source))],
   }
+}
+
+/** A limit that is confined to a material holds where that material, a gas so rich, and the country are stated. */
+function speaksOf({ only }: FillLimitRow, { material, mixture, country }: FillLimitInput): boolean {
+  if (only === undefined) return true
+  return (
+    material === only.material &&
+    mixture.oxygen > only.oxygenAbove / 100 &&
+    (only.country === undefined || country === only.country)
+  )
 }
 
 function temperatureAt({ at }: FillLimitRow): Temperature {
@@ -112,6 +178,7 @@ function temperatureAt({ at }: FillLimitRow): Temperature {
 }
 
 function markOf(cylinder: FillLimitInput, { mark }: FillLimitRow): GaugePressure | undefined {
+  if (mark === 'psi') return psi.factor as GaugePressure
   if (cylinder.rule === 'us-specification') return cylinder.servicePressure
   return mark === 'testPressure' ? cylinder.testPressure : cylinder.workingPressure
 }
@@ -121,11 +188,11 @@ function settled(
   allowed: GaugePressure,
   at: Temperature,
   reference: Temperature,
-  options: GasModelOption,
+  gas: GasModel,
 ): GaugePressure {
   if (at === reference) return allowed
-  const contents = { mixture, pressure: toAbsolute(allowed, ambient), temperature: at }
-  return toGauge(developedPressure(contents, reference, options), ambient)
+  const density = densityBy(gas, mixture, toAbsolute(allowed, ambient), at)
+  return toGauge(pressureBy(gas, mixture, density, reference) as AbsolutePressure, ambient)
 }
 
 function reasonOf({ row, allowed }: FillLimitPart): Reason {
@@ -136,15 +203,44 @@ function reasonOf({ row, allowed }: FillLimitPart): Reason {
   }
 }
 
-/** A working pressure above two thirds of the test pressure: one of the two is misread. */
+/** A working pressure above two thirds of the test pressure, or a plus on aluminium: one of the two is misread. */
 function contradictions(cylinder: FillLimitInput): readonly Reason[] {
-  if (cylinder.rule !== 'un-receptacle' || cylinder.workingPressure === undefined) return []
+  if (cylinder.rule === 'us-specification') {
+    if (cylinder.material !== 'aluminium' || cylinder.plus?.specification !== true) return []
+    return [
+      {
+        code: 'plus-on-aluminium',
+        text: 'The plus mark belongs to steel types only, and the cylinder is stated to be aluminium. It does not count here.',
+        source: 'cfr-49-173-302a-2015',
+      },
+    ]
+  }
+  if (cylinder.workingPressure === undefined) return []
   if (cylinder.workingPressure <= (cylinder.testPressure * 2 * (1 + 1e-9)) / 3) return []
   return [
     {
       code: 'marks-contradict',
       text: 'The working pressure is more than two thirds of the test pressure. One of the marks is misread, or a limit for the gas is meant: ask an inspector. The lower limit is used here.',
       source: 'cfr-49-173-302b',
+    },
+  ]
+}
+
+/** A rich gas in a cylinder of unstated material, where aluminium would have a lower limit. */
+function materialUnknown(cylinder: FillLimitInput, limit: GaugePressure): readonly Reason[] {
+  if (cylinder.material !== undefined) return []
+  const lower = fillLimitRows.find(
+    (row) =>
+      row.rule === cylinder.rule &&
+      row.only !== undefined &&
+      speaksOf(row, { ...cylinder, material: row.only.material }),
+  )
+  if (lower === undefined || limit <= lower.numerator * psi.factor) return []
+  return [
+    {
+      code: 'material-unknown',
+      text: `Were the cylinder aluminium, a lower limit would hold (${lower.text}). State its material.`,
+      source: lower.source,
     },
   ]
 }

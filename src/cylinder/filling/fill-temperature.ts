@@ -1,4 +1,5 @@
-import type { Mixture } from '../../gas-law/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -112,6 +113,18 @@ function bracketOf(excess: (t: number) => number, start: number): readonly [numb
 }
 
 function requireFill(fill: HotFill): void {
+  requireKeys('fill', fill, {
+    internalVolume: true,
+    mixture: true,
+    start: true,
+    supply: true,
+    pressure: true,
+    settledTemperature: true,
+    wallHeatCapacity: false,
+  })
+  requireMixture('mixture', fill.mixture)
+  requireKeys('start', fill.start, { pressure: true, temperature: true })
+  requireKeys('supply', fill.supply, { pressure: true, temperature: true })
   requireWithin('internalVolume', fill.internalVolume, internalVolume)
   requireWithin('start.pressure', fill.start.pressure, pressureOrVacuum)
   requireWithin('start.temperature', fill.start.temperature, temperature)

@@ -1,5 +1,6 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -141,6 +142,17 @@ function integral(of: (x: number) => number, low: number, high: number): number 
 }
 
 function requireFlow(emptying: FreeFlow): void {
+  requireKeys('emptying', emptying, {
+    internalVolume: true,
+    mixture: true,
+    temperature: true,
+    from: true,
+    to: true,
+    ambientPressure: true,
+    orificeDiameter: true,
+    dischargeCoefficient: true,
+  })
+  requireMixture('mixture', emptying.mixture)
   requireWithin('internalVolume', emptying.internalVolume, internalVolume)
   requireWithin('temperature', emptying.temperature, temperature)
   requireWithin('ambientPressure', emptying.ambientPressure, ambientPressure)

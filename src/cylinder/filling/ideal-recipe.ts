@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import type { Fraction } from '../../units/index.ts'
@@ -37,9 +38,11 @@ export interface IdealRecipe {
  * const shown = [made.oxygen, made.helium].map((x) => x.toFixed(3)) // => ['0.170', '0.487']
  */
 export function idealRecipe(order: BlendOrder, options: { readonly drain?: boolean } = {}): IdealRecipe {
+  requireKeys('options', options, { drain: false })
   const real = planBlend(order, options)
   const ideal = planBlend(order, { ...options, gas: 'ideal' })
-  const made = fillInSteps({ ...order, steps: ideal.steps }).at(-1)?.mixture ?? order.start.mixture
+  const { internalVolume, start, temperature } = order
+  const made = fillInSteps({ internalVolume, start, temperature, steps: ideal.steps }).at(-1)?.mixture ?? start.mixture
   return {
     real,
     ideal,

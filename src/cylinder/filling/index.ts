@@ -14,7 +14,6 @@ export {
   type EqualisedCylinder,
   type EqualiseOptions,
   equalise,
-  type JoinedCylinder,
 } from './equalise.ts'
 export { fillAtConstantFlow, type SteadyFill, type SteadyFillEnd } from './fill-at-constant-flow.ts'
 export { type FilledStep, type FillStep, fillInSteps, type StepwiseFill } from './fill-in-steps.ts'

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   freeGasOfAmount,
   type GasModelOption,
@@ -5,7 +6,8 @@ import {
   type Mixture,
   type ReferenceCondition,
 } from '../../gas-law/index.ts'
-import type { Assessment } from '../../references/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
+import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -25,7 +27,7 @@ import {
   type TemperatureDifference,
 } from '../../units/index.ts'
 import { internalVolume, pressure, temperature } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 
 /** Two readings of a closed cylinder. */
 export interface LeakTest {
@@ -77,6 +79,7 @@ const degreeUncertainty: Accepted = { atLeast: 0, atMost: 50, unit: kelvin, hint
  *   last: { pressure: absolute(195, bar), temperature: temperatureOf(15, celsius) },
  *   duration: measure(24, hour),
  *   pressureUncertainty: difference(0.5, bar),
+ *   temperatureUncertainty: difference(1, celsius),
  * }
  * const real = leakTest(test, { reference: isoStandard })
  * const ideal = leakTest(test, { reference: isoStandard, gas: 'ideal' })
@@ -87,8 +90,10 @@ export function leakTest<Reference extends string>(
   test: LeakTest,
   options: GasModelOption & { readonly reference: ReferenceCondition<Reference> },
 ): Leak<Reference> {
+  const gas = gasModelOf(options, { reference: true })
+  const { reference } = options
   requireTest(test)
-  const { gas = 'real', reference } = options
+  requireReference(reference)
   const { internalVolume: room, mixture, first, last } = test
   const before = densityBy(gas, mixture, first.pressure, first.temperature)
   const after = densityBy(gas, mixture, last.pressure, last.temperature)
@@ -121,34 +126,60 @@ function assessed(
   const byLast = slope((dt) => expectedAt(p, t, last.temperature + dt), 0.1)
   const ofPressure = test.pressureUncertainty ?? 0
   const ofTemperature = test.temperatureUncertainty ?? 0
-  const known = test.pressureUncertainty !== undefined || test.temperatureUncertainty !== undefined
+  const known = test.pressureUncertainty !== undefined && test.temperatureUncertainty !== undefined
   const uncertainty = Math.hypot(ofPressure, byPressure * ofPressure, byFirst * ofTemperature, byLast * ofTemperature)
   const shown = (pascals: number): string => `${inUnit(pascals as AbsolutePressure, bar).toFixed(2)} bar`
+  const readings = `${shown(last.pressure)} read, ${shown(tight)} if tight`
+  const difference = `${readings}, standard uncertainty of the difference ${shown(uncertainty)}`
+  const isLess = known && margin < -2 * uncertainty
+  const isMore = known && margin > 2 * uncertainty
+  const doubts: readonly Reason[] = [
+    ...(known
+      ? []
+      : [
+          {
+            code: 'uncertainty-unknown',
+            text: `${readings}; without the uncertainty of pressure and temperature neither is telling`,
+          },
+        ]),
+    ...(isMore
+      ? [{ code: 'more-than-before', text: `${difference}: a closed cylinder gains nothing, so a reading is wrong` }]
+      : []),
+  ]
   return {
     value: last.pressure,
     limit: tight,
     margin,
     ...(known ? { marginUncertainty: uncertainty } : {}),
-    verdict: known ? (margin < -2 * uncertainty ? 'beyond' : 'within') : 'undetermined',
-    because: [
-      known
-        ? {
-            code: margin < -2 * uncertainty ? 'less-than-tight' : 'as-tight',
-            text: `${shown(last.pressure)} read, ${shown(tight)} if tight, standard uncertainty of the difference ${shown(uncertainty)}`,
-          }
-        : {
-            code: 'uncertainty-unknown',
-            text: `${shown(last.pressure)} read, ${shown(tight)} if tight; without the uncertainty of the readings neither is telling`,
-          },
-    ],
+    ...verdictFrom({
+      against: isLess ? [{ code: 'less-than-tight', text: difference }] : [],
+      doubts,
+      notes: known && !isLess && !isMore ? [{ code: 'as-tight', text: difference }] : [],
+    }),
     cautions: ['inspection'],
     sources: ['litrebar-derivation'],
   }
 }
 
+function requireReference({ pressure: p, temperature: t }: ReferenceCondition): void {
+  requireWithin('options.reference.pressure', p, pressure)
+  requireWithin('options.reference.temperature', t, temperature)
+}
+
 function requireTest(test: LeakTest): void {
+  requireKeys('test', test, {
+    internalVolume: true,
+    mixture: true,
+    first: true,
+    last: true,
+    duration: true,
+    pressureUncertainty: false,
+    temperatureUncertainty: false,
+  })
+  requireMixture('mixture', test.mixture)
   requireWithin('internalVolume', test.internalVolume, internalVolume)
   for (const name of ['first', 'last'] as const) {
+    requireKeys(name, test[name], { pressure: true, temperature: true })
     requireWithin(`${name}.pressure`, test[name].pressure, pressure)
     requireWithin(`${name}.temperature`, test[name].temperature, temperature)
   }

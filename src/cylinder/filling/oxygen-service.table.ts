@@ -8,7 +8,8 @@ interface OxygenThreshold {
   readonly source: SourceId
   readonly place: string
   readonly edition: string
-  readonly evidence: 'primary' | 'secondary' | 'memory'
+  /** `policy`: no text stands behind it but the decision of whoever names it. */
+  readonly evidence: 'primary' | 'policy'
 }
 
 /**
@@ -43,10 +44,10 @@ export const oxygenThresholds = {
   'us-diving-equipment': {
     above: 40,
     text: 'equipment must be designed for oxygen and cleaned; above 125 psig shut-offs must open slowly',
-    source: 'memory',
-    place: '29 CFR 1910.430(i)',
-    edition: 'current',
-    evidence: 'memory',
+    source: 'cfr-29-1910-430',
+    place: 'paragraph (i)',
+    edition: 'as amended to 1986, annual edition 2015',
+    evidence: 'primary',
   },
   'any-enrichment': {
     above: 21,
@@ -54,20 +55,22 @@ export const oxygenThresholds = {
     source: 'common-practice',
     place: 'policy of some filling stations',
     edition: 'current',
-    evidence: 'memory',
+    evidence: 'policy',
   },
 } as const satisfies Record<string, OxygenThreshold>
 
 /** The id of a published threshold. */
 export type OxygenThresholdId = keyof typeof oxygenThresholds
 
-/** Conditions remembered for oxygen in aluminium cylinders; none was seen printed. */
+/** Conditions for oxygen, and for mixtures above 23.5 % of it, in aluminium cylinders in the US. */
 export const aluminiumOxygenConditions = {
-  threads: 'straight threads only',
-  valve: 'brass or stainless steel',
+  threads: 'straight threads only, except on UN cylinders',
+  valve: 'brass or stainless steel where metal meets the gas',
   cleaning: 'cleaned to a stated standard',
   /** psi, gauge, at 70 °F */
   pressureAtMost: 3000,
-  source: 'memory',
-  place: '49 CFR 173.302(b)',
+  /** Per cent by volume, above which the conditions hold. */
+  oxygenAbove: 23.5,
+  source: 'cfr-49-173-302-2015',
+  place: 'paragraph (b)(1) to (4)',
 } as const satisfies { readonly source: SourceId; readonly [name: string]: string | number }

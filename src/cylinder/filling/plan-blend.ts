@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   gases as allGases,
   type GasModel,
@@ -6,7 +6,8 @@ import {
   gerg2008GasConstant,
   type Mixture,
 } from '../../gas-law/index.ts'
-import type { CautionId } from '../../references/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
+import type { CautionId, Reason } from '../../references/index.ts'
 import {
   type AbsolutePressure,
   type Amount,
@@ -18,9 +19,9 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { fraction, internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 import { amountsOf } from './blend-amounts.ts'
-import { type GasPortion, richerThanAir, together } from './mixed-gas.ts'
+import { type GasPortion, requireMixtures, richerThanAir, together } from './mixed-gas.ts'
 
 /** The mixture that is wanted. Fractions other than these two follow from the gases used. */
 export interface BlendTarget {
@@ -64,6 +65,8 @@ export interface BlendPlan {
   readonly steps: readonly BlendStep[]
   readonly mixture: Mixture
   readonly amount: Amount
+  /** What the plan makes that the target does not name: helium that stays from what was in the cylinder. */
+  readonly notes: readonly Reason[]
   readonly cautions: readonly CautionId[]
 }
 
@@ -80,7 +83,7 @@ const mostSteps = 40
  * @param order - internal volume, m³, up to 10 000 L; what is in it, absolute Pa, 0 to 500 bar; target fractions and pressure,
  *   absolute Pa, up to 500 bar; gases in order, the top gas last; temperature, K
  * @param options - `drain: true` to begin by draining where needed; `gas: 'ideal'` for the ideal recipe
- * @returns steps with absolute pressures and amounts, the mixture made
+ * @returns steps with absolute pressures and amounts, the mixture made, and helium that stays in it unasked
  * @throws LitrebarError `range` for a field out of range, and when a gas would have to be taken out: the hint says how far to drain;
  *   `input` for too many or too few gases; `mixture` for a target that the gases cannot make
  * @source litrebar-derivation, balance of oxygen, helium and amount; density from gas-law
@@ -96,7 +99,8 @@ const mostSteps = 40
  */
 export function planBlend(order: BlendOrder, options: BlendOptions = {}): BlendPlan {
   requireOrder(order)
-  const { gas = 'real', drain = false } = options
+  const gas = gasModelOf(options, { drain: false })
+  const { drain = false } = options
   const { start, internalVolume: room } = order
   const held = start.pressure > 0 ? room * densityBy(gas, start.mixture, start.pressure, order.temperature) : 0
   const { kept, amounts } = balanced(order, gas, held)
@@ -120,7 +124,14 @@ export function planBlend(order: BlendOrder, options: BlendOptions = {}): BlendP
     const reached = k === last ? order.target.pressure : pressureInside()
     steps.push({ action: 'add', mixture, amount, pressure: reached, contents: inside.mixture })
   })
-  return { steps, mixture: inside.mixture, amount: inside.amount as Amount, cautions: cautionsOf(steps) }
+  const notes = residualHelium(order, inside.mixture)
+  return {
+    steps,
+    mixture: inside.mixture,
+    amount: inside.amount as Amount,
+    notes,
+    cautions: notes.length > 0 ? [...cautionsOf(steps), 'residual-helium'] : cautionsOf(steps),
+  }
 }
 
 /**
@@ -184,7 +195,27 @@ function farthest(one: Mixture, other: Mixture): number {
   return most
 }
 
-function requireOrder({ internalVolume: room, start, target, temperature: settled }: BlendOrder): void {
+/** Helium above this share is more than an impurity, and an analyser of oxygen does not show it. */
+const leastHelium = 0.001
+
+/** Helium that stays from what was in the cylinder, where the target says nothing of it. */
+function residualHelium({ start, target }: BlendOrder, { helium }: Mixture): readonly Reason[] {
+  if (target.helium !== undefined || start.mixture.helium === 0 || helium <= leastHelium) return []
+  return [
+    {
+      code: 'residual-helium',
+      text: `${(100 * helium).toFixed(1)} % helium stay in the mixture, and the target does not name it: state the helium wanted, or drain and flush first`,
+    },
+  ]
+}
+
+function requireOrder(order: BlendOrder): void {
+  requireKeys('order', order, { internalVolume: true, start: true, target: true, gases: true, temperature: true })
+  const { internalVolume: room, start, target, temperature: settled } = order
+  requireKeys('start', start, { mixture: true, pressure: true })
+  requireKeys('target', target, { oxygen: true, helium: false, pressure: true })
+  requireMixture('start.mixture', start.mixture)
+  requireMixtures('gases', order.gases)
   requireWithin('internalVolume', room, internalVolume)
   requireWithin('start.pressure', start.pressure, pressureOrVacuum)
   requireWithin('target.pressure', target.pressure, pressure)

@@ -1,3 +1,4 @@
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import { type PlusCondition, plusConditions } from './plus-permission.table.ts'
 
@@ -21,12 +22,14 @@ export interface PlusPermission {
  *
  * @param findings - what is known of each condition; one left out is unknown
  * @returns outcome and the conditions sorted by it
- * @source cfr-49-173-302, paragraph (c) as in force before 2002, now 173.302a(b); phmsa-13-0042
+ * @throws LitrebarError `input` for an unknown condition, or a finding that is neither true nor false
+ * @source cfr-49-173-302a-2015, paragraph (b); phmsa-13-0042
  * @example
  * plusPermission({ specification: true, plusSign: true, reliefDevice: false }).unmet // => ['reliefDevice']
  */
 export function plusPermission(findings: PlusFindings): PlusPermission {
   const all = Object.keys(plusConditions) as PlusCondition[]
+  requireFindings(all, findings)
   const having = (finding: boolean | undefined): readonly PlusCondition[] =>
     all.filter((condition) => findings[condition] === finding)
   const unmet = having(false)
@@ -39,4 +42,18 @@ export function plusPermission(findings: PlusFindings): PlusPermission {
     cautions: ['plus-mark', 'fill-limit'],
     sources: [...new Set(all.map((condition) => plusConditions[condition].source))],
   }
+}
+
+/** Anything but true, false and undefined would fall through all three lists, and count as met. */
+function requireFindings(all: readonly PlusCondition[], findings: PlusFindings): void {
+  requireKeys('findings', findings, Object.fromEntries(all.map((condition) => [condition, false])))
+  const odd = all.find((condition) => ![true, false, undefined].includes(findings[condition]))
+  if (odd === undefined) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: `findings.${odd}`,
+    value: String(findings[odd]),
+    expected: 'true, false, or nothing where it is not known',
+    hint: 'State whether the condition holds.',
+  })
 }

@@ -1,4 +1,6 @@
-import type { GasModelOption, Mixture } from '../../gas-law/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import type { GasModelOption } from '../../gas-law/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -10,7 +12,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { pressure, temperature } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 
 /** A filled cylinder that comes to the temperature around it. */
 export interface SettlingCylinder {
@@ -56,8 +58,17 @@ const after: Accepted = { atLeast: 0, atMost: 1e7, unit: second, hint: 'Give the
  * const shown = [settling.pressure, settling.settledPressure].map((p) => inUnit(p, bar).toFixed(0)) // => ['198', '192']
  */
 export function settlingAfterFill(cylinder: SettlingCylinder, options: GasModelOption = {}): Settling {
-  const { gas = 'real' } = options
+  const gas = gasModelOf(options)
+  requireKeys('cylinder', cylinder, {
+    mixture: true,
+    pressure: true,
+    temperature: true,
+    surroundings: true,
+    timeConstant: true,
+    after: true,
+  })
   const { mixture, surroundings } = cylinder
+  requireMixture('mixture', mixture)
   requireWithin('pressure', cylinder.pressure, pressure)
   requireWithin('temperature', cylinder.temperature, temperature)
   requireWithin('surroundings', surroundings, temperature)

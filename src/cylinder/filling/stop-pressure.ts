@@ -1,4 +1,5 @@
-import type { Mixture } from '../../gas-law/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -48,6 +49,14 @@ export interface StopPressure {
  * inUnit(stop.gaugePressure, bar).toFixed(0) // => '230'
  */
 export function stopPressure(wanted: WantedFill, options: DevelopedPressureOptions = {}): StopPressure {
+  requireKeys('wanted', wanted, {
+    mixture: true,
+    ambientPressure: true,
+    settledPressure: true,
+    settledTemperature: true,
+    gasTemperature: true,
+  })
+  requireMixture('mixture', wanted.mixture)
   requireWithin('settledPressure', wanted.settledPressure, gaugePressure)
   requireWithin('ambientPressure', wanted.ambientPressure, ambientPressure)
   requireWithin('settledTemperature', wanted.settledTemperature, temperature)

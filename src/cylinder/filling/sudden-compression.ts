@@ -1,4 +1,5 @@
-import type { Mixture } from '../../gas-law/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, requireWithin, type Temperature } from '../../units/index.ts'
 import { pressure, requirePressure, temperature } from '../accepted-contents.ts'
@@ -37,6 +38,7 @@ export interface CompressionBound {
  * const shown = [inUnit(bound.temperature, kelvin).toFixed(0), bound.extrapolated] // => ['1157', true]
  */
 export function suddenCompression(compression: SuddenCompression, options: CaloricOptions = {}): CompressionBound {
+  requireChange('compression', compression)
   const { mixture, start } = compression
   requireWithin('start.pressure', start.pressure, pressure)
   requireWithin('start.temperature', start.temperature, temperature)
@@ -75,9 +77,17 @@ export interface QuickEmptying {
  * inUnit(coldest, celsius).toFixed(0) // => '-79'
  */
 export function coldestRemainder(emptying: QuickEmptying, options: CaloricOptions = {}): Temperature {
+  requireChange('emptying', emptying)
   const { mixture, start } = emptying
   requireWithin('start.pressure', start.pressure, pressure)
   requireWithin('start.temperature', start.temperature, temperature)
   requirePressure('pressure', emptying.pressure, 'atMost', start.pressure)
   return caloricOf(options).isentropicTemperature(mixture, start, emptying.pressure) as Temperature
+}
+
+/** Refuses what is no change of state: keys and mixture; the figures are checked against each other by the caller. */
+function requireChange(argument: string, change: SuddenCompression | QuickEmptying): void {
+  requireKeys(argument, change, { mixture: true, start: true, pressure: true })
+  requireMixture('mixture', change.mixture)
+  requireKeys('start', change.start, { pressure: true, temperature: true })
 }

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type Accepted,
   bar,
@@ -42,7 +43,7 @@ const factorRange: Accepted = {
  * @param tested - factor K; internal volume, m³; test pressure, gauge, Pa
  * @returns stress, Pa
  * @throws LitrebarError `range`, naming the field
- * @source memory, 49 CFR 173.302a(b)(3) notes and CGA C-5
+ * @source cfr-49-173-302a-2015, paragraph (b)(3)(i)(A)
  * @example
  * const tested = {
  *   factor: { fraction: measure(1.31e-7, one), per: difference(1, psi) },
@@ -58,7 +59,8 @@ export function averageWallStress(elasticExpansion: Volume, tested: ElasticTest)
     unit: millilitre,
     hint: 'Give it in cm³.',
   })
-  return ((1.7 * elasticExpansion) / growth(tested) - 0.4 * tested.testPressure) as Stress
+  const perPascal = growth(tested)
+  return ((1.7 * elasticExpansion) / perPascal - 0.4 * tested.testPressure) as Stress
 }
 
 /**
@@ -68,7 +70,7 @@ export function averageWallStress(elasticExpansion: Volume, tested: ElasticTest)
  * @param tested - factor K; internal volume, m³; test pressure, gauge, Pa
  * @returns elastic expansion, m³
  * @throws LitrebarError `range`, naming the field
- * @source memory, inverse of the same formula
+ * @source cfr-49-173-302a-2015, paragraph (b)(3)(i)(A), inverted
  * @example
  * const tested = {
  *   factor: { fraction: measure(1.31e-7, one), per: difference(1, psi) },
@@ -79,11 +81,15 @@ export function averageWallStress(elasticExpansion: Volume, tested: ElasticTest)
  */
 export function rejectionElasticExpansion(stressLimit: Stress, tested: ElasticTest): Volume {
   requireWithin('stressLimit', stressLimit, { above: 0, atMost: 20_000, unit: bar, hint: 'Give a stress.' })
-  return (((stressLimit + 0.4 * tested.testPressure) * growth(tested)) / 1.7) as Volume
+  const perPascal = growth(tested)
+  return (((stressLimit + 0.4 * tested.testPressure) * perPascal) / 1.7) as Volume
 }
 
 /** K V, m³/Pa. */
-function growth({ factor, internalVolume, testPressure }: ElasticTest): number {
+function growth(tested: ElasticTest): number {
+  requireKeys('tested', tested, { factor: true, internalVolume: true, testPressure: true })
+  const { factor, internalVolume, testPressure } = tested
+  requireKeys('tested.factor', factor, { fraction: true, per: true })
   const perPascal = factor.fraction / factor.per
   requireWithin('factor', perPascal, factorRange)
   requireWithin('internalVolume', internalVolume, {

@@ -1,4 +1,5 @@
 import { freshWaterDensity } from '../../environment/index.ts'
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -64,6 +65,7 @@ export function waterDensities(state: {
   readonly testPressure: GaugePressure
   readonly ambientPressure?: AbsolutePressure
 }): WaterDensities {
+  requireKeys('state', state, { temperature: true, testPressure: true, ambientPressure: false })
   const { temperature, testPressure, ambientPressure = absolute(1, atmosphere) } = state
   requireWithin('temperature', temperature, { atLeast: 0, atMost: 40, unit: celsius, hint: 'Give that of the water.' })
   requireWithin('testPressure', testPressure, { above: 0, atMost: 700, unit: bar, hint: 'Give the test pressure.' })
@@ -87,6 +89,7 @@ export function waterDensities(state: {
  */
 export function waterCompression(waterMass: Mass, densities: WaterDensities): Volume {
   requireWithin('waterMass', waterMass, mass)
+  requireKeys('densities', densities, { atAmbient: true, atTestPressure: true })
   requireWithin('densities.atAmbient', densities.atAmbient, density)
   requireWithin('densities.atTestPressure', densities.atTestPressure, {
     ...density,
@@ -118,6 +121,7 @@ export function waterCompression(waterMass: Mass, densities: WaterDensities): Vo
  * inUnit(totalExpansion, millilitre).toFixed(0) // => '58'
  */
 export function directExpansion(readings: DirectReadings): ExpansionReadings {
+  requireKeys('readings', readings, { waterForcedIn: true, waterRecovered: true, waterMass: true, densities: true })
   const { waterForcedIn, waterRecovered, waterMass, densities } = readings
   const compression = waterCompression(waterMass, densities)
   requireWithin('waterForcedIn', waterForcedIn, {
@@ -151,6 +155,7 @@ export function waterCompressionByPractice(water: {
   readonly testPressure: GaugePressure
   readonly factor: number
 }): Volume {
+  requireKeys('water', water, { mass: true, testPressure: true, factor: true })
   requireWithin('mass', water.mass, mass)
   requireWithin('testPressure', water.testPressure, {
     above: 0,

@@ -11,24 +11,55 @@ export interface PermanentExpansionLimit {
   readonly source: SourceId
   readonly place: string
   readonly edition: string
+  readonly evidence: 'primary' | 'memory'
 }
+
+const condemned = {
+  source: 'cfr-49-180-205',
+  place: 'paragraph (i)(1) as read in the annual edition 2015, paragraph (j)(1) since',
+  edition: '2021',
+  evidence: 'primary',
+} as const
 
 /** Limits by rule. A design standard sets 5 or 10 %: which one is read from it, so the caller names the row. */
 export const permanentExpansionLimits = {
   'us-ten-percent': {
     id: 'us-ten-percent',
+    // every US type but 4E; a special permit and a design standard have their own
+    specifications: [
+      '3A',
+      '3AA',
+      '3AX',
+      '3AAX',
+      '3T',
+      '3AL',
+      '3HT',
+      '3',
+      '3E',
+      '8',
+      '8AL',
+      '39',
+      '3A480X',
+      '3B',
+      '3BN',
+      '4B',
+      '4BA',
+      '4BW',
+      '4B240ET',
+      '4AA480',
+      '4L',
+      '4D',
+      '4DA',
+      '4DS',
+    ],
     percent: 10,
-    source: 'cfr-49-180-205',
-    place: 'paragraph (i), as summarised by others',
-    edition: '2021',
+    ...condemned,
   },
   'us-4e': {
     id: 'us-4e',
     specifications: ['4E'],
     percent: 12,
-    source: 'cfr-49-180-205',
-    place: 'paragraph (i), as summarised by others',
-    edition: '2021',
+    ...condemned,
   },
   'iso-five-percent': {
     id: 'iso-five-percent',
@@ -36,6 +67,7 @@ export const permanentExpansionLimits = {
     source: 'memory',
     place: 'ISO 18119, where the design standard says so',
     edition: 'current',
+    evidence: 'memory',
   },
   'iso-ten-percent': {
     id: 'iso-ten-percent',
@@ -43,6 +75,7 @@ export const permanentExpansionLimits = {
     source: 'memory',
     place: 'ISO 18119, where the design standard says so',
     edition: 'current',
+    evidence: 'memory',
   },
 } as const satisfies Record<string, PermanentExpansionLimit>
 

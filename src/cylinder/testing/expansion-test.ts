@@ -1,10 +1,12 @@
-import type { Assessment, Reason } from '../../references/assessment.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
+import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import { type Accepted, type Fraction, millilitre, requireWithin, type Volume } from '../../units/index.ts'
-import type { SpecificationName } from '../marking/index.ts'
+import { designStandards, type SpecificationName, usSpecifications } from '../marking/index.ts'
 import {
   type ElasticExcessRule,
   elasticExcessRules,
+  type PermanentExpansionLimit,
   type PermanentExpansionLimitId,
   permanentExpansionLimits,
 } from './expansion-rule.table.ts'
@@ -47,8 +49,8 @@ const cautions: readonly CautionId[] = ['inspection', 'requalification']
  * @param readings - total expansion, m³, above 0; permanent expansion, m³, 0 or more and at most the total
  * @param judgement - limit, and where known specification and rejection value
  * @returns elastic expansion, m³, and an assessment of each part
- * @throws LitrebarError `range`, naming the field
- * @source cfr-49-180-203 (elastic expansion); cfr-49-180-205, paragraph (i); phmsa-13-0042
+ * @throws LitrebarError `range` or `input`, naming the field
+ * @source cfr-49-180-203 (elastic expansion); cfr-49-180-205, paragraph (j); phmsa-13-0042
  * @example
  * const readings = { totalExpansion: measure(56.3, millilitre), permanentExpansion: measure(0.3, millilitre) }
  * const { elasticExpansion, permanent } = expansionTest(readings, { limit: 'us-ten-percent' })
@@ -56,6 +58,8 @@ const cautions: readonly CautionId[] = ['inspection', 'requalification']
  * const shown = `${inUnit(permanent.value, percent).toFixed(2)} %, ${permanent.verdict}` // => '0.53 %, within'
  */
 export function expansionTest(readings: ExpansionReadings, judgement: ExpansionJudgement): ExpansionTest {
+  requireKeys('readings', readings, { totalExpansion: true, permanentExpansion: true })
+  requireJudgement(judgement)
   const { totalExpansion, permanentExpansion } = readings
   requireWithin('totalExpansion', totalExpansion, expansion)
   requireWithin('permanentExpansion', permanentExpansion, {
@@ -72,22 +76,56 @@ export function expansionTest(readings: ExpansionReadings, judgement: ExpansionJ
   }
 }
 
-function judgedPermanent(value: Fraction, { limit: id }: ExpansionJudgement): Assessment<Fraction> {
-  const row = permanentExpansionLimits[id]
+function requireJudgement(judgement: ExpansionJudgement): void {
+  requireKeys('judgement', judgement, { limit: true, specification: false, rejectionElasticExpansion: false })
+  const { limit, specification, rejectionElasticExpansion } = judgement
+  requireWord('judgement.limit', limit, Object.keys(permanentExpansionLimits) as PermanentExpansionLimitId[])
+  if (specification !== undefined) {
+    const known = [...Object.keys(usSpecifications), ...Object.keys(designStandards), 'special permit']
+    requireWord('judgement.specification', specification, known as SpecificationName[])
+  }
+  if (rejectionElasticExpansion !== undefined)
+    requireWithin('judgement.rejectionElasticExpansion', rejectionElasticExpansion, expansion)
+}
+
+function judgedPermanent(value: Fraction, { limit: id, specification }: ExpansionJudgement): Assessment<Fraction> {
+  const row: PermanentExpansionLimit = permanentExpansionLimits[id]
   const limit = (row.percent / 100) as Fraction
   // Readings of a hundredth of a cubic centimetre: an excess below 1e-12 is the arithmetic, not the cylinder.
-  const isWithin = value <= limit * (1 + 1e-12)
-  const code = isWithin ? 'permanent-expansion-within' : 'permanent-expansion-beyond'
-  const text = `${(value * 100).toFixed(2)} % of the expansion stays, limit ${String(row.percent)} %`
+  const isBeyond = value > limit * (1 + 1e-12)
+  const reason: Reason = {
+    code: isBeyond ? 'permanent-expansion-beyond' : 'permanent-expansion-within',
+    text: `${(value * 100).toFixed(2)} % of the expansion stays, limit ${String(row.percent)} %`,
+    source: row.source,
+  }
   return {
     value,
     limit,
     margin: limit - value,
-    verdict: isWithin ? 'within' : 'beyond',
-    because: [{ code, text, source: row.source }],
+    ...verdictFrom({
+      against: isBeyond ? [reason] : [],
+      doubts: [
+        ...(row.evidence === 'memory' ? [limitNotRead] : []),
+        ...(specification === undefined || speaksOf(row, specification) ? [] : [otherType(specification)]),
+      ],
+      notes: isBeyond ? [] : [reason],
+    }),
     cautions,
     sources: [row.source],
   }
+}
+
+const limitNotRead: Reason = {
+  code: 'limit-not-read',
+  text: 'the limit is remembered, not read: the design standard of the cylinder states it',
+}
+
+function otherType(specification: SpecificationName): Reason {
+  return { code: 'limit-of-another-type', text: `the limit named does not speak of ${specification}` }
+}
+
+function speaksOf(row: PermanentExpansionLimit, specification: SpecificationName): boolean {
+  return row.specifications === undefined || row.specifications.includes(specification)
 }
 
 function judgedElastic(
@@ -97,40 +135,41 @@ function judgedElastic(
   const rule = elasticExcessRules.find(
     ({ specifications }) => specification !== undefined && specifications.includes(specification),
   )
-  const because: Reason[] = []
-  if (limit === undefined)
-    because.push({ code: 'no-rejection-value', text: 'no rejection value is marked or computed' })
-  if (rule === undefined)
-    because.push({ code: 'no-rule', text: 'what an elastic excess means is not known for this specification' })
+  const sources = rule === undefined ? [] : [rule.source]
+  const meaning = rule === undefined ? {} : { meaning: rule.meaning }
   if (limit === undefined || rule === undefined || rule.meaning === 'none') {
-    if (rule?.meaning === 'none') because.push({ code: 'no-meaning', text: rule.text, source: rule.source })
-    const meaning = rule === undefined ? {} : { meaning: rule.meaning }
-    return {
-      value,
-      verdict: 'undetermined',
-      because,
-      cautions,
-      sources: rule === undefined ? [] : [rule.source],
-      ...meaning,
-    }
+    const doubts: readonly Reason[] = [
+      ...(limit === undefined
+        ? [{ code: 'no-rejection-value', text: 'no rejection value is marked or computed' }]
+        : []),
+      ...(rule === undefined
+        ? [{ code: 'no-rule', text: 'what an elastic excess means is not known for this specification' }]
+        : []),
+      ...(rule?.meaning === 'none' ? [{ code: 'no-meaning', text: rule.text, source: rule.source }] : []),
+    ]
+    return { value, ...verdictFrom({ against: [], doubts }), cautions, sources, ...meaning }
   }
-  const isWithin = value <= limit
-  because.push(
-    isWithin
-      ? {
-          code: 'elastic-expansion-within',
-          text: 'elastic expansion does not exceed the rejection value: one condition of several',
-        }
-      : { code: 'elastic-expansion-beyond', text: rule.text, source: rule.source },
-  )
+  const isBeyond = value > limit
+  const beyond: Reason = { code: 'elastic-expansion-beyond', text: rule.text, source: rule.source }
   return {
     value,
     limit,
     margin: limit - value,
-    verdict: isWithin ? 'within' : 'beyond',
-    because,
+    ...verdictFrom({
+      against: isBeyond ? [beyond] : [],
+      doubts:
+        rule.meaning === 'permit decides' ? [{ code: 'permit-decides', text: rule.text, source: rule.source }] : [],
+      notes: isBeyond
+        ? []
+        : [
+            {
+              code: 'elastic-expansion-within',
+              text: 'elastic expansion does not exceed the rejection value: one condition of several',
+            },
+          ],
+    }),
     cautions: rule.meaning === 'no plus' ? [...cautions, 'plus-mark'] : cautions,
-    sources: [rule.source],
-    meaning: rule.meaning,
+    sources,
+    ...meaning,
   }
 }

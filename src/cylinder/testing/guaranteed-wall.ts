@@ -1,3 +1,4 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { SourceId } from '../../references/sources.ts'
 import {
   type Accepted,
@@ -75,7 +76,7 @@ const strength: Accepted = {
  * @param design - standard; outside diameter, m, up to 1 m; test pressure, gauge, Pa, up to 2000 bar; guaranteed yield and
  *   tensile strength, Pa, yield not above tensile
  * @returns wall with its factor and its floor, m
- * @throws LitrebarError `range`, naming the field; `input` where no wall is thick enough
+ * @throws LitrebarError `range`, naming the field; `input` where no wall is thick enough, and for an unknown standard or key
  * @source litrebar-derivation (algebra); memory (factor and floor)
  * @example
  * const { wall, factor } = guaranteedWall({
@@ -94,6 +95,14 @@ export function guaranteedWall(design: {
   readonly yieldStrength: Stress
   readonly tensileStrength: Stress
 }): GuaranteedWall {
+  requireKeys('design', design, {
+    standard: true,
+    outsideDiameter: true,
+    testPressure: true,
+    yieldStrength: true,
+    tensileStrength: true,
+  })
+  requireWord('standard', design.standard, Object.keys(wallDesignRules) as (keyof typeof wallDesignRules)[])
   const { outsideDiameter, testPressure, yieldStrength, tensileStrength } = design
   requireWithin('outsideDiameter', outsideDiameter, {
     above: 0,

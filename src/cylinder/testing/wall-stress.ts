@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type Accepted,
   type Area,
@@ -33,14 +33,14 @@ const testPressureRange: Accepted = {
 const stressRange: Accepted = { above: 0, atMost: 20_000, unit: bar, hint: 'Steel allows some 5000 bar (500 MPa).' }
 
 /**
- * Wall stress of a seamless closed cylinder at test pressure, as the US specifications 3A, 3AA, 3AX, 3AAX, 3AL and 3T reckon it.
+ * Wall stress of a seamless closed cylinder at test pressure, as the US specifications 3A, 3AA, 3AX, 3AAX, 3AL and 3T compute it.
  * The largest stress is at the inside of the wall. Stress over pressure is a pure ratio, so any consistent units will do.
  *
  * @param shell - outside diameter and wall, m, up to 1 m; the wall thinner than half the diameter
  * @param testPressure - gauge, Pa, above 0 and at most 2000 bar
  * @returns stress, Pa
  * @throws LitrebarError `range`, naming the field
- * @source cfr-49-178-46, wall stress formula; cfr-49-178-45; 3A and 3AA: memory
+ * @source cfr-49-178-46, wall stress formula; cfr-49-178-45; cfr-49-173-302a-2015, paragraph (b)(3)(ii)
  * @example
  * const shell = { outsideDiameter: measure(6.9, inch), wall: measure(0.181, inch) }
  * differenceInUnit(wallStress(shell, gauge(4000, psi)), psi).toFixed(0) // => '64952'
@@ -68,6 +68,7 @@ export function minimumWallForStress(wanted: {
   readonly testPressure: GaugePressure
   readonly stressLimit: Stress
 }): Length {
+  requireKeys('wanted', wanted, { outsideDiameter: true, testPressure: true, stressLimit: true })
   const { outsideDiameter, testPressure, stressLimit } = wanted
   requireWithin('outsideDiameter', outsideDiameter, diameter)
   requireWithin('testPressure', testPressure, testPressureRange)
@@ -109,6 +110,7 @@ const printedSixtyFourthOfPi = 0.04909
  */
 export function bendingStress(shell: CylinderShell, load: { readonly weight: Force; readonly length: Length }): Stress {
   const { outside, inside } = squares(shell)
+  requireKeys('load', load, { weight: true, length: true })
   requireWithin('load.weight', load.weight, {
     above: 0,
     atMost: 1000,
@@ -127,7 +129,9 @@ export function bendingStress(shell: CylinderShell, load: { readonly weight: For
 }
 
 /** Squares of the two diameters, checked. */
-function squares({ outsideDiameter, wall }: CylinderShell): { readonly outside: Area; readonly inside: Area } {
+function squares(shell: CylinderShell): { readonly outside: Area; readonly inside: Area } {
+  requireKeys('shell', shell, { outsideDiameter: true, wall: true })
+  const { outsideDiameter, wall } = shell
   requireWithin('shell.outsideDiameter', outsideDiameter, diameter)
   requireWithin('shell.wall', wall, wallRange)
   const insideDiameter = outsideDiameter - 2 * wall

@@ -1,4 +1,11 @@
-import { type GasModelOption, type Mixture, molarDensity, temperatureAtDensity } from '../../gas-law/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import {
+  type GasModel,
+  type GasModelOption,
+  type Mixture,
+  molarDensity,
+  temperatureAtDensity,
+} from '../../gas-law/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -18,6 +25,7 @@ import {
   gaugePressure as gaugeRange,
   temperature as temperatureRange,
 } from '../accepted-contents.ts'
+import { gasModelOf } from '../cylinder-gas.ts'
 
 /** A rule about the rating of a relief device, against the minimum test pressure. */
 export interface ReliefDeviceRule {
@@ -35,9 +43,9 @@ export const reliefDeviceRules = {
   'plus-permission': {
     text: 'disc without fusible backing, rated to burst at or below the minimum test pressure',
     atMost: 100,
-    source: 'cfr-49-173-302',
-    place: 'paragraph (c), condition 1, quoted by others',
-    edition: 'before 2002 and 2003',
+    source: 'cfr-49-173-302a-2015',
+    place: 'paragraph (b)(1)',
+    edition: 'annual edition 2015',
   },
   '3HT': {
     text: 'relief disc of a 3HT cylinder',
@@ -86,7 +94,7 @@ export interface BurstDiscWindow {
 const share: Accepted = { atLeast: 0, atMost: 0.5, unit: one, hint: 'Give the window as a share of the test pressure.' }
 
 /**
- * Window in which a burst disc lets go, from the test pressure and the tolerance below it, and the temperature at which a
+ * Pressure range in which a burst disc ruptures, from the test pressure and the tolerance below it, and the temperature at which a
  * full cylinder reaches it: by the real gas at constant density, which warms to it far sooner than the ideal rule says.
  * A disc that is marked outside the window, or below what is filled, is reported.
  *
@@ -110,6 +118,16 @@ const share: Accepted = { atLeast: 0, atMost: 0.5, unit: one, hint: 'Give the wi
  * ) // => ['82', '115']
  */
 export function burstDiscWindow(disc: DiscOnCylinder, options: GasModelOption = {}): BurstDiscWindow {
+  requireKeys('disc', disc, {
+    testPressure: true,
+    toleranceBelow: true,
+    fillPressure: true,
+    fillTemperature: true,
+    ambientPressure: true,
+    mixture: true,
+    markedRating: false,
+  })
+  const gas = gasModelOf(options)
   const { testPressure, toleranceBelow, fillPressure, fillTemperature, ambientPressure, markedRating } = disc
   requireWithin('testPressure', testPressure, { ...gaugeRange, atMost: 700 })
   requireWithin('toleranceBelow', toleranceBelow, share)
@@ -118,7 +136,7 @@ export function burstDiscWindow(disc: DiscOnCylinder, options: GasModelOption = 
   requireWithin('ambientPressure', ambientPressure, ambientRange)
   if (markedRating !== undefined) requireWithin('markedRating', markedRating, { ...gaugeRange, atMost: 700 })
   const lowest = (testPressure * (1 - toleranceBelow)) as GaugePressure
-  const at = (pressure: GaugePressure): Temperature => temperatureAt(disc, pressure, options)
+  const at = (pressure: GaugePressure): Temperature => temperatureAt(disc, pressure, gas)
   return {
     lowest,
     highest: testPressure,
@@ -129,7 +147,7 @@ export function burstDiscWindow(disc: DiscOnCylinder, options: GasModelOption = 
   }
 }
 
-function temperatureAt(disc: DiscOnCylinder, pressure: GaugePressure, { gas = 'real' }: GasModelOption): Temperature {
+function temperatureAt(disc: DiscOnCylinder, pressure: GaugePressure, gas: GasModel): Temperature {
   const { fillPressure, fillTemperature, ambientPressure, mixture } = disc
   const filled = toAbsolute(fillPressure, ambientPressure)
   const reached = toAbsolute(pressure, ambientPressure)

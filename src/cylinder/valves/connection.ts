@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -31,7 +31,7 @@ const pressure: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give the
  *
  * @param pair - outlet and connector by id; working pressure of the cylinder, gauge, Pa, up to 700 bar
  * @returns the outcome with the pressure of the weaker part, and why
- * @throws LitrebarError `range` for the pressure; `input` for an unknown outlet
+ * @throws LitrebarError `range` for the pressure; `input` for an unknown outlet, connector or key
  * @source iso-12209, scope; en-144-3; engagement of the threads: common-practice
  * @example
  * connectionOf({ outlet: 'threaded-300', connector: 'threaded-232', workingPressure: gauge(200, bar) }).outcome // => 'does not fit'
@@ -41,9 +41,11 @@ export function connectionOf(pair: {
   readonly connector: ConnectorId
   readonly workingPressure: GaugePressure
 }): Connection {
+  requireKeys('pair', pair, { outlet: true, connector: true, workingPressure: true })
   const { outlet, connector, workingPressure } = pair
   requireWithin('workingPressure', workingPressure, pressure)
-  requireOutlet(outlet)
+  requireWord('outlet', outlet, Object.keys(valveOutlets) as ValveOutletId[])
+  requireWord('connector', connector, ['yoke', 'threaded-232', 'threaded-300', 'threaded-nitrox'])
   const row = connections.find((each) => each.outlet === outlet && each.connector === connector)
   const cautions: readonly CautionId[] = ['valve-connection']
   if (row?.atMostBar === undefined) {
@@ -83,7 +85,10 @@ export function valveOutletsFor(wanted: {
   readonly workingPressure: GaugePressure
   readonly isForDiving: boolean
 }): readonly ValveOutletId[] {
+  requireKeys('wanted', wanted, { gas: true, workingPressure: true, isForDiving: true })
   const { gas, workingPressure, isForDiving } = wanted
+  requireWord('gas', gas, [...new Set(Object.values(valveOutlets).map((row: ValveOutlet) => row.gas))])
+  requireWord('isForDiving', isForDiving, [true, false] as never)
   requireWithin('workingPressure', workingPressure, pressure)
   return (Object.keys(valveOutlets) as ValveOutletId[]).filter((id) => {
     const row: ValveOutlet = valveOutlets[id]
@@ -94,15 +99,4 @@ export function valveOutletsFor(wanted: {
 
 function inPascal({ value, unit }: ValveOutlet['atMost']): number {
   return value * (unit === 'bar' ? bar : psi).factor
-}
-
-function requireOutlet(outlet: string): void {
-  if (Object.hasOwn(valveOutlets, outlet)) return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'outlet',
-    value: JSON.stringify(outlet),
-    expected: `one of ${Object.keys(valveOutlets).join(', ')}`,
-    hint: 'Name the outlet that the valve has, not the one that the regulator wants.',
-  })
 }

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { GasModelOption, Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import {
@@ -14,7 +15,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { internalVolume as internalVolumeRange, temperature as temperatureRange } from '../accepted-contents.ts'
-import { densityBy, pressureBy } from '../cylinder-gas.ts'
+import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 
 /** A reserve valve on its cylinder, at the place where it closes. */
 export interface ReserveValve {
@@ -83,13 +84,22 @@ const ambient: Accepted = { above: 0.2, atMost: 100, unit: bar, hint: 'Give the 
  * const shown = `${inUnit(asSet.closesAt, bar).toFixed(0)} bar, ${inUnit(asSet.volumeAtAmbient, litre).toFixed(0)} L` // => '24 bar, 61 L'
  */
 export function reserveOf(valve: ReserveValve, options: GasModelOption = {}): ReserveKept {
+  requireKeys('valve', valve, {
+    setting: true,
+    tolerance: true,
+    internalVolume: true,
+    sharedVolume: false,
+    mixture: true,
+    temperature: true,
+    ambientPressure: true,
+  })
   requireWithin('setting', valve.setting, setting)
   requireWithin('tolerance', valve.tolerance, tolerance)
   requireWithin('internalVolume', valve.internalVolume, internalVolumeRange)
   requireWithin('temperature', valve.temperature, temperatureRange)
   requireWithin('ambientPressure', valve.ambientPressure, ambient)
   if (valve.sharedVolume !== undefined) requireWithin('sharedVolume', valve.sharedVolume, internalVolumeRange)
-  const { gas = 'real' } = options
+  const gas = gasModelOf(options)
   const keptBack = (share: number): KeptBack => keptBackBy(valve, valve.setting * share, gas)
   return {
     asSet: keptBack(1),

@@ -61,7 +61,7 @@ const hot = {
 const calls: Readonly<Record<string, readonly [given: unknown, call: (given: never) => unknown]>> = {
   ratedCapacity: [rated, (given) => ratedCapacity(given, reference)],
   internalVolumeForCapacity: [
-    { ...rated, internalVolume: undefined, ratedCapacity: 2 },
+    { servicePressure: 2e7, ambientPressure, temperature, mixture, ratedCapacity: 2 },
     (given) => internalVolumeForCapacity(given, reference),
   ],
   compareRatedCapacity: [{ ...rated, stated: 2, roundedTo: 0.03 }, (given) => compareRatedCapacity(given, reference)],

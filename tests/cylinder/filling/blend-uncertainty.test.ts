@@ -68,3 +68,27 @@ test('an uncertainty given in per cent as a plain number is refused', () => {
   expect(() => blendUncertainty({ fill: empty, analyser: measure(1, percent) })).not.toThrow()
   expect(() => blendUncertainty({ fill: empty, scale: measure(200, percent) })).toThrow('scale is 200 %')
 })
+
+// Helium and oxygen rest on no measurement of the pair; another equation differs by up to 0.4 points of oxygen in heliox 16/84.
+test('the equation itself is a part of the uncertainty, a large one for heliox and hardly any for nitrox', () => {
+  const heliox = {
+    ...empty,
+    steps: [
+      { mixture: pureGas('helium'), pressure: absolute(172, bar) },
+      { mixture: pureGas('oxygen'), pressure: absolute(200, bar) },
+    ],
+  }
+  const { oxygen } = blendUncertainty({ fill: heliox })
+  expect(oxygen.value).toBeCloseTo(0.16, 1)
+  expect(oxygen.standardUncertainty).toBeGreaterThan(0.003)
+  expect(oxygen.standardUncertainty).toBeLessThan(0.006)
+  expect(oxygen.contributions.map(({ input }) => input)).toContain('equation for heliox')
+  const nitroxFill = {
+    ...empty,
+    start: { mixture: dryAir, pressure: absolute(50, bar) },
+    steps: [{ mixture: nitrox(0.32), pressure: absolute(200, bar) }],
+  }
+  // one class throughout: the error is common to both readings, and cancels
+  expect(blendUncertainty({ fill: nitroxFill }).oxygen.standardUncertainty).toBeLessThan(2e-5)
+  expect(blendUncertainty({ fill: heliox }, { gas: 'ideal' }).oxygen.standardUncertainty).toBe(0)
+})

@@ -1,7 +1,8 @@
 import { assert, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import { developedPressure, developedPressureInto, stopPressure } from '../../../src/cylinder/index.ts'
-import { dryAir, gasState, heliox, pureGas, trimix } from '../../../src/gas-law/index.ts'
+import { rowCodes } from '../../../src/errors/index.ts'
+import { dryAir, gasState, heliox, type Mixture, pureGas, trimix } from '../../../src/gas-law/index.ts'
 import {
   absolute,
   atmosphere,
@@ -12,6 +13,7 @@ import {
   inUnit,
   kelvin,
   measure,
+  millilitre,
   one,
   pascal,
   percent,
@@ -133,7 +135,7 @@ test('a column gives what the single calls give, and a code where they refuse', 
     developedPressureInto(out, columns, { mixture: dryAir, gas })
     for (let k = 0; k < rows; k++) {
       const isBad = [3, 5, 7].includes(k % 10)
-      expect(out.code[k]).toBe(isBad ? 1 : 0)
+      expect(out.code[k]).toBe(isBad ? (k % 10 === 3 ? rowCodes.missing : rowCodes.outOfRange) : rowCodes.good)
       if (isBad) {
         expect(out.developedPressurePascal[k]).toBeNaN()
         continue
@@ -147,4 +149,82 @@ test('a column gives what the single calls give, and a code where they refuse', 
       expect(out.developedPressurePascal[k]).toBe(single)
     }
   }
+})
+
+test('a row that condenses, or whose pressure leaves the equation, has its own code and stops no other', () => {
+  // propane-like mixtures are none of ours: carbon dioxide condenses at 20 °C, and helium at 500 bar passes 700 when it is warmed
+  const rows = (mixture: Mixture, pressures: number[], at: number): readonly number[] => {
+    const columns = {
+      pressurePascal: Float64Array.from(pressures, (bars) => bars * 1e5),
+      temperatureKelvin: new Float64Array(pressures.length).fill(293.15),
+      atKelvin: new Float64Array(pressures.length).fill(at),
+    }
+    const out = { developedPressurePascal: new Float64Array(pressures.length), code: new Uint8Array(pressures.length) }
+    developedPressureInto(out, columns, { mixture })
+    expect([...out.developedPressurePascal].map(Number.isNaN)).toEqual([...out.code].map((code) => code !== 0))
+    return [...out.code]
+  }
+  expect(rows(pureGas('carbonDioxide'), [40, 100, 40], 293.15)).toEqual([0, rowCodes.condensing, 0])
+  expect(rows(pureGas('carbonDioxide'), [40, 50], 263.15)).toEqual([rowCodes.condensing, rowCodes.condensing])
+  expect(rows(dryAir, [200, 500], 423.15)).toEqual([0, rowCodes.outsideValidity])
+})
+
+test('rows that the columns do not have, short columns and unknown options are refused once', () => {
+  const columns = {
+    pressurePascal: Float64Array.of(200e5, 200e5),
+    temperatureKelvin: Float64Array.of(293.15, 293.15),
+    atKelvin: Float64Array.of(300, 300),
+  }
+  const out = { developedPressurePascal: new Float64Array(2), code: new Uint8Array(2) }
+  const options = { mixture: dryAir }
+  for (const [from, to] of [
+    [-1, 2],
+    [0, 3],
+    [0.5, 2],
+    [Number.NaN, 2],
+    [0, 1e9],
+    [-Infinity, 2],
+    [2, 1],
+  ] as const) {
+    expect(() => developedPressureInto(out, columns, options, from, to)).toThrow(
+      expect.objectContaining({ code: 'range' }),
+    )
+  }
+  const short = { ...out, code: new Uint8Array(1) }
+  expect(() => developedPressureInto(short, columns, options)).toThrow(
+    expect.objectContaining({ argument: 'out.code' }),
+  )
+  expect(() => developedPressureInto(out, { ...columns, atKelvin: Float64Array.of(300) }, options)).toThrow('atKelvin')
+  expect(() => developedPressureInto(out, columns, { ...options, gas: 'Ideal' as never })).toThrow(
+    "Did you mean 'ideal'?",
+  )
+  const faulty = {
+    ...columns,
+    get atKelvin(): never {
+      throw new TypeError('not ours')
+    },
+  }
+  expect(() => developedPressureInto(out, faulty, options)).toThrow('not ours')
+})
+
+test('a gauge reading with the ambient pressure is as good as an absolute pressure', () => {
+  const ambientPressure = absolute(1, atmosphere)
+  const temperature = temperatureOf(15, celsius)
+  const at = temperatureOf(65, celsius)
+  const read = developedPressure({ mixture: dryAir, gaugePressure: gauge(200, bar), ambientPressure, temperature }, at)
+  const pressure = toAbsolute(gauge(200, bar), ambientPressure)
+  expect(read).toBe(developedPressure({ mixture: dryAir, pressure, temperature }, at))
+  expect(() =>
+    developedPressure(
+      { mixture: dryAir, gaugePressure: gauge(200, bar), ambientPressure, pressure, temperature } as never,
+      at,
+    ),
+  ).toThrow('one of the two')
+  const elasticExpansion = { volume: measure(50, millilitre), at: gauge(300, bar) }
+  expect(() =>
+    developedPressure(
+      { mixture: dryAir, gaugePressure: gauge(200, bar), ambientPressure, temperature, elasticExpansion },
+      at,
+    ),
+  ).toThrow('counts as rigid')
 })

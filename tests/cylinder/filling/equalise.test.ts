@@ -1,11 +1,31 @@
 import { assert, constantFrom, double, property, record } from 'fast-check'
 import { expect, test } from 'vitest'
-import { bankOrder, bankSequence, equalise, type JoinedCylinder } from '../../../src/cylinder/index.ts'
-import { dryAir, gases, gasState, type Mixture, molarDensity, nitrox, pureGas } from '../../../src/gas-law/index.ts'
-import { absolute, bar, celsius, internalVolumeOf, inUnit, litre, temperatureOf } from '../../../src/units/index.ts'
+import { bankOrder, bankSequence, equalise } from '../../../src/cylinder/index.ts'
+import {
+  type ContentsByAbsolutePressure,
+  dryAir,
+  type GasContents,
+  gases,
+  gasState,
+  type Mixture,
+  molarDensity,
+  nitrox,
+  pureGas,
+} from '../../../src/gas-law/index.ts'
+import {
+  absolute,
+  atmosphere,
+  bar,
+  celsius,
+  internalVolumeOf,
+  inUnit,
+  litre,
+  temperatureOf,
+  toGauge,
+} from '../../../src/units/index.ts'
 import fixture from '../../fixtures/filling-vectors.json' with { type: 'json' }
 
-const of = (litres: number, bars: number, mixture: Mixture = dryAir, t = 20): JoinedCylinder => ({
+const of = (litres: number, bars: number, mixture: Mixture = dryAir, t = 20): ContentsByAbsolutePressure => ({
   internalVolume: internalVolumeOf(litres, litre),
   mixture,
   pressure: absolute(bars, bar),
@@ -13,7 +33,7 @@ const of = (litres: number, bars: number, mixture: Mixture = dryAir, t = 20): Jo
 })
 const isothermal = { heat: 'isothermal' } as const
 const adiabatic = { heat: 'adiabatic' } as const
-const amountIn = ({ internalVolume, mixture, pressure, temperature }: JoinedCylinder): number =>
+const amountIn = ({ internalVolume, mixture, pressure, temperature }: ContentsByAbsolutePressure): number =>
   internalVolume * molarDensity(mixture, pressure, temperature)
 
 // Ideal by p = ΣpV/ΣV; real by another equation for air.
@@ -80,7 +100,7 @@ test('each state afterwards is one of the equation, at the common pressure', () 
 })
 
 test('without heat the energy of all gas stays, the giving cylinder cools and the receiving one warms', () => {
-  const energyOf = (cylinder: JoinedCylinder, amount: number): number =>
+  const energyOf = (cylinder: ContentsByAbsolutePressure, amount: number): number =>
     amount * gasState(cylinder.mixture, cylinder).molarInternalEnergy
   for (const cylinders of [
     [of(50, 250), of(12, 50)],
@@ -129,11 +149,72 @@ test('the best order of a bank is low to high, and it leaves the full cylinder f
   expect(given / received).toBeCloseTo(1, 12)
 })
 
-test('one cylinder, a vacuum, and a place that the bank does not have are refused', () => {
+test('one cylinder, a pressure below nothing, and a place that the bank does not have are refused', () => {
   expect(() => equalise([of(12, 200)], isothermal)).toThrow(expect.objectContaining({ code: 'input' }))
-  expect(() => equalise([of(12, 200), of(12, 0)], isothermal)).toThrow('cylinders[1].pressure is 0 bar')
+  const below = { ...of(12, 200), pressure: -1 as never }
+  expect(() => equalise([of(12, 200), below], isothermal)).toThrow('cylinders[1].pressure is -0.00001 bar')
   const fill = { receiver: of(12, 20), bank: [of(50, 250)] }
   expect(() => bankSequence(fill, [1])).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => bankSequence(fill, [0, 0])).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => bankOrder({ ...fill, bank: Array.from({ length: 7 }, () => of(50, 200)) })).toThrow('at most 6')
+})
+
+test('an evacuated cylinder takes gas as one at nearly nothing does, with and without heat', () => {
+  for (const heat of ['isothermal', 'adiabatic'] as const) {
+    const evacuated = equalise([of(50, 250), of(12, 0)], { heat })
+    const nearly = equalise([of(50, 250), of(12, 1e-6)], { heat })
+    expect(evacuated.pressure / nearly.pressure).toBeCloseTo(1, 7)
+    expect((evacuated.cylinders[1]?.temperature ?? 0) / (nearly.cylinders[1]?.temperature ?? 1)).toBeCloseTo(1, 5)
+  }
+  const both = equalise([of(50, 0), of(12, 0)], isothermal)
+  expect([both.pressure, both.cylinders.map(({ amount }) => amount)]).toEqual([0, [0, 0]])
+  expect(bankSequence({ receiver: of(12, 0), bank: [of(50, 100)] }, [0]).pressure).toBeGreaterThan(75e5)
+  expect(bankOrder({ receiver: of(12, 0), bank: [of(50, 0), of(50, 100)] }).steps).toHaveLength(1)
+})
+
+test('a word or key that is none is refused, not read as another', () => {
+  const pair = [of(50, 250), of(12, 50)]
+  expect(() => equalise(pair, { heat: 'Isothermal' as never })).toThrow("Did you mean 'isothermal'?")
+  expect(() => equalise(pair, {} as never)).toThrow('options.heat is missing')
+  expect(() => equalise(pair, { ...isothermal, gas: 'Ideal' as never })).toThrow("Did you mean 'ideal'?")
+  expect(() => equalise(pair, { ...isothermal, gass: 'ideal' } as never)).toThrow('Did you mean gas?')
+  expect(() => equalise([of(50, 250), { ...of(12, 50), presure: 1 } as never], isothermal)).toThrow(
+    'Did you mean pressure?',
+  )
+  expect(() => bankSequence({ receiver: of(12, 20), bank: pair, targett: 1 } as never, [0])).toThrow(
+    'Did you mean target?',
+  )
+})
+
+test('copies of one mixture, as read from JSON, are one gas', () => {
+  const copy = (cylinder: ContentsByAbsolutePressure) =>
+    JSON.parse(JSON.stringify(cylinder)) as ContentsByAbsolutePressure
+  const pair = [of(50, 250), of(12, 50)]
+  const joined = equalise(pair.map(copy), isothermal)
+  expect(joined).toEqual(equalise(pair, isothermal))
+  expect(joined.cautions).toEqual(['fill-limit'])
+  // an evacuated cylinder holds no gas to be mixed
+  expect(equalise([of(50, 250, nitrox(0.32)), of(12, 0)], isothermal).cautions).toEqual([
+    'fill-limit',
+    'oxygen-handling',
+  ])
+})
+
+test('gauge readings with their ambient pressure join as absolute pressures do', () => {
+  const byGauge = ({ internalVolume, mixture, pressure, temperature }: ContentsByAbsolutePressure): GasContents => ({
+    internalVolume,
+    mixture,
+    temperature,
+    gaugePressure: toGauge(pressure, absolute(1, atmosphere)),
+    ambientPressure: absolute(1, atmosphere),
+  })
+  const pair = [of(50, 250), of(12, 50)]
+  const read = equalise(pair.map(byGauge), isothermal)
+  expect(read.pressure / equalise(pair, isothermal).pressure).toBeCloseTo(1, 12)
+  const receiver = byGauge(of(12, 20))
+  const sequence = bankSequence({ receiver, bank: [byGauge(of(50, 250))] }, [0])
+  expect(sequence.pressure / bankSequence({ receiver: of(12, 20), bank: [of(50, 250)] }, [0]).pressure).toBeCloseTo(
+    1,
+    12,
+  )
 })

@@ -229,15 +229,19 @@ test('a slower fill stays cooler, down to the wall', () => {
 })
 
 test('without heat to the wall a constant flow ends where the balance of energy does', () => {
+  const { internalVolume, mixture, start, supply } = quick(50, 200)
   const fill = {
-    ...quick(50, 200),
+    internalVolume,
+    mixture,
+    start,
+    supply,
     flow: measure(12, gramPerSecond),
     duration: measure(2, minute),
     wallTemperature: temperatureOf(15, celsius),
     wallConductance: measure(0, wattPerKelvin),
   }
   const flowing = fillAtConstantFlow(fill)
-  const balanced = fillTemperature({ ...fill, pressure: flowing.pressure })
+  const balanced = fillTemperature({ ...quick(50, 200), pressure: flowing.pressure })
   expect(flowing.temperature).toBeCloseTo(balanced.temperature, 5)
 })
 
@@ -262,7 +266,8 @@ test('a fill up to the very pressure of its supply is taken, whatever the digits
     property(double({ min: 60, max: 300, noNaN: true }), (bars) => {
       const fill = quick(50, bars)
       expect(fillTemperature({ ...fill, supply: { ...fill.supply, pressure: fill.pressure } }).added).toBeGreaterThan(0)
-      expect(coldestRemainder({ ...fill, start: { ...fill.start, pressure: fill.pressure } })).toBeCloseTo(288.15, 6)
+      const { mixture, pressure } = fill
+      expect(coldestRemainder({ mixture, pressure, start: { ...fill.start, pressure } })).toBeCloseTo(288.15, 6)
     }),
     { numRuns: 30 },
   )

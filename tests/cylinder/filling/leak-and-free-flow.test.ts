@@ -70,7 +70,11 @@ const overnight = {
 }
 
 test('five bar lost over night in a room that cooled by five kelvin is a leak for the ideal gas and none for the real one', () => {
-  const read = { ...overnight, pressureUncertainty: difference(0.3, bar) }
+  const read = {
+    ...overnight,
+    pressureUncertainty: difference(0.3, bar),
+    temperatureUncertainty: difference(0.3, kelvin),
+  }
   expect(leakTest(read, { reference: isoStandard }).assessment.verdict).toBe('within')
   expect(leakTest(read, { reference: isoStandard, gas: 'ideal' }).assessment.verdict).toBe('beyond')
 })
@@ -81,11 +85,38 @@ test('without the uncertainty of the readings a leak test says nothing either wa
   expect(assessment.marginUncertainty).toBeUndefined()
 })
 
+test('with one of the two uncertainties left out a leak test says nothing either way', () => {
+  for (const read of [
+    { pressureUncertainty: difference(0.3, bar) },
+    { temperatureUncertainty: difference(1, kelvin) },
+  ]) {
+    const { assessment } = leakTest({ ...overnight, ...read }, { reference: isoStandard })
+    expect([assessment.verdict, assessment.because[0]?.code]).toEqual(['undetermined', 'uncertainty-unknown'])
+  }
+})
+
+// A margin of the wrong sign: a closed cylinder does not gain gas.
+test.each([
+  [193, 'beyond', 'less-than-tight'],
+  [195, 'within', 'as-tight'],
+  [198, 'undetermined', 'more-than-before'],
+] as const)('%s bar in the morning is %s', (bars, verdict, code) => {
+  const read = {
+    ...overnight,
+    last: { ...overnight.last, pressure: absolute(bars, bar) },
+    pressureUncertainty: difference(0.3, bar),
+    temperatureUncertainty: difference(0.3, kelvin),
+  }
+  const { assessment } = leakTest(read, { reference: isoStandard })
+  expect([assessment.verdict, assessment.because[0]?.code]).toEqual([verdict, code])
+})
+
 test('an uncertain temperature hides a small leak', () => {
   const leaking = {
     ...overnight,
     last: { ...overnight.last, pressure: absolute(193.5, bar) },
     pressureUncertainty: difference(0.3, bar),
+    temperatureUncertainty: difference(0, kelvin),
   }
   expect(leakTest(leaking, { reference: isoStandard }).assessment.verdict).toBe('beyond')
   const vague = { ...leaking, temperatureUncertainty: difference(2, kelvin) }

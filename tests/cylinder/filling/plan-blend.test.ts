@@ -113,7 +113,8 @@ test('retracing the steps of a plan by the equation of state meets the target', 
   assert(
     property(anyOrder, (order) => {
       const plan = planBlend(order, { drain: true })
-      const last = fillInSteps({ ...order, steps: plan.steps }).at(-1)
+      const { internalVolume, start, temperature } = order
+      const last = fillInSteps({ internalVolume, start, temperature, steps: plan.steps }).at(-1)
       expect(Math.abs((last?.mixture.oxygen ?? 0) - order.target.oxygen)).toBeLessThan(1e-9)
       expect(Math.abs((last?.mixture.helium ?? 0) - (order.target.helium ?? 0))).toBeLessThan(1e-9)
       expect((last?.pressure ?? 0) / order.target.pressure).toBeCloseTo(1, 10)
@@ -233,4 +234,27 @@ test('oxygen in any step asks for the handling caution, air and helium alone do 
   const plan = planBlend({ ...airAndHelium, target: { oxygen: fractionOf(0.1575), pressure: absolute(2e7, pascal) } })
   expect(plan.mixture.helium).toBeCloseTo(0.25, 12)
   expect(plan.cautions).toEqual(['analyse-mixture', 'fill-limit', 'hot-fill'])
+})
+
+test('nitrox on a remainder of trimix says how much helium stays, unless the target names it', () => {
+  const target = { oxygen: fractionOf(0.32), pressure: absolute(200, bar) }
+  const onTrimix: BlendOrder = {
+    ...orderOf({ oxygen: 0.32, bars: 200 }),
+    target,
+    start: { mixture: trimix({ oxygen: 0.18, helium: 0.45 }), pressure: absolute(77, bar) },
+  }
+  const plan = planBlend(onTrimix)
+  expect(plan.mixture.helium).toBeGreaterThan(0.17)
+  expect(plan.cautions).toContain('residual-helium')
+  expect(plan.notes.map(({ code, text }) => `${code}: ${text.slice(0, 6)}`)).toEqual([
+    `residual-helium: ${(100 * plan.mixture.helium).toFixed(1)} %`,
+  ])
+  const onAir = planBlend({ ...onTrimix, start: { mixture: dryAir, pressure: absolute(77, bar) } })
+  expect([onAir.notes, onAir.cautions.includes('residual-helium')]).toEqual([[], false])
+  const named = planBlend({
+    ...onTrimix,
+    target: { ...target, helium: fractionOf(0.18) },
+    gases: [helium, pureGas('oxygen'), shopAir],
+  })
+  expect(named.notes).toEqual([])
 })

@@ -1,0 +1,8 @@
+import type { VerdictRow } from './row.ts'
+
+/** Functions of this room. */
+export const rows: Readonly<Record<string, VerdictRow>> = {
+  dueWithin: 'pending',
+  nextRequalification: 'pending',
+  requalifications: 'pending',
+}

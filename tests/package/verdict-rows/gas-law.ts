@@ -1,0 +1,6 @@
+import type { VerdictRow } from './row.ts'
+
+/** Functions of this room. */
+export const rows: Readonly<Record<string, VerdictRow>> = {
+  assessGasDensity: 'pending',
+}
