@@ -11,6 +11,13 @@ const all: readonly LimitedQuantity[] = [
   'hydrostaticImbalance',
 ]
 const none: readonly LimitedQuantity[] = []
+const split: readonly LimitedQuantity[] = [
+  'inhalationPressure',
+  'exhalationPressure',
+  'assistPressureOnInhalation',
+  'assistWorkOnInhalation',
+  'hydrostaticImbalance',
+]
 const works: readonly LimitedQuantity[] = ['workOfBreathingPerLitre', 'assistWorkOnInhalation', 'elastance']
 
 /** Which figures each finding puts in doubt, so that no limit is said to be met by them. Every code stands here. */
@@ -23,6 +30,17 @@ export const doubtfulBy: Readonly<Record<LoopFindingCode, readonly LimitedQuanti
   'unlikely-volume': all,
   'unlikely-rate': all,
   'few-samples': all,
+  'clipped-pressure': all,
+  'clipped-volume': all,
+  'stuck-pressure': all,
+  'stuck-volume': all,
+  'held-pressure': all,
+  'held-volume': all,
+  'pressure-spikes': all,
+  'volume-spikes': none, // those rows were left out
+  'outlier-breaths': all,
+  'small-breaths': all,
+  'zero-flow-not-seen': split,
   'missing-values': none,
   'time-gap': none,
   'breaths-left-out': none,

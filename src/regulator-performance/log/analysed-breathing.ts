@@ -17,9 +17,10 @@ import type { MeasuredWork } from './measured-work.ts'
 export interface AnalysisOptions {
   /**
    * What counts as zero when work is split between the halves and peaks are given: the pressure `as recorded`, taken to be zeroed
-   * at the start; the pressure at `end exhalation` without flow; or a stated pressure, Pa. The sum of the work does not depend on it.
+   * at the start; the pressure at `end exhalation` without flow, as it stands in the pauses; the `middle line` half way between the
+   * halves, where there is no pause; or a stated pressure, Pa. The sum of the work does not depend on it.
    */
-  readonly zero: 'as recorded' | 'end exhalation' | PressureDifference
+  readonly zero: 'as recorded' | 'end exhalation' | 'middle line' | PressureDifference
   /** Standard uncertainty of the gain of the pressure channel, relative: 0.005 for half a per cent. That of the volume cancels. */
   readonly pressureGainUncertainty: number
   /** By how much the pressure channel comes later than the volume channel. What is not stated is not corrected, and said to be so. */
@@ -30,7 +31,10 @@ export interface AnalysisOptions {
 
 /** What was found in a log of breaths. */
 export interface BreathingAnalysis {
+  /** Mean of the works per litre of the breaths: each breath counts alike. */
   readonly workOfBreathingPerLitre: MeasuredWork
+  /** Work of all breaths over the volume of all: each litre counts alike. */
+  readonly totalWorkPerLitre: EnergyPerVolume
   readonly breaths: readonly BreathRow[]
   readonly summary: BreathSummary
   readonly breathingFrequency: Frequency
@@ -44,12 +48,22 @@ export interface BreathingAnalysis {
   readonly grossWorkPerLitre: EnergyPerVolume
   /** From the line half way between the halves; elastance less inertance × (2πf)². */
   readonly apparentElastance: Elastance
-  /** Pressure at end exhalation without flow, before any zero is taken off: half way between the halves. The static load, or an offset. */
-  readonly endExhalationPressure: PressureDifference
+  /**
+   * Pressure at end exhalation without flow, before any zero is taken off: mean of the pauses. The static load, or an offset. Without
+   * a pause the record does not show it, and it is undefined.
+   */
+  readonly endExhalationPressure: PressureDifference | undefined
+  /** Half way between the halves at the volume of end exhalation. Unlike cracking pressures of the halves move it away from zero flow. */
+  readonly middleLinePressure: PressureDifference
   /** What was taken off the record as drift, from its first row to its last. */
   readonly removed: {
-    readonly pressure: { readonly change: PressureDifference; readonly during: Duration }
-    readonly volume: { readonly change: Volume; readonly during: Duration }
+    readonly pressure: {
+      readonly change: PressureDifference
+      readonly during: Duration
+      /** Standard uncertainty of the change, by the scatter from breath to breath. */
+      readonly uncertainty: PressureDifference
+    }
+    readonly volume: { readonly change: Volume; readonly during: Duration; readonly uncertainty: Volume }
     /** What counts as zero in halves and peaks. */
     readonly zeroPressure: PressureDifference
     /** What the curve between the samples added to the polygon through them. */

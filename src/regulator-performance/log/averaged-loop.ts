@@ -81,11 +81,11 @@ export function averagedCrossings(
 }
 
 /**
- * The line half way between the halves: its pressure at end exhalation without flow, and how it falls with volume.
+ * The line half way between the halves: its pressure at the volume of end exhalation, and how it falls with volume.
  * What unlike resistances of the halves add bends alike at both ends, so that it leaves the slope alone.
  */
 export function middleLine(loop: AveragedLoop): {
-  readonly endExhalationPressure: PressureDifference
+  readonly middleLinePressure: PressureDifference
   readonly apparentElastance: Elastance
 } {
   const { volumeCubicMetre: volume, inhalationPressurePascal: inhalation, exhalationPressurePascal: exhalation } = loop
@@ -99,7 +99,7 @@ export function middleLine(loop: AveragedLoop): {
   const [pressure = 0, slope = 0] = normal.solve('log.pressure').coefficients
   const tidalVolume = (volume[0] as number) + (volume[slices - 1] as number)
   return {
-    endExhalationPressure: pressure as PressureDifference,
+    middleLinePressure: pressure as PressureDifference,
     apparentElastance: (-slope / tidalVolume) as Elastance,
   }
 }

@@ -1,4 +1,5 @@
 import type { CleanLog } from './breathing-log.ts'
+import { rowAt } from './pause.ts'
 import type { TurningPoint } from './turning-points.ts'
 
 /** One whole breath of a log: from end exhalation over end inhalation to end exhalation. */
@@ -8,21 +9,64 @@ export interface BreathRows {
   readonly end: TurningPoint
 }
 
-/** The whole breaths between the turns, and how many a gap in the record spoilt. */
+/**
+ * The whole breaths between the turns, and how many a gap in the record spoilt. A breath starts where flow in starts and lasts until
+ * the next one starts: the pause after it belongs to it, a rest before the first or after the last does not.
+ */
 export function wholeBreaths(
   turns: readonly TurningPoint[],
-  breaks: readonly number[],
+  { time, breaks }: Pick<CleanLog, 'time' | 'breaks'>,
 ): { readonly breaths: readonly BreathRows[]; readonly spoilt: number } {
   const breaths: BreathRows[] = []
   let spoilt = 0
+  const usual = usualPause(turns)
   for (let index = 0; index + 2 < turns.length; index++) {
     const [start, middle, end] = turns.slice(index, index + 3) as [TurningPoint, TurningPoint, TurningPoint]
     if (start.kind !== 'lowest' || middle.kind !== 'highest') continue
+    const isLast = index + 4 >= turns.length
+    const breath = {
+      start: atPauseEnd(start, time),
+      middle,
+      end: isLast ? atLastEnd(end, middle, time, usual) : atPauseEnd(end, time),
+    }
     // a turn beside a gap may be the edge of the gap
-    if (breaks.some((row) => row >= start.row - 1 && row <= end.row + 2)) spoilt++
-    else breaths.push({ start, middle, end })
+    if (breaks.some((row) => row >= breath.start.row - 1 && row <= breath.end.row + 2)) spoilt++
+    else breaths.push(breath)
   }
   return { breaths, spoilt }
+}
+
+/** Median pause of all breaths but the first and the last, where it may be a rest; undefined where there are no others. */
+function usualPause(turns: readonly TurningPoint[]): number | undefined {
+  const inner = turns.slice(1, -1).filter(({ kind }) => kind === 'lowest')
+  const pauses = inner.map(({ pause }) => (pause === undefined ? 0 : pause.to - pause.from)).sort((a, b) => a - b)
+  return pauses[pauses.length >> 1]
+}
+
+function atPauseEnd(turn: TurningPoint, time: Float64Array): TurningPoint {
+  return turn.pause === undefined ? turn : at(turn, turn.pause.to, time)
+}
+
+/**
+ * The end of the last breath: a rest may follow its pause, so that it gets no more than the usual one. A single breath keeps a pause no
+ * longer than its flow out.
+ */
+function atLastEnd(
+  turn: TurningPoint,
+  middle: TurningPoint,
+  time: Float64Array,
+  usual: number | undefined,
+): TurningPoint {
+  const { pause } = turn
+  if (pause === undefined) return turn
+  const lasting = pause.to - pause.from
+  const outward = pause.from - middle.time
+  const kept = usual === undefined ? (lasting > outward ? 0 : lasting) : Math.min(lasting, usual)
+  return at(turn, pause.from + kept, time)
+}
+
+function at(turn: TurningPoint, moment: number, time: Float64Array): TurningPoint {
+  return { ...turn, time: moment, row: Math.min(rowAt(time, moment), time.length - 1) }
 }
 
 /** Takes one segment of a half breath. */

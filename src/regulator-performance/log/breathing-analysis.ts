@@ -1,7 +1,6 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import {
   type Accepted,
-  type Duration,
   type EnergyPerVolume,
   type Frequency,
   kilopascal,
@@ -15,16 +14,18 @@ import {
 import type { AnalysisOptions, BreathingAnalysis } from './analysed-breathing.ts'
 import { averagedCrossings, averagedHalf, averagedLoop, middleLine, withZero } from './averaged-loop.ts'
 import { type BreathRows, wholeBreaths } from './breath-rows.ts'
-import { measureBreath, rowOf, summaryOf } from './breath-table.ts'
-import { type BreathingLog, cleanLog } from './breathing-log.ts'
+import { type BreathRow, measureBreath, rowOf, summaryOf } from './breath-table.ts'
+import { type BreathingLog, type CleanLog, cleanLog } from './breathing-log.ts'
 import { lagOf } from './channel-error.ts'
-import { type RemovedDrift, removeDrift } from './drift-removal.ts'
+import { removeDrift } from './drift-removal.ts'
+import { channelFaults } from './judge-channels.ts'
 import { analysisFindings } from './judge-log.ts'
 import { noiseGain, withoutLag } from './lag-correction.ts'
 import { mean } from './mean.ts'
 import { measuredWork } from './measured-work.ts'
+import { meanWithin, pausesAt } from './pause.ts'
 import { signalNoise } from './signal-noise.ts'
-import { turningPoints } from './turning-points.ts'
+import { type TurningPoint, turningPoints } from './turning-points.ts'
 
 const gainUncertainty: Accepted = { atLeast: 0, atMost: 0.2, unit: one, hint: 'Give half a per cent as 0.005.' }
 const lagUncertainty: Accepted = { atLeast: 0, atMost: 1, unit: second, hint: 'State it in seconds.' }
@@ -62,8 +63,9 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
     pressure: signalNoise(raw.pressure, raw.time) as PressureDifference,
     volume: signalNoise(raw.volume, raw.time) as Volume,
   }
-  const { log: clean, turns } = withoutLag(raw, turningPoints(raw, noise.volume), options.lag ?? {})
-  const found = wholeBreaths(turns, clean.breaks)
+  const faults = channelFaults(raw, restingTurns(raw, noise.volume))
+  const { log: clean, turns } = withoutLag(raw, faults.turns, options.lag ?? {})
+  const found = wholeBreaths(turns, clean)
   requireBreaths(found.breaths.length, found.spoilt)
   const frequency = frequencyOf(found.breaths)
   if (options.lag !== undefined) lagOf(options.lag, frequency)
@@ -72,15 +74,17 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
   const measured = breaths.map((breath) => measureBreath(clean, breath, peakNoise))
   const tidalVolume = mean(measured.map((one) => one.tidalVolume))
   const recorded = averagedLoop(clean, breaths, tidalVolume)
-  const { endExhalationPressure, apparentElastance } = middleLine(recorded)
-  const zero = zeroPressure(options.zero, endExhalationPressure)
+  const { middleLinePressure, apparentElastance } = middleLine(recorded)
+  const endExhalationPressure = pressureAtRest(clean, breaths)
+  const zero = zeroPressure(options.zero, endExhalationPressure ?? middleLinePressure, middleLinePressure)
   const loop = withZero(recorded, zero)
   const rows = measured.map((one) => rowOf(one, zero))
   const samplesPerBreath = samplesOf(breaths)
-  const work = measuredWork(measured, options, noise, samplesPerBreath)
+  const work = measuredWork(measured, options, noise, { samplesPerBreath, ...stepsOf(raw) })
   const noiseOfMean = (2 * noise.pressure) / Math.sqrt(samplesPerBreath * breaths.length)
   const analysis = {
     workOfBreathingPerLitre: work,
+    totalWorkPerLitre: totalPerLitre(rows),
     breaths: rows,
     summary: summaryOf(rows),
     breathingFrequency: frequency,
@@ -91,9 +95,10 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
     ...averagedCrossings(loop, noiseOfMean),
     apparentElastance,
     endExhalationPressure,
+    middleLinePressure,
     removed: {
-      pressure: pressure as RemovedDrift & { change: PressureDifference; during: Duration },
-      volume: volume as RemovedDrift & { change: Volume; during: Duration },
+      pressure: pressure as BreathingAnalysis['removed']['pressure'],
+      volume: volume as BreathingAnalysis['removed']['volume'],
       zeroPressure: zero as PressureDifference,
       curvaturePerLitre: mean(measured.map((one) => one.curvaturePerLitre)) as EnergyPerVolume,
     },
@@ -102,12 +107,41 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
     samplesPerBreath,
   }
   const facts = { rowsLeftOut: raw.rowsLeftOut, gaps: raw.breaks.length, spoilt: found.spoilt, options }
-  return { ...analysis, findings: analysisFindings(analysis, facts) }
+  return { ...analysis, findings: [...faults.findings, ...analysisFindings(analysis, facts)] }
 }
 
-function zeroPressure(zero: AnalysisOptions['zero'], endExhalationPressure: number): number {
-  if (zero === 'as recorded') return 0
-  return zero === 'end exhalation' ? endExhalationPressure : zero
+/** The turns of the volume with the pauses at them. */
+function restingTurns(log: CleanLog, noise: number): readonly TurningPoint[] {
+  const turns = turningPoints(log, noise)
+  const pauses = pausesAt(log, turns, noise)
+  return turns.map((turn, index) => {
+    const pause = pauses[index]
+    return pause === undefined ? turn : { ...turn, pause }
+  })
+}
+
+/** Mean pressure of the pauses at end exhalation; undefined where fewer than half of the breaths show one. */
+function pressureAtRest(log: CleanLog, breaths: readonly BreathRows[]): PressureDifference | undefined {
+  const rests = breaths.flatMap(({ start, end }) => {
+    const values = [start, end].flatMap(({ pause }) => (pause ? [meanWithin(pause, log.time, log.pressure)] : []))
+    return values.filter((value) => value !== undefined).slice(0, 1)
+  })
+  return rests.length > 0 && rests.length >= breaths.length / 2 ? (mean(rests) as PressureDifference) : undefined
+}
+
+function stepsOf({ channels }: CleanLog): { readonly pressureStep: number; readonly volumeStep: number } {
+  const { pressure, volume, isFlow } = channels
+  return { pressureStep: pressure.quantizationStep, volumeStep: isFlow ? 0 : volume.quantizationStep }
+}
+
+function totalPerLitre(rows: readonly BreathRow[]): EnergyPerVolume {
+  const work = rows.reduce((sum, row) => sum + row.workOfBreathingPerLitre * row.tidalVolume, 0)
+  return (work / rows.reduce((sum, row) => sum + row.tidalVolume, 0)) as EnergyPerVolume
+}
+
+function zeroPressure(zero: AnalysisOptions['zero'], atRest: number, middle: number): number {
+  if (typeof zero === 'number') return zero
+  return { 'as recorded': 0, 'end exhalation': atRest, 'middle line': middle }[zero]
 }
 
 function frequencyOf(breaths: readonly BreathRows[]): Frequency {
@@ -118,7 +152,14 @@ function samplesOf(breaths: readonly BreathRows[]): number {
   return mean(breaths.map(({ start, end }) => end.row - start.row))
 }
 
-function requireOptions({ zero, pressureGainUncertainty, lag }: AnalysisOptions): void {
+function requireOptions(options: AnalysisOptions): void {
+  requireKeys('options', options, { zero: true, pressureGainUncertainty: true, lag: false, drift: false })
+  const { zero, pressureGainUncertainty, lag } = options
+  if (typeof zero !== 'number') requireWord('options.zero', zero, ['as recorded', 'end exhalation', 'middle line'])
+  requireWord('options.drift', options.drift ?? 'removed', ['removed', 'kept'])
+  if (lag !== undefined) {
+    requireKeys('options.lag', lag, { delay: false, timeConstant: false, standardUncertainty: false })
+  }
   requireWithin('options.pressureGainUncertainty', pressureGainUncertainty, gainUncertainty)
   if (typeof zero === 'number') requireWithin('options.zero', zero, zeroRange)
   if (lag?.standardUncertainty !== undefined) {

@@ -1,5 +1,8 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { type ChannelHealth, healthOf } from './channel-health.ts'
 import { type LogColumn, requireEqualLength } from './column.ts'
+import { signalNoise } from './signal-noise.ts'
+import { spikeRows } from './spikes.ts'
 
 /** A log of breaths, in columns of SI, row by row. Missing values are NaN. */
 export interface BreathingLog {
@@ -21,6 +24,15 @@ export interface CleanLog {
   /** Rows before which the record has a gap. */
   readonly breaks: readonly number[]
   readonly rowsLeftOut: number
+  /** Rows whose volume or flow jumped away and back, left out as well. */
+  readonly spikes: number
+  readonly channels: {
+    readonly pressure: ChannelHealth
+    /** Of the volume, or of the flow that it is integrated from. */
+    readonly volume: ChannelHealth
+    readonly isFlow: boolean
+    readonly pressureSpikes: number
+  }
 }
 
 const fewestRows = 8
@@ -29,6 +41,7 @@ const gapInMedianSteps = 8
 
 /** The rows of a log that are whole, with flow integrated, in new columns. */
 export function cleanLog(log: BreathingLog): CleanLog {
+  requireKeys('log', log, { time: true, volume: false, flow: false, pressure: true })
   const { flow, pressure } = log
   const source = log.volume ?? flow
   if (source === undefined || (log.volume !== undefined && flow !== undefined)) throw notOneOf(source !== undefined)
@@ -36,15 +49,45 @@ export function cleanLog(log: BreathingLog): CleanLog {
   const kept = wholeRows(log.time, source, pressure)
   requireRows(kept.time.length, pressure.length)
   requireRising(kept.time)
-  if (flow !== undefined) integrate(kept.volume, kept.time)
-  return { ...kept, breaks: gaps(kept.time), rowsLeftOut: pressure.length - kept.time.length }
+  const spiky = spikeRows(kept.volume, signalNoise(kept.volume, kept.time))
+  const whole = withoutRows(kept, spiky)
+  const pressureNoise = signalNoise(whole.pressure, whole.time)
+  const channels = {
+    pressure: healthOf(whole.pressure, pressureNoise),
+    volume: healthOf(whole.volume, signalNoise(whole.volume, whole.time)),
+    isFlow: flow !== undefined,
+    pressureSpikes: spikeRows(whole.pressure, pressureNoise).length,
+  }
+  if (flow !== undefined) integrate(whole.volume, whole.time)
+  const rowsLeftOut = pressure.length - kept.time.length
+  return { ...whole, breaks: gaps(whole.time), rowsLeftOut, spikes: spiky.length, channels }
 }
 
-function wholeRows(
-  time: LogColumn,
-  source: LogColumn,
-  pressure: LogColumn,
-): Pick<CleanLog, 'time' | 'volume' | 'pressure'> {
+type Columns = Pick<CleanLog, 'time' | 'volume' | 'pressure'>
+
+/** The columns without some rows, in place. Too few rows are left as they are. */
+function withoutRows({ time, volume, pressure }: Columns, rows: readonly number[]): Columns {
+  if (rows.length === 0) return { time, volume, pressure }
+  let next = 0
+  let count = 0
+  for (let row = 0; row < time.length; row++) {
+    if (rows[next] === row) {
+      next++
+      continue
+    }
+    time[count] = time[row] as number
+    volume[count] = volume[row] as number
+    pressure[count] = pressure[row] as number
+    count++
+  }
+  return {
+    time: time.subarray(0, count),
+    volume: volume.subarray(0, count),
+    pressure: pressure.subarray(0, count),
+  }
+}
+
+function wholeRows(time: LogColumn, source: LogColumn, pressure: LogColumn): Columns {
   const rows = pressure.length
   const keptTime = new Float64Array(rows)
   const keptVolume = new Float64Array(rows)

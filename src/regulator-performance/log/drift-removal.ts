@@ -1,10 +1,15 @@
-import { type BreathRows, pressureTime } from './breath-rows.ts'
+import type { BreathRows } from './breath-rows.ts'
 import type { CleanLog } from './breathing-log.ts'
+import { mean } from './mean.ts'
+import { meanWithin, rowAt } from './pause.ts'
+import type { Pause, TurningPoint } from './turning-points.ts'
 
 /** What was taken off a channel over the whole record: SI, and s. */
 export interface RemovedDrift {
   readonly change: number
   readonly during: number
+  /** Standard uncertainty of the change. */
+  readonly uncertainty: number
 }
 
 /** A baseline through points of time, straight between them and beyond the first and the last. */
@@ -15,22 +20,23 @@ interface Baseline {
 
 /**
  * Takes the drift off pressure and volume, in place, and gives the breaths with their turns moved along.
- * Pressure: the mean over each whole breath must stay; volume: each end exhalation comes back to 0. What was at the start of the
- * record stays. A single breath shows no drift of pressure: it is left as it is.
+ * Pressure: what is read about each end exhalation must stay, in the pause where there is one. At that moment neither the size of the
+ * breaths nor elastance speaks. Volume: each end exhalation comes back to 0. What was at the start of the record stays. A single breath
+ * shows no drift of pressure: it is left as it is.
  */
 export function removeDrift(
   log: CleanLog,
   breaths: readonly BreathRows[],
   ofPressure: 'removed' | 'kept',
 ): { readonly breaths: readonly BreathRows[]; readonly pressure: RemovedDrift; readonly volume: RemovedDrift } {
-  const pressureLine = ofPressure === 'removed' ? meanPressures(log, breaths) : undefined
-  const volumeLine = endExhalations(breaths)
-  const start = pressureLine === undefined ? 0 : valueAt(pressureLine, log.time[0] as number)
+  const turns = endExhalations(breaths)
+  const pressureLine = ofPressure === 'removed' && breaths.length > 1 ? restPressures(log, breaths, turns) : undefined
+  const volumeLine = { time: turns.map(({ time }) => time), value: turns.map(({ volume }) => volume) }
   const last = log.time.length - 1
   const during = (log.time[last] as number) - (log.time[0] as number)
-  const pressureChange = pressureLine === undefined ? 0 : valueAt(pressureLine, log.time[last] as number) - start
-  const volumeChange = valueAt(volumeLine, log.time[last] as number) - valueAt(volumeLine, log.time[0] as number)
-  if (pressureLine !== undefined) subtract(log.pressure, log.time, pressureLine, start)
+  if (pressureLine !== undefined) {
+    subtract(log.pressure, log.time, pressureLine, valueAt(pressureLine, log.time[0] as number))
+  }
   subtract(log.volume, log.time, volumeLine, 0)
   const moved = breaths.map(({ start: a, middle, end }) => ({
     start: { ...a, volume: 0 },
@@ -39,29 +45,121 @@ export function removeDrift(
   }))
   return {
     breaths: moved,
-    pressure: { change: pressureChange, during },
-    volume: { change: volumeChange, during },
+    pressure: pressureLine === undefined ? { change: 0, during, uncertainty: 0 } : trendOf(pressureLine, during),
+    volume: trendOf(volumeLine, during),
   }
 }
 
-function meanPressures(log: CleanLog, breaths: readonly BreathRows[]): Baseline | undefined {
-  if (breaths.length < 2) return undefined
-  const value = breaths.map(({ start, middle, end }) => {
-    const sum = pressureTime(log, start, middle) + pressureTime(log, middle, end)
-    return sum / (end.time - start.time)
+// About an end exhalation without pause: this share of the breath on either side, without the samples that straddle the turn.
+const share = 0.07
+const straddling = 1.5
+
+/** Pressure at each end exhalation: in its pause, or the mean of both sides of the turn. All points are read in one way. */
+function restPressures(log: CleanLog, breaths: readonly BreathRows[], turns: readonly TurningPoint[]): Baseline {
+  const rests = turns.flatMap(({ pause }) => {
+    const value = pause && meanWithin(pause, log.time, log.pressure)
+    return pause === undefined || value === undefined ? [] : [{ time: (pause.from + pause.to) / 2, value }]
   })
-  return { time: breaths.map(({ start, end }) => (start.time + end.time) / 2), value }
+  if (rests.length >= 2 && rests.length >= 0.7 * turns.length) {
+    return smoothed(rests)
+  }
+  const reach = share * mean(breaths.map(({ start, end }) => end.time - start.time))
+  const step = ((log.time[log.time.length - 1] as number) - (log.time[0] as number)) / (log.time.length - 1)
+  const points = turns.flatMap(({ time, pause = { from: time, to: time } }) => {
+    const sides: readonly Pause[] = [
+      { from: pause.from - reach, to: pause.from - straddling * step },
+      { from: pause.to + straddling * step, to: pause.to + reach },
+    ]
+    const [before, after] = sides.map((side) => timeMean(side, log.time, log.pressure))
+    return before === undefined || after === undefined ? [] : [{ time, value: (before + after) / 2 }]
+  })
+  return smoothed(points)
 }
 
-function endExhalations(breaths: readonly BreathRows[]): Baseline {
-  const turns = breaths.flatMap(({ start, end }, index) => {
+interface Point {
+  readonly time: number
+  readonly value: number
+}
+
+// On either side. A zero wanders slowly; what differs from one breath to the next is the breaths.
+const neighbours = 4
+
+/** Each point on the straight line through it and its neighbours. */
+function smoothed(points: readonly Point[]): Baseline {
+  const value = points.map(({ time }, index) => {
+    const first = Math.max(0, Math.min(index - neighbours, points.length - 2 * neighbours - 1))
+    const near = points.slice(first, first + 2 * neighbours + 1)
+    const line = lineThrough(near)
+    return line.level + line.slope * (time - line.middle)
+  })
+  return { time: points.map(({ time }) => time), value }
+}
+
+interface Line {
+  readonly middle: number
+  readonly level: number
+  readonly slope: number
+  /** Sum of the squared distances from the middle. */
+  readonly variance: number
+}
+
+function lineThrough(points: readonly Point[]): Line {
+  const middle = mean(points.map(({ time }) => time))
+  const level = mean(points.map(({ value }) => value))
+  let covariance = 0
+  let variance = 0
+  for (const { time, value } of points) {
+    covariance += (time - middle) * (value - level)
+    variance += (time - middle) ** 2
+  }
+  return { middle, level, slope: variance > 0 ? covariance / variance : 0, variance }
+}
+
+/** Mean over time of a signal between two moments, straight between its samples; undefined where the record does not hold them. */
+function timeMean({ from, to }: Pause, time: Float64Array, values: Float64Array): number | undefined {
+  const first = rowAt(time, from)
+  if (first === 0 || to > (time[time.length - 1] as number) || !(to > from)) return undefined
+  const between = (row: number, at: number): number => {
+    const t0 = time[row - 1] as number
+    const v0 = values[row - 1] as number
+    return v0 + (((values[row] as number) - v0) * (at - t0)) / ((time[row] as number) - t0)
+  }
+  let t0 = from
+  let v0 = between(first, from)
+  let sum = 0
+  let row = first
+  for (; (time[row] as number) < to; row++) {
+    sum += ((v0 + (values[row] as number)) / 2) * ((time[row] as number) - t0)
+    t0 = time[row] as number
+    v0 = values[row] as number
+  }
+  sum += ((v0 + between(row, to)) / 2) * (to - t0)
+  return sum / (to - from)
+}
+
+function endExhalations(breaths: readonly BreathRows[]): readonly TurningPoint[] {
+  return breaths.flatMap(({ start, end }, index) => {
     const next = breaths[index + 1]
     return next !== undefined && next.start.time === end.time ? [start] : [start, end]
   })
-  return { time: turns.map(({ time }) => time), value: turns.map(({ volume }) => volume) }
+}
+
+/** The straight trend of a baseline over the record, and how sure it is by the scatter from point to point. */
+function trendOf({ time, value }: Baseline, during: number): RemovedDrift {
+  const n = time.length
+  if (n < 2) return { change: 0, during, uncertainty: 0 }
+  const { slope, variance } = lineThrough(time.map((t, k) => ({ time: t, value: value[k] as number })))
+  const steps = value
+    .slice(1)
+    .map((v, k) => v - (value[k] as number) - slope * ((time[k + 1] as number) - (time[k] as number)))
+  const scatter = steps.map(Math.abs).sort((a, b) => a - b)[steps.length >> 1] as number
+  // 1.4826 median sizes are a standard deviation; a step holds the scatter of two points
+  const sigma = n < 3 ? 0 : (1.4826 * scatter) / Math.SQRT2
+  return { change: slope * during, during, uncertainty: (sigma / Math.sqrt(variance)) * during }
 }
 
 function subtract(values: Float64Array, time: Float64Array, line: Baseline, keep: number): void {
+  if (line.time.length === 0) return
   let piece = 0
   for (let row = 0; row < values.length; row++) {
     const t = time[row] as number
@@ -71,6 +169,7 @@ function subtract(values: Float64Array, time: Float64Array, line: Baseline, keep
 }
 
 function valueAt(line: Baseline, t: number): number {
+  if (line.time.length === 0) return 0
   let piece = 0
   while (piece < line.time.length - 2 && (line.time[piece + 1] as number) <= t) piece++
   return onPiece(line, piece, t)

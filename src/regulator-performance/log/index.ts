@@ -14,6 +14,7 @@ export {
   type WorkUncertaintyInput,
   workUncertainty,
 } from './channel-error.ts'
+export { type ChannelHealth, channelHealth, type RepeatedRows } from './channel-health.ts'
 export { type LogColumn, type LoggedColumn, siColumn } from './column.ts'
 export type { ChannelLag } from './lag-correction.ts'
 export type { MeasuredWork } from './measured-work.ts'

@@ -1,6 +1,8 @@
 import { signFindings, unitFindings } from '../loop/judge-loop.ts'
 import type { LoopFinding } from '../loop/loop-finding.ts'
 import type { AnalysisOptions, BreathingAnalysis } from './analysed-breathing.ts'
+import type { ColumnSummary } from './breath-table.ts'
+import { breathFindings } from './outlier-breath.ts'
 
 interface LogFacts {
   readonly rowsLeftOut: number
@@ -10,7 +12,7 @@ interface LogFacts {
 }
 
 // From when on a departure is worth a word. Ours.
-const noticeable = { driftOfWork: 0.002, volumeDrift: 0.01, breathSpread: 0.1 }
+const noticeable = { driftOfWork: 0.002, shareOfSpread: 0.1, volumeDrift: 0.01, breathSpread: 0.1 }
 const fewSamples = 50 // the polygon of so many even samples loses 0.26 %
 const usualRate = { from: 3, to: 60 } // per minute
 
@@ -34,7 +36,9 @@ export function analysisFindings(
     ...recordFindings(analysis, facts),
     ...driftFindings(analysis, facts),
     ...lagFindings(analysis, facts),
-    ...breathFindings(analysis),
+    ...zeroFindings(analysis, facts),
+    ...breathFindings(analysis.breaths, analysis.noise.pressure),
+    ...rateFindings(analysis),
   ]
 }
 
@@ -71,9 +75,11 @@ function driftFindings(analysis: Analysis, { options }: LogFacts): readonly Loop
           : 'The drift of the pressure was kept, as asked.',
     })
   }
-  const { change, during } = removed.pressure
+  const { change, during, uncertainty } = removed.pressure
   const ofWork = ((change / during) * summary.duration.mean) / 2
-  if (Math.abs(ofWork) > noticeable.driftOfWork * Math.abs(work.value)) {
+  // Breaths of unlike size leave something of themselves in what is read about their ends.
+  const least = noticeable.driftOfWork + noticeable.shareOfSpread * relativeSpread(summary.tidalVolume)
+  if (Math.abs(ofWork) > least * Math.abs(work.value) && Math.abs(change) > 4 * uncertainty) {
     findings.push({
       code: 'drift-removed',
       text: `A drift of the pressure of ${figure(change)} Pa in ${figure(during)} s was removed; it would have added ${figure(ofWork / 1000)} J/L.`,
@@ -108,13 +114,34 @@ function lagFindings(analysis: Analysis, { options }: LogFacts): readonly LoopFi
   ]
 }
 
-function breathFindings({ summary, breathingFrequency }: Analysis): readonly LoopFinding[] {
+function zeroFindings(
+  { endExhalationPressure, middleLinePressure }: Analysis,
+  { options }: LogFacts,
+): readonly LoopFinding[] {
+  if (options.zero !== 'end exhalation' || endExhalationPressure !== undefined) return []
+  return [
+    {
+      code: 'zero-flow-not-seen',
+      text: `No pause shows the pressure without flow at end exhalation: ${figure(middleLinePressure)} Pa, half way between the halves, was taken. Halves and peaks are off by half of what the cracking pressures differ.`,
+    },
+  ]
+}
+
+function relativeSpread({ mean, standardDeviation }: ColumnSummary<number>): number {
+  return (standardDeviation ?? 0) / mean
+}
+
+function rateFindings({ summary, breathingFrequency }: Analysis): readonly LoopFinding[] {
   const findings: LoopFinding[] = []
-  const { mean, standardDeviation = 0 } = summary.tidalVolume
-  if (standardDeviation > noticeable.breathSpread * mean) {
+  const spreads = [
+    { name: 'tidal volumes', share: relativeSpread(summary.tidalVolume) },
+    { name: 'durations', share: relativeSpread(summary.duration) },
+  ].filter(({ share }) => share > noticeable.breathSpread)
+  if (spreads.length > 0) {
+    const shares = spreads.map(({ name, share }) => `the ${name} spread by ${figure(100 * share)} %`).join(' and ')
     findings.push({
       code: 'unlike-breaths',
-      text: `The tidal volumes spread by ${figure((100 * standardDeviation) / mean)} %: the mean stands for no single breath.`,
+      text: `${shares.replace('the', 'The')}: the mean stands for no single breath.`,
     })
   }
   const rate = breathingFrequency * 60

@@ -44,7 +44,9 @@ function shiftedTurns(turns: readonly TurningPoint[], time: Float64Array, delay:
     const late = turn.time + delay
     if (late < (time[0] as number) || late > (time[time.length - 1] as number)) return []
     while (row < time.length - 1 && (time[row + 1] as number) <= late) row++
-    return [{ ...turn, time: late, row }]
+    const { pause } = turn
+    const latePause = pause && { pause: { from: pause.from + delay, to: pause.to + delay } }
+    return [{ ...turn, time: late, row, ...latePause }]
   })
 }
 

@@ -20,6 +20,8 @@ export interface MeasuredWork {
     /** What noise of the volume leaves in the turns. */
     readonly tidalVolume: EnergyPerVolume
     readonly sampling: EnergyPerVolume
+    /** What the steps of the numbers leave, of a converter or of printed decimals. */
+    readonly resolution: EnergyPerVolume
   }
 }
 
@@ -36,6 +38,9 @@ const shareOfCurvature = 0.5
 // volume whatever the number of breaths: a rectangular distribution of that half width.
 const shareOfVolumeNoise = 1 / Math.sqrt(3)
 
+// Standard deviation of a rectangular distribution one step wide.
+const rectangular = 1 / Math.sqrt(12)
+
 // What two standard uncertainties of a normal distribution cover: the usual reading of "95 %".
 const coverage = 0.9545
 
@@ -44,7 +49,11 @@ export function measuredWork(
   measured: readonly MeasuredBreath[],
   { pressureGainUncertainty, lag }: StatedChannel,
   noise: { readonly pressure: number; readonly volume: number },
-  samplesPerBreath: number,
+  {
+    samplesPerBreath,
+    pressureStep,
+    volumeStep,
+  }: { readonly samplesPerBreath: number; readonly pressureStep: number; readonly volumeStep: number },
 ): MeasuredWork {
   const works = measured.map((one) => one.inhalationPerLitre + one.exhalationPerLitre)
   const value = mean(works)
@@ -58,14 +67,21 @@ export function measuredWork(
           standardUncertainty: (noise.pressure * Math.PI) / Math.sqrt(2 * samplesPerBreath),
           degreesOfFreedom: samplesPerBreath,
         }
+  const tidalVolume = mean(measured.map((one) => one.tidalVolume))
+  // A machine repeats its breaths, so that the mean of many does not average the steps away: as much as a single breath leaves.
+  const resolution = Math.hypot(
+    (rectangular * pressureStep * Math.PI) / Math.sqrt(2 * samplesPerBreath),
+    (Math.abs(value) * rectangular * volumeStep) / tidalVolume,
+  )
   const parts = {
     breaths: breaths.standardUncertainty,
     pressureGain: Math.abs(value) * pressureGainUncertainty,
     lag: Math.abs(mean(measured.map((one) => one.perDelay))) * (lag?.standardUncertainty ?? 0),
-    tidalVolume: (Math.abs(value) * shareOfVolumeNoise * noise.volume) / mean(measured.map((one) => one.tidalVolume)),
+    tidalVolume: (Math.abs(value) * shareOfVolumeNoise * noise.volume) / tidalVolume,
     sampling: shareOfCurvature * Math.abs(mean(measured.map((one) => one.curvaturePerLitre))),
+    resolution,
   }
-  const combined = Math.hypot(parts.breaths, parts.pressureGain, parts.lag, parts.tidalVolume, parts.sampling)
+  const combined = Math.hypot(...Object.values(parts))
   const degreesOfFreedom = combined > 0 ? effectiveDegreesOfFreedom(combined, [breaths]) : Infinity
   const factor = coverageFactor({ probability: coverage, degreesOfFreedom, sides: 'two' })
   return {

@@ -1,3 +1,9 @@
+/** A stretch without flow, s. */
+export interface Pause {
+  readonly from: number
+  readonly to: number
+}
+
 /** Where a breath turns: at end exhalation the volume is lowest, at end inhalation highest. */
 export interface TurningPoint {
   /** The row nearest to it. */
@@ -5,6 +11,8 @@ export interface TurningPoint {
   readonly time: number
   readonly volume: number
   readonly kind: 'lowest' | 'highest'
+  /** Where the volume rests there. */
+  readonly pause?: Pause
 }
 
 interface Signal {
@@ -12,8 +20,9 @@ interface Signal {
   readonly volume: Float64Array
 }
 
-// A turn counts once the volume has come back by this share of a usual swing: coughs and noise do not.
-const shareOfSwing = 0.4
+// A turn counts once the volume has come back by this share of a usual swing, and stands clear of the noise: a small breath is a breath.
+const shareOfSwing = 0.1
+const timesNoise = 12
 // About 20° of a sinusoid, within which a parabola is exact to 1e-4.
 const fitShareOfBreath = 1 / 18
 // A first or last turn may be an end of the record instead; it counts if it comes this near to the others.
@@ -21,10 +30,8 @@ const endTolerance = 0.05
 
 /** All turns of the volume, refined between the samples. Empty if it does not rise and fall. */
 export function turningPoints(signal: Signal, noise: number): readonly TurningPoint[] {
-  const rough = roughTurns(signal.volume, noise)
-  const swing = medianSwing(signal.volume, rough)
+  const { turns, swing } = clearTurns(signal.volume, noise)
   if (swing === 0) return []
-  const turns = turnsBeyond(signal.volume, shareOfSwing * swing)
   const half = Math.max(1, Math.round(fitShareOfBreath * rowsPerBreath(turns, signal.time.length)))
   const refined = turns.map(({ row, sign }): TurningPoint => {
     const vertex = vertexNear(signal.time, signal.volume, row, half, noise, sign)
@@ -36,6 +43,21 @@ export function turningPoints(signal: Signal, noise: number): readonly TurningPo
 interface RoughTurn {
   readonly row: number
   readonly sign: 1 | -1
+}
+
+/** The turns that stand clear of the noise, and their median swing. A few large breaths may hide small ones at first. */
+function clearTurns(
+  volume: Float64Array,
+  noise: number,
+): { readonly turns: readonly RoughTurn[]; readonly swing: number } {
+  let turns = roughTurns(volume, noise)
+  let swing = medianSwing(volume, turns)
+  for (let before = Infinity; swing > 0 && swing < 0.9 * before; ) {
+    before = swing
+    turns = turnsBeyond(volume, Math.max(shareOfSwing * swing, timesNoise * noise))
+    swing = medianSwing(volume, turns)
+  }
+  return { turns, swing }
 }
 
 /** Lowers the threshold until the volume turns at least three times: a drift may be larger than a breath. */

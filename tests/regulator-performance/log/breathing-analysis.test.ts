@@ -188,8 +188,8 @@ test('the zero moves work between the halves and leaves the sum', () => {
   expect(stated.summary.inhalationPerLitre.mean - recorded.summary.inhalationPerLitre.mean).toBeCloseTo(200, 6)
   expect(stated.summary.inhalationPressure.mean - recorded.summary.inhalationPressure.mean).toBeCloseTo(-200, 6)
   // half way between the cracking pressures of −0.4 and +0.15 kPa, and the offset
-  expect(atEnd.endExhalationPressure / 1000).toBeCloseTo(0.2 + (0.15 - 0.4) / 2, 2)
-  expect(atEnd.removed.zeroPressure).toBe(atEnd.endExhalationPressure)
+  expect(atEnd.middleLinePressure / 1000).toBeCloseTo(0.2 + (0.15 - 0.4) / 2, 2)
+  expect(atEnd.removed.zeroPressure).toBe(atEnd.middleLinePressure)
 })
 
 test('units, a shift of the clock and the flow in place of the volume change nothing', () => {
