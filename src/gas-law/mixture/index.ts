@@ -13,6 +13,7 @@ export {
   sameMixture,
   trimix,
 } from './mixture.ts'
+export { mixtureFromText } from './mixture-text.ts'
 export {
   mixtureOfPartialPressures,
   type PartialPressures,
