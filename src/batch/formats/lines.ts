@@ -1,0 +1,65 @@
+import type { ReadFrom } from './row-format.ts'
+
+/** A piece of a text file that ends with a whole record. */
+export interface TextPiece {
+  readonly text: string
+  /** Bytes from the start of the file to the end of this piece. */
+  readonly next: number
+}
+
+const lineFeed = 10
+const quote = 34
+const pieceSize = 1 << 20
+
+/**
+ * Cuts a stream of bytes into pieces that end with a whole record. Positions are counted in bytes, so that a later run can go on from
+ * one of them. A line feed within quotes ends no record.
+ *
+ * @param bytes - the file, from the position on
+ * @param options - position of the first byte; whether quotes hide line feeds, as in CSV
+ * @returns pieces of about a mebibyte
+ */
+export async function* textPieces(
+  bytes: AsyncIterable<Uint8Array>,
+  options: { readonly from: ReadFrom['position']; readonly isQuoted: boolean },
+): AsyncGenerator<TextPiece> {
+  const decoder = new TextDecoder('utf-8', { ignoreBOM: true })
+  let held: Uint8Array[] = []
+  let heldLength = 0
+  let position = options.from
+  for await (const chunk of bytes) {
+    held.push(chunk)
+    heldLength += chunk.length
+    if (heldLength < pieceSize) continue
+    const joined = Buffer.concat(held, heldLength)
+    const end = options.isQuoted ? endOfRecords(joined) : joined.lastIndexOf(lineFeed) + 1
+    if (end > 0) {
+      position += end
+      yield { text: decoder.decode(joined.subarray(0, end)), next: position }
+    }
+    held = [joined.subarray(end)]
+    heldLength = joined.length - end
+  }
+  if (heldLength > 0) {
+    position += heldLength
+    yield { text: decoder.decode(Buffer.concat(held, heldLength)), next: position }
+  }
+}
+
+/** The place after the last line feed that stands outside quotes: a record may hold line feeds of its own. */
+function endOfRecords(bytes: Buffer): number {
+  let isInside = false
+  let from = 0
+  let end = 0
+  for (let at = bytes.indexOf(quote); at >= 0; at = bytes.indexOf(quote, from)) {
+    if (!isInside) {
+      const last = bytes.subarray(from, at).lastIndexOf(lineFeed)
+      if (last >= 0) end = from + last + 1
+    }
+    isInside = !isInside
+    from = at + 1
+  }
+  if (isInside) return end
+  const last = bytes.subarray(from).lastIndexOf(lineFeed)
+  return last >= 0 ? from + last + 1 : end
+}

@@ -1,0 +1,144 @@
+import type { BlockColumn, RowBlock } from '../rows/row-block.ts'
+import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
+
+/**
+ * Rows of a Parquet file, a row group a block.
+ *
+ * @param path - of the file
+ * @param options - where reading starts, counted in row groups
+ * @returns blocks as large as the row groups of the file
+ */
+export async function* parquetBlocks(
+  path: string,
+  options: { readonly from?: ReadFrom } = {},
+): AsyncGenerator<ReadBlock> {
+  const { asyncBufferFromFile, parquetMetadataAsync, parquetRead } = await import('hyparquet')
+  const file = await asyncBufferFromFile(path)
+  const metadata = await parquetMetadataAsync(file)
+  let row = options.from?.row ?? 0
+  const groups = metadata.row_groups.slice(options.from?.position ?? 0)
+  let position = options.from?.position ?? 0
+  for (const group of groups) {
+    const count = Number(group.num_rows)
+    const parts = new Map<string, { readonly start: number; readonly data: ArrayLike<unknown> }[]>()
+    await parquetRead({
+      file,
+      metadata,
+      rowStart: row,
+      rowEnd: row + count,
+      onChunk: ({ columnName, columnData, rowStart }) => {
+        const list = parts.get(columnName) ?? []
+        list.push({ start: rowStart - row, data: columnData })
+        parts.set(columnName, list)
+      },
+    })
+    position++
+    const columns = Object.fromEntries([...parts].map(([name, list]) => [name, joined(list, count)]))
+    yield { from: row, count, columns, faults: new Map(), next: position }
+    row += count
+  }
+}
+
+/** One column of a group: numbers where the first value that is there is one, texts otherwise. */
+function joined(
+  parts: readonly { readonly start: number; readonly data: ArrayLike<unknown> }[],
+  count: number,
+): BlockColumn {
+  const first = firstValue(parts)
+  if (typeof first === 'number' || typeof first === 'bigint') {
+    const numbers = new Float64Array(count).fill(Number.NaN)
+    for (const { start, data } of parts) {
+      if (data instanceof Float64Array) numbers.set(data, start)
+      else for (let i = 0; i < data.length; i++) numbers[start + i] = numberOf(data[i])
+    }
+    return numbers
+  }
+  const texts = new Array<string>(count).fill('')
+  for (const { start, data } of parts) for (let i = 0; i < data.length; i++) texts[start + i] = textOf(data[i])
+  return texts
+}
+
+function firstValue(parts: readonly { readonly data: ArrayLike<unknown> }[]): unknown {
+  for (const { data } of parts) {
+    for (let i = 0; i < data.length; i++) if (data[i] !== null && data[i] !== undefined) return data[i]
+  }
+  return Number.NaN
+}
+
+function numberOf(value: unknown): number {
+  return value === null || value === undefined ? Number.NaN : Number(value)
+}
+
+function textOf(value: unknown): string {
+  if (value === null || value === undefined) return ''
+  return typeof value === 'string' ? value : JSON.stringify(value)
+}
+
+/**
+ * Writes rows as Parquet: the columns as read, then the results, null where the row is bad, `code` and `error`. A block becomes a row
+ * group.
+ *
+ * @param results - names and units of the results
+ * @returns the writer
+ */
+export async function parquetWriter(results: readonly ResultHeading[]): Promise<RowWriter> {
+  const { ByteWriter, ParquetWriter, schemaFromColumnData } = await import('hyparquet-writer')
+  const bytes = new ByteWriter()
+  let writer: InstanceType<typeof ParquetWriter> | undefined
+  const taken = (): Uint8Array => {
+    const made = bytes.getBytes().slice()
+    bytes.index = 0
+    return made
+  }
+  return {
+    start: (first) => {
+      const columnData = [...sourceColumns(first), ...results.map((heading) => column(headingOf(heading), []))]
+      columnData.push(
+        { name: 'code', data: [], type: 'INT32' },
+        { name: 'error', data: [], type: 'STRING', nullable: true },
+      )
+      writer = new ParquetWriter({ writer: bytes, schema: schemaFromColumnData({ columnData }), createdBy: 'litrebar' })
+      return new Uint8Array(0)
+    },
+    block: async (rows, made) => {
+      const columnData = sourceColumns(rows)
+      for (const heading of results) columnData.push(column(headingOf(heading), withNulls(made.values[heading.name])))
+      columnData.push({ name: 'code', data: Int32Array.from(made.code), type: 'INT32' })
+      const errors = Array.from({ length: rows.count }, (_, row) => made.errors.get(row) ?? null)
+      columnData.push({ name: 'error', data: errors, type: 'STRING', nullable: true })
+      await writer?.write({ columnData, rowGroupSize: Math.max(1, rows.count) })
+      return taken()
+    },
+    end: async () => {
+      await writer?.finish()
+      return taken()
+    },
+  }
+}
+
+interface WrittenColumn {
+  readonly name: string
+  readonly data: (string | number | null)[] | Float64Array | Int32Array
+  readonly type: 'DOUBLE' | 'STRING' | 'INT32'
+  readonly nullable?: boolean
+}
+
+function sourceColumns(rows: RowBlock): WrittenColumn[] {
+  return Object.entries(rows.columns).map(([name, given]) =>
+    given instanceof Float64Array
+      ? column(name, withNulls(given))
+      : { name, data: given.map((text) => (text === '' ? null : text)), type: 'STRING', nullable: true },
+  )
+}
+
+function column(name: string, data: WrittenColumn['data']): WrittenColumn {
+  return { name, data, type: 'DOUBLE', nullable: true }
+}
+
+/** NaN is no number in a file: null says that nothing is there. */
+function withNulls(values: Float64Array | undefined): WrittenColumn['data'] {
+  if (values === undefined) return []
+  return values.some((value) => Number.isNaN(value))
+    ? Array.from(values, (value) => (Number.isNaN(value) ? null : value))
+    : values
+}

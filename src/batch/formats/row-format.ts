@@ -1,0 +1,37 @@
+import type { ResultBlock, RowBlock } from '../rows/row-block.ts'
+
+/** A block of rows as a reader gives it. */
+export interface ReadBlock extends RowBlock {
+  /** Where reading goes on after this block: bytes of a text, or batches of a binary file. A resumed run starts here. */
+  readonly next: number
+  /** The rows as they stood, for formats that keep a row as it is and add to it. */
+  readonly texts?: readonly string[]
+}
+
+/** Where reading starts. */
+export interface ReadFrom {
+  /** Bytes or batches, as in `next`; 0 at the start. */
+  readonly position: number
+  /** Number of the first row to come. */
+  readonly row: number
+}
+
+/** A name and unit of a result, as a heading shows them. */
+export interface ResultHeading {
+  readonly name: string
+  readonly unit: string
+}
+
+/** Turns blocks into the bytes of a file. */
+export interface RowWriter {
+  /** What stands before the first row. */
+  readonly start: (first: RowBlock) => Promise<Uint8Array> | Uint8Array
+  readonly block: (rows: ReadBlock, results: ResultBlock) => Promise<Uint8Array> | Uint8Array
+  /** What stands after the last row. */
+  readonly end: () => Promise<Uint8Array> | Uint8Array
+}
+
+/** Heading of a result column: `density (kg/m³)`. */
+export function headingOf({ name, unit }: ResultHeading): string {
+  return unit === '' ? name : `${name} (${unit})`
+}

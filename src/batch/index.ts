@@ -1,0 +1,7 @@
+export type { RowFormatName } from './formats/format.table.ts'
+export type { CalculationName } from './rows/calculation.table.ts'
+export type { BlockColumn, ResultBlock, RowBlock } from './rows/row-block.ts'
+export { type RowComputer, rowComputer } from './rows/row-computer.ts'
+export type { RowInputName } from './rows/row-input.table.ts'
+export { type InputSource, type RowPlan, rowPlanSchema } from './rows/row-plan.ts'
+export { type RunOptions, type RunProgress, type RunSummary, runRows } from './run/run-rows.ts'

@@ -1,0 +1,56 @@
+import { isLitrebarError } from '../../errors/index.ts'
+import { type Mixture, type TabulatedFunction, type TabulateOptions, tabulated } from '../../gas-law/index.ts'
+import type { AbsolutePressure, Temperature } from '../../units/index.ts'
+import { propertyOf, type StateProperty } from './calculation.table.ts'
+
+/** A property of one mixture, as a table where the property allows one. */
+export interface PreparedProperty {
+  /** Whether the table holds the property over the pressure: a density is far smoother so. */
+  readonly isPerPressure: boolean
+  readonly exactly: (pressure: AbsolutePressure, temperature: Temperature) => number
+  readonly table: TabulatedFunction | undefined
+}
+
+// What breathing gas meets in cylinders, from a cold night to a hot fill. Rows outside go by the full equation.
+const box = {
+  pressure: [0.5e5 as AbsolutePressure, 350e5 as AbsolutePressure],
+  temperature: [243.15 as Temperature, 338.15 as Temperature],
+} as const satisfies Omit<TabulateOptions, 'tolerance'>
+
+/**
+ * A property made ready for many rows. The box of the table is always the same, so that a result never depends on the other rows.
+ *
+ * @param property - its name
+ * @param mixture - the gas
+ * @param options - model of the gas; largest error of the table and of what, 0 for no table
+ * @returns the function, and its table where it has one
+ */
+export function preparedProperty(
+  property: StateProperty,
+  mixture: Mixture,
+  options: {
+    readonly gas: 'real' | 'ideal'
+    readonly tolerance: number
+    readonly errorOf: 'each' | 'largest'
+  },
+): PreparedProperty {
+  const exactly = propertyOf(property, mixture, options.gas)
+  const isPerPressure = property === 'molarDensity'
+  if (options.tolerance === 0) return { exactly, isPerPressure, table: undefined }
+  const tolerance = Math.max(options.tolerance, isTransport(property) ? transportTolerance : 0)
+  const smooth: typeof exactly = isPerPressure ? (p, t) => exactly(p, t) / p : exactly
+  try {
+    return { exactly, isPerPressure, table: tabulated(smooth, { ...box, tolerance, errorOf: options.errorOf }) }
+  } catch (thrown) {
+    // too close to condensing for a table: every row goes by the full equation
+    if (isLitrebarError(thrown)) return { exactly, isPerPressure, table: undefined }
+    throw thrown
+  }
+}
+
+// The published correlation for helium has a kink at 300 K; a thousandth of what transport properties are known to is enough.
+const transportTolerance = 1e-5
+
+function isTransport(property: StateProperty): boolean {
+  return property === 'viscosity' || property === 'thermalConductivity'
+}

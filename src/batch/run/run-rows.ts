@@ -1,0 +1,245 @@
+import { once } from 'node:events'
+import { createReadStream, createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
+import { LitrebarError, requireKeys, rowCodes } from '../../errors/index.ts'
+import { formatOfPath, type RowFormatName, type RowSource, rowFormats } from '../formats/format.table.ts'
+import type { ReadBlock } from '../formats/row-format.ts'
+import { rowComputer } from '../rows/row-computer.ts'
+import type { RowPlan } from '../rows/row-plan.ts'
+import { version } from '../version.ts'
+import { dataHash, fileHash, fileMark } from './fingerprint.ts'
+import { type Journal, journalPath, readJournal, removeJournal, writeJournal } from './journal.ts'
+
+/** What is read, what is written, and how. */
+export interface RunOptions {
+  /** Path of the input, or `-` for standard input. */
+  readonly input: string
+  /** Path of the output, or `-` for standard output. */
+  readonly output: string
+  /** A plan, or the path of a JSON file that holds one. */
+  readonly plan: RowPlan | string
+  /** Form of the input; by the ending of its name unless given. */
+  readonly inputFormat?: RowFormatName
+  /** Form of the output; by the ending of its name unless given. */
+  readonly outputFormat?: RowFormatName
+  /** Go on with an output whose run was killed, where there is one. */
+  readonly resume?: boolean
+  /** Write over an output that is there. */
+  readonly overwrite?: boolean
+  /** Told after every block. */
+  readonly onProgress?: (progress: RunProgress) => void
+}
+
+/** How far a run has come. */
+export interface RunProgress {
+  readonly rows: number
+  readonly bad: number
+  readonly seconds: number
+  /** Share of the input that has been read, 0 to 1; undefined for a stream. */
+  readonly share: number | undefined
+}
+
+/** What a run did. */
+export interface RunSummary {
+  readonly rows: number
+  /** Bad rows by the name of their code. */
+  readonly bad: Readonly<Record<string, number>>
+  readonly seconds: number
+  /** Rows that an earlier run had done. */
+  readonly resumedFrom: number
+  /** Path of the record of where the output comes from; undefined on standard output. */
+  readonly provenance: string | undefined
+}
+
+const optionKeys = {
+  input: true,
+  output: true,
+  plan: true,
+  inputFormat: false,
+  outputFormat: false,
+  resume: false,
+  overwrite: false,
+  onProgress: false,
+}
+
+/**
+ * Computes a file of rows: read block by block, computed by the plan, written in the same order, every row in its place. The memory
+ * does not grow with the file. Beside the output lies a journal while the run goes on, with which a killed run is taken up again, and
+ * afterwards the record of where the output comes from.
+ *
+ * @param options - input, output, plan; formats by the endings of the names unless stated
+ * @returns rows, bad rows by code, seconds
+ * @throws LitrebarError `input` for options, a plan or a file that cannot be followed, an output that is there already, or a journal
+ *   of another run; `unit` for a column whose sizes betray another unit
+ * @source as the functions that the plan names
+ */
+export async function runRows(options: RunOptions): Promise<RunSummary> {
+  requireKeys('options', options, optionKeys)
+  const started = performance.now()
+  const { input, output } = options
+  const plan = typeof options.plan === 'string' ? planFromFile(options.plan) : options.plan
+  const inputFormat = options.inputFormat ?? formatOfPath(input)
+  const outputFormat = options.outputFormat ?? formatOfPath(output)
+  const formats = rowFormats()
+  const computer = rowComputer(plan)
+  const planHash = dataHash({ plan, inputFormat, outputFormat, version })
+  const inputMark = input === '-' ? '' : markOf(input)
+  const journal = journalFor(options, { planHash, inputMark, canGoOn: formats[outputFormat].canGoOn })
+  const inputSize = Number(inputMark.split('-')[0])
+  const source: RowSource = {
+    path: input === '-' ? undefined : input,
+    bytes: (position) =>
+      input === '-' ? process.stdin : createReadStream(input, { start: position, highWaterMark: 1 << 20 }),
+  }
+  const writer = await formats[outputFormat].writer(computer.results)
+  const sink = openSink(output, journal)
+  const tally = new Map(Object.entries(journal?.bad ?? {}))
+  let headings = journal?.headings
+  let rows = journal?.rows ?? 0
+  let outputBytes = journal?.outputBytes ?? 0
+  const from = { position: journal?.position ?? 0, row: rows }
+  const write = async (bytes: Uint8Array): Promise<void> => {
+    outputBytes += bytes.length
+    if (bytes.length > 0) await sink.write(bytes)
+  }
+  for await (const block of formats[inputFormat].blocks(source, { columns: computer.columns, from, headings })) {
+    if (journal === undefined && headings === undefined) await write(await writer.start(block))
+    headings ??= Object.keys(block.columns)
+    const made = computer.compute(block)
+    await write(await writer.block(block, made))
+    rows += block.count
+    countBad(made.code, tally)
+    if (output !== '-') {
+      await sink.settled()
+      writeJournal(output, {
+        planHash,
+        inputMark,
+        position: block.next,
+        rows,
+        outputBytes,
+        bad: Object.fromEntries(tally),
+        headings,
+      })
+    }
+    options.onProgress?.({
+      rows,
+      bad: sum(tally),
+      seconds: (performance.now() - started) / 1000,
+      share: shareOf(block, inputFormat, inputSize),
+    })
+  }
+  await write(await writer.end())
+  await sink.close()
+  const bad = Object.fromEntries(tally)
+  let provenance: string | undefined
+  if (output !== '-') {
+    provenance = `${output}.provenance.json`
+    const record = {
+      litrebar: version,
+      plan,
+      input: { format: inputFormat, sha256: input === '-' ? undefined : await fileHash(input) },
+      output: { format: outputFormat, sha256: await fileHash(output), rows, bad },
+      engine: { node: process.versions.node, v8: process.versions.v8, architecture: process.arch },
+    }
+    writeFileSync(provenance, `${JSON.stringify(record, undefined, 2)}\n`)
+    removeJournal(output)
+  }
+  return { rows, bad, seconds: (performance.now() - started) / 1000, resumedFrom: from.row, provenance }
+}
+
+function planFromFile(path: string): RowPlan {
+  return JSON.parse(readFileSync(path, 'utf8')) as RowPlan
+}
+
+function markOf(path: string): string {
+  if (existsSync(path)) return fileMark(path)
+  throw refused('options.input', `'${path}'`, 'a file that is there', 'Check the path.')
+}
+
+function journalFor(
+  { output, resume = false, overwrite = false }: RunOptions,
+  now: { readonly planHash: string; readonly inputMark: string; readonly canGoOn: boolean },
+): Journal | undefined {
+  if (output === '-') return undefined
+  const journal = resume ? readJournal(output) : undefined
+  if (journal === undefined || !now.canGoOn) {
+    if (existsSync(output) && !overwrite && !resume)
+      throw refused(
+        'options.output',
+        `'${output}', which is there`,
+        'a new file',
+        'Choose another name, resume, or overwrite.',
+      )
+    if (existsSync(output) && resume && !existsSync(journalPath(output)) && !overwrite)
+      throw refused(
+        'options.output',
+        `'${output}' without a journal`,
+        'the output of a run that was stopped',
+        'It is complete, or of another origin.',
+      )
+    return undefined
+  }
+  if (journal.planHash === now.planHash && journal.inputMark === now.inputMark) return journal
+  const other = journal.planHash === now.planHash ? 'input' : 'plan, format or version'
+  throw refused(
+    'options.resume',
+    `a run with another ${other}`,
+    'the same plan and input',
+    'Start anew with overwrite.',
+  )
+}
+
+/** Where bytes go, in order, waiting when the other side is slow. */
+interface Sink {
+  readonly write: (bytes: Uint8Array) => Promise<void>
+  /** Resolves when all that was written has reached the system. */
+  readonly settled: () => Promise<void>
+  readonly close: () => Promise<void>
+}
+
+function openSink(output: string, journal: Journal | undefined): Sink {
+  if (journal !== undefined) truncateSync(output, journal.outputBytes)
+  const stream =
+    output === '-' ? process.stdout : createWriteStream(output, { flags: journal === undefined ? 'w' : 'a' })
+  let last: Promise<void> = Promise.resolve()
+  return {
+    write: (bytes) => {
+      last = new Promise((resolve, reject) => {
+        stream.write(bytes, (error) => (error ? reject(error) : resolve()))
+      })
+      return last
+    },
+    settled: () => last,
+    close: async () => {
+      await last
+      if (output === '-') return
+      stream.end()
+      await once(stream, 'close')
+    },
+  }
+}
+
+const codeNames = Object.keys(rowCodes)
+
+function countBad(code: Uint8Array, tally: Map<string, number>): void {
+  for (const each of code) {
+    if (each === rowCodes.good) continue
+    const name = codeNames[each] ?? ''
+    tally.set(name, (tally.get(name) ?? 0) + 1)
+  }
+}
+
+function sum(tally: Map<string, number>): number {
+  let all = 0
+  for (const count of tally.values()) all += count
+  return all
+}
+
+function shareOf({ next }: ReadBlock, format: RowFormatName, size: number): number | undefined {
+  return (format === 'csv' || format === 'tsv' || format === 'ndjson') && size > 0
+    ? Math.min(1, next / size)
+    : undefined
+}
+
+function refused(argument: string, value: string, expected: string, hint: string): LitrebarError {
+  return new LitrebarError({ code: 'input', argument, value, expected, hint })
+}
