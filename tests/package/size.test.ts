@@ -89,17 +89,17 @@ for (const [name, { code, contains, limit }] of Object.entries(shares)) {
 // A room with all that it needs of the rooms below it.
 const budgets: Readonly<Record<string, number>> = {
   errors: 1.7 * kB,
-  units: 12 * kB,
-  references: 7.2 * kB,
-  uncertainty: 7 * kB,
-  environment: 8.3 * kB,
-  'gas-law': 35 * kB,
-  cylinder: 77 * kB,
-  'regulator-performance': 55 * kB,
-  consumption: 28 * kB,
+  units: 13 * kB,
+  references: 12 * kB,
+  uncertainty: 9 * kB,
+  environment: 10 * kB,
+  'gas-law': 42 * kB,
+  cylinder: 130 * kB,
+  'regulator-performance': 95 * kB,
+  consumption: 60 * kB,
   charging: 60 * kB,
-  gauges: 10 * kB,
-  buoyancy: 6.1 * kB,
+  gauges: 40 * kB,
+  buoyancy: 16 * kB,
 }
 
 const coreRooms = layers.core.flat().filter((room) => modules.some(([name]) => name === `litrebar/${room}`))
@@ -139,7 +139,7 @@ for (const room of coreRooms) {
 }
 
 // Nobody ships it all; the figure shows how the whole grows.
-test('all core rooms together, registry and real gas included, stay within 160 kB', async () => {
+test('all core rooms together, registry and real gas included, stay within 300 kB', async () => {
   const everything = await bundle(`export * from 'litrebar'`)
-  expectWithin('the root entry', everything, 160 * kB)
+  expectWithin('the root entry', everything, 300 * kB)
 })
