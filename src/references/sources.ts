@@ -42,6 +42,13 @@ export const sources = {
     publisher: 'UNECE',
     kind: 'regulation',
   },
+  'afs-norway-2013': {
+    title: 'Norwegian regulation on the performance of work, chapter 25',
+    edition: 'as changed 2013-12-30 no. 1725',
+    scheme: 'paragraph',
+    publisher: 'Norwegian labour authority',
+    kind: 'regulation',
+  },
   'anthonisen-1976': {
     title: 'Anthonisen and others, Undersea Biomedical Research 3:95',
     edition: '1976',
@@ -62,6 +69,13 @@ export const sources = {
     scheme: 'equation',
     publisher: 'NIST',
     kind: 'paper',
+  },
+  'as-2030': {
+    title: 'AS 2030.1 and AS 2337',
+    edition: 'as told by a test station',
+    scheme: 'clause',
+    publisher: 'Standards Australia',
+    kind: 'standard',
   },
   'ashrae-fundamentals-2017': {
     title: 'ASHRAE Handbook, Fundamentals, chapter 1',
@@ -90,6 +104,13 @@ export const sources = {
     scheme: 'abstract',
     publisher: 'ASME',
     kind: 'paper',
+  },
+  'betrsichv-2015': {
+    title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
+    edition: 'as amended 2021-07-27',
+    scheme: 'annex',
+    publisher: 'German federal law',
+    kind: 'regulation',
   },
   'cfr-29-1910-430': {
     title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
@@ -189,6 +210,13 @@ export const sources = {
     publisher: 'PHMSA',
     kind: 'regulation',
   },
+  'cfr-49-178-71': {
+    title: '49 CFR 178.71, UN pressure receptacles',
+    edition: '2015, amended since',
+    scheme: 'paragraph',
+    publisher: 'PHMSA',
+    kind: 'regulation',
+  },
   'cfr-49-180-203': {
     title: '49 CFR 180.203, definitions for cylinders',
     edition: '2004',
@@ -212,7 +240,7 @@ export const sources = {
   },
   'cfr-49-180-209': {
     title: '49 CFR 180.209, requalification table',
-    edition: '2008',
+    edition: '2014, amended since (85 FR 85380, 89 FR 15636)',
     scheme: 'table or paragraph',
     publisher: 'PHMSA',
     kind: 'regulation',
@@ -286,6 +314,13 @@ export const sources = {
     scheme: 'table',
     publisher: 'none',
     kind: 'handbook',
+  },
+  'decreto-italia-2001': {
+    title: 'Italian rules on breathing cylinders: D.Lgs. 93/2000, DM 329/2004 annex B',
+    edition: 'as told by trade pages',
+    scheme: 'annex',
+    publisher: 'none',
+    kind: 'common-practice',
   },
   'din-477': {
     title: 'DIN 477, gas cylinder valve connections',
@@ -378,12 +413,33 @@ export const sources = {
     publisher: 'none',
     kind: 'regulation',
   },
+  'french-order-2000': {
+    title: 'French order of 15 March 2000 on pressure equipment in service',
+    edition: 'as codified',
+    scheme: 'article',
+    publisher: 'French law',
+    kind: 'regulation',
+  },
+  'french-order-2017': {
+    title: 'French order of 20 November 2017 on pressure equipment in service',
+    edition: '2017, art. 18 as shown by a body of the building trade',
+    scheme: 'article',
+    publisher: 'French law',
+    kind: 'regulation',
+  },
   'gerg-2008': {
     title: 'Kunz and Wagner, The GERG-2008 wide-range equation of state, J. Chem. Eng. Data 57:3032',
     edition: '2012',
     scheme: 'equation or table',
     publisher: 'none',
     kind: 'paper',
+  },
+  'german-trg-102': {
+    title: 'TRG 102 (Germany)',
+    edition: 'as told by a test house',
+    scheme: 'annex',
+    publisher: 'none',
+    kind: 'regulation',
   },
   'gum-2008': {
     title: 'JCGM 100, Guide to the expression of uncertainty in measurement',
@@ -546,6 +602,13 @@ export const sources = {
     publisher: 'ISO',
     kind: 'standard',
   },
+  'japan-container-ordinance': {
+    title: 'Container safety ordinance of Japan',
+    edition: 'article 24, opening read; figures as told by an inspection association',
+    scheme: 'article',
+    publisher: 'Japanese law',
+    kind: 'regulation',
+  },
   'laesecke-muzny-2017': {
     title: 'Laesecke and Muzny, viscosity of carbon dioxide, J. Phys. Chem. Ref. Data 46:013107',
     edition: '2017',
@@ -645,11 +708,18 @@ export const sources = {
     publisher: 'NIST',
     kind: 'handbook',
   },
-  'no-work-regulation': {
-    title: 'Forskrift om utførelse av arbeid (Norway), chapter 25',
-    edition: 'as changed 2013-12-30',
-    scheme: 'paragraph',
-    publisher: 'Arbeids- og sosialdepartementet',
+  'notice-94-7': {
+    title: 'US DOT Notice 94-7, safety advisory on aluminium cylinders',
+    edition: '1994-07-26, as restated',
+    scheme: 'summary',
+    publisher: 'RSPA',
+    kind: 'regulation',
+  },
+  'nz-hazardous-substances-2017': {
+    title: 'New Zealand Health and Safety at Work (Hazardous Substances) Regulations 2017',
+    edition: 'schedule 22 as told by two test stations',
+    scheme: 'schedule',
+    publisher: 'New Zealand law',
     kind: 'regulation',
   },
   'open-encyclopedia': {
@@ -729,11 +799,32 @@ export const sources = {
     publisher: 'PHMSA',
     kind: 'regulation',
   },
+  'phmsa-24-0033r': {
+    title: 'PHMSA interpretation 24-0033R',
+    edition: '2025-07-22',
+    scheme: 'letter',
+    publisher: 'PHMSA',
+    kind: 'regulation',
+  },
+  'phmsa-24-0093': {
+    title: 'PHMSA interpretation 24-0093',
+    edition: '2025-02-12',
+    scheme: 'letter',
+    publisher: 'PHMSA',
+    kind: 'regulation',
+  },
   'phmsa-99-0034': {
     title: 'PHMSA interpretation 99-0034',
     edition: '1999-10-14',
     scheme: 'letter',
     publisher: 'PHMSA',
+    kind: 'regulation',
+  },
+  'rd-809-2021': {
+    title: 'Real Decreto 809/2021 (Spain), instruction ITC EP-5',
+    edition: '2021-09-21, consolidated with RD 145/2023',
+    scheme: 'article',
+    publisher: 'Spanish law',
     kind: 'regulation',
   },
   'sander-2023': {
@@ -742,6 +833,13 @@ export const sources = {
     scheme: 'substance',
     publisher: 'henrys-law.org',
     kind: 'paper',
+  },
+  'sans-10019': {
+    title: 'SANS 10019',
+    edition: '2023, as told by a trade page',
+    scheme: 'clause',
+    publisher: 'SABS',
+    kind: 'standard',
   },
   'siri-1956': {
     title: 'Siri, body composition from density, two-component equation as restated in open teaching pages',
@@ -771,6 +869,13 @@ export const sources = {
     publisher: 'none',
     kind: 'textbook',
   },
+  'tukes-cylinders': {
+    title: 'Finnish safety authority, consumer page on cylinders',
+    edition: 'before the law of 2016',
+    scheme: 'page',
+    publisher: 'Tukes',
+    kind: 'handbook',
+  },
   'un-model-regulations-17': {
     title: 'UN Recommendations on the transport of dangerous goods, Model Regulations, 17th revision',
     edition: '2011',
@@ -798,6 +903,13 @@ export const sources = {
     scheme: 'table',
     publisher: 'NOAA, NASA, USAF',
     kind: 'standard',
+  },
+  'vbv-2011': {
+    title: 'Versandbehaelterverordnung 2011 (Austria), BGBl. II 458/2011',
+    edition: 'in force since 2011-12-29',
+    scheme: 'paragraph',
+    publisher: 'Austrian law',
+    kind: 'regulation',
   },
   'wagner-pruss-1993': {
     title: 'Wagner and Pruss, saturation properties of ordinary water, J. Phys. Chem. Ref. Data 22:783',

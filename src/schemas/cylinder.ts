@@ -1,16 +1,14 @@
 import * as z from 'zod'
 import {
   type CylinderService,
+  cylinderServices,
   type RegisterRow,
   type RuleSetId,
   readStamp,
-  requalificationRules,
+  ruleSetIds,
   type Stamp,
 } from '../cylinder/index.ts'
 import { guarded } from './quantity.ts'
-
-const ruleSetIds = [...new Set(requalificationRules.map((rule) => rule.ruleSet))]
-const services: readonly CylinderService[] = ['diving', 'dry listed gas', 'fire extinguisher']
 
 /** The text of a shoulder stamp, one line or several. Gives the stamp with its findings; only a text with nothing to read is refused. */
 export const stampSchema: z.ZodType<Stamp, string> = z
@@ -24,7 +22,7 @@ export interface RegisterRowInput {
   readonly stamp: string
   readonly ruleSet: RuleSetId
   readonly service?: CylinderService
-  readonly alloy?: '6351-T6'
+  readonly alloy?: '6351-T6' | 'other'
   readonly lastInspection?: string
   readonly hasRiskAssessment?: boolean
 }
@@ -37,8 +35,8 @@ export const registerRowSchema: z.ZodType<RegisterRow, RegisterRowInput> = z.str
     error: ({ input }) =>
       `ruleSet is ${JSON.stringify(input)}, expected one of ${ruleSetIds.join(', ')}. Name the rules that govern the cylinder where it is used.`,
   }),
-  service: z.exactOptional(z.enum(services)),
-  alloy: z.exactOptional(z.literal('6351-T6')),
+  service: z.exactOptional(z.enum(cylinderServices)),
+  alloy: z.exactOptional(z.enum(['6351-T6', 'other'])),
   lastInspection: z.exactOptional(
     z.string().regex(/^\d{4}-\d{2}(-\d{2})?$/, 'expected a month such as 2025-04, or a day such as 2025-04-30'),
   ),

@@ -114,9 +114,9 @@ export const fillLimitRows: readonly FillLimitRow[] = [
     numerator: 1,
     denominator: 1,
     mark: 'workingPressure',
-    source: 'no-work-regulation',
+    source: 'afs-norway-2013',
     place: 'paragraph 25-15',
-    edition: 'as changed 2013-12-30',
+    edition: 'as changed 2013-12-30 no. 1725',
     evidence: 'primary',
   },
   {

@@ -1,3 +1,4 @@
+import { alloySign } from './alloy.ts'
 import { monthText } from './calendar-month.ts'
 import type { FindingCode } from './finding.ts'
 import { found, type Place, type Reading } from './reading.ts'
@@ -23,7 +24,7 @@ function checkFields(reading: Reading): void {
   const { marks } = reading
   if (marks.system !== 'METRIC-OLD') requireField(reading, 'specification', marks.specification)
   requireField(reading, 'serial', marks.serial)
-  requireField(reading, 'firstTest', marks.firstTest)
+  requireField(reading, 'firstTest', marks.firstTest ?? marks.manufactured)
   if (marks.system !== 'US') requireField(reading, 'workingPressure', marks.workingPressure)
   if (marks.system === 'METRIC-OLD') {
     if (marks.material === undefined) found(reading, 'material-not-stated', endOfText(reading))
@@ -224,19 +225,19 @@ function checkKindOfRetest(reading: Reading): void {
   }
 }
 
-/** The eddy-current letters on aluminium made before 1990 point to the alloy that cracks in the neck. */
+/** Alloy 6351-T6: examined, presumed by age or origin, or left open by the date of one maker. */
 function checkAlloy(reading: Reading): void {
   const { marks } = reading
-  if (!pointsTo6351(reading)) return
+  const sign = alloySign(marks)
+  if (sign === 'none') return
+  if (sign !== 'one maker') marks.alloyHint = '6351-T6'
   const index = marks.retests.findIndex(({ suffixes }) => suffixes.includes('VE'))
-  found(reading, 'possible-6351', reading.retestPlaces[index] as Place)
+  const place = sign === 'examined' ? reading.retestPlaces[index] : placeOf(reading, 'specification')
+  found(reading, alloyFindings[sign], place ?? endOfText(reading))
 }
 
-export function pointsTo6351({ marks }: Reading): boolean {
-  return (
-    marks.specification === '3AL' &&
-    marks.firstTest !== undefined &&
-    marks.firstTest < '1990' &&
-    marks.retests.some(({ suffixes }) => suffixes.includes('VE'))
-  )
-}
+const alloyFindings = {
+  examined: 'possible-6351',
+  presumed: 'presumed-6351',
+  'one maker': 'possible-6351-one-maker',
+} as const

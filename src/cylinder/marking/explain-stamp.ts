@@ -14,7 +14,7 @@ import {
 import { fieldTexts } from './field-text.table.ts'
 import type { Finding } from './finding.ts'
 import { findingTexts } from './finding-text.table.ts'
-import type { Stamp, StampField } from './stamp.ts'
+import type { RetestSuffix, Stamp, StampField } from './stamp.ts'
 
 /** One field of a stamp in words. */
 export interface ExplainedField extends StampField {
@@ -116,12 +116,17 @@ function retestReading({ retests }: Stamp, index: number): string | undefined {
 const suffixMeanings = {
   '+': 'with the ten per cent plus',
   '★': 'with the ten-year star',
-  E: 'visual inspection in place of the test',
+  E: 'external visual inspection in place of the test',
   S: 'proof pressure test',
   VE: 'with eddy-current examination',
   UE: 'with ultrasonic examination',
-  R: 'requalified by another method (R)',
-} as const
+  AE: 'with acoustic emission',
+  FS: 'shell and filler of an acetylene cylinder',
+  R: 'with R, which means different things in different countries',
+  RR: 'with RR, a visual inspection in Belgium',
+  V: 'visual inspection',
+  L: 'with L, the full test in Japan',
+} as const satisfies Record<RetestSuffix, string>
 
 function pressures(pressure: GaugePressure, first: 'psi' | 'bar'): string {
   const inPsi = `${inUnit(pressure, psi).toFixed(0)} psi`

@@ -98,6 +98,18 @@ export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
     meaning: 'Month and year of the first test, when the cylinder was made. It is never removed.',
     source: 'cfr-49-180-213',
   },
+  manufactured: {
+    title: 'Manufacture',
+    meaning: 'Month and year in which the cylinder was made.',
+    source: 'common-practice',
+  },
+  deadline: {
+    title: 'Date ahead',
+    meaning:
+      'When the next inspection is due, until when the last one holds, or when the life of the cylinder ends. It is never a test.',
+    source: 'betrsichv-2015',
+  },
+  underwater: { title: 'UW', meaning: 'A composite made for use under water.', source: 'cfr-49-178-71' },
   hydrogenCompatible: {
     title: 'H',
     meaning: 'The steel may hold gases that embrittle steel.',

@@ -81,6 +81,16 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     remedy: 'Check the unit and the decimal sign.',
     source: 'common-practice',
   },
+  'pressure-withheld': {
+    text: 'The figure lies outside what the type ever had, and no pressure was taken from it.',
+    remedy: look,
+    source: 'common-practice',
+  },
+  'unit-of-the-other-authority': {
+    text: 'The figure fits the unit of the other authority, and was read so.',
+    remedy: look,
+    source: 'common-practice',
+  },
   'conflicting-dual-pressure': {
     text: 'The pressures of the two authorities lie further apart than rounding explains.',
     remedy: ask,
@@ -156,6 +166,26 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     remedy: 'Have the neck examined as its rule says; two criteria for cracks are in force beside each other.',
     source: 'phmsa-10-0019r',
   },
+  'possible-6351-one-maker': {
+    text: 'One maker used alloy 6351-T6 until July 1990: the age leaves that open.',
+    remedy: 'Find out who made the cylinder.',
+    source: 'notice-94-7',
+  },
+  'presumed-6351': {
+    text: 'By its age or origin the cylinder is presumed to be of alloy 6351-T6 until shown otherwise, and no eddy-current examination is stamped.',
+    remedy: 'Have the alloy established, or the neck examined, before the next fill.',
+    source: 'notice-94-7',
+  },
+  'composite-without-uw': {
+    text: 'A composite for use under water has to bear UW; this one does not.',
+    remedy: 'Do not use it under water.',
+    source: 'cfr-49-178-71',
+  },
+  'date-is-next-due': {
+    text: 'The date lies ahead by one interval of a stamped test: it was read as the date of the next inspection.',
+    remedy: 'Compare with the papers of the last test.',
+    source: 'betrsichv-2015',
+  },
   'material-not-stated': {
     text: 'Nothing says what the cylinder is made of.',
     remedy: 'A magnet tells steel; an inspector tells the rest.',
@@ -167,6 +197,11 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     source: 'memory',
   },
   condemned: { text: 'The cylinder is marked as condemned.', remedy: 'Never fill it.', source: 'cfr-49-180-205' },
+  'life-ended': {
+    text: 'The stamped end of its service life has passed. No requalification follows; it is to be condemned.',
+    remedy: 'Never fill it.',
+    source: 'phmsa-24-0033r',
+  },
   'two-families': {
     text: 'Marks of two families stand on one shoulder; only the first was read.',
     remedy: 'Read the other one by itself.',
@@ -186,5 +221,10 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     source: 'common-practice',
   },
   'line-break': { text: 'A mark goes on in the next line.', remedy: look, source: 'common-practice' },
+  'unread-figure': {
+    text: 'This looks like a date or a pressure and was not read.',
+    remedy: 'Nothing can be said about the cylinder before it is.',
+    source: 'common-practice',
+  },
   'unread-text': { text: 'This was not read as any mark.', remedy: look, source: 'common-practice' },
 }

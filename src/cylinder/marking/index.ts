@@ -8,6 +8,7 @@ export {
   type FindingSeverity,
   findingSeverity,
 } from './finding.ts'
+export { type FindingEvidence, findingEvidence } from './finding-evidence.ts'
 export { type FindingText, findingTexts } from './finding-text.table.ts'
 export { type MarkingRule, markingRules, type ShoulderColour, shoulderColours } from './marking-rule.table.ts'
 export { type ReadStampOptions, readStamp } from './read-stamp.ts'
@@ -22,6 +23,7 @@ export {
   usSpecifications,
 } from './specification.table.ts'
 export type {
+  Deadline,
   DualMark,
   MarkingFamily,
   NeckThread,
@@ -31,7 +33,9 @@ export type {
   StampField,
   StampFieldName,
   StampMarks,
+  TestKind,
   UsPrefix,
 } from './stamp.ts'
+export { testKindOf } from './test-kind.ts'
 export { waterDensityForCapacity, waterVolume } from './water-capacity.ts'
 export { writeStamp } from './write-stamp.ts'

@@ -1,6 +1,6 @@
 import { LitrebarError } from '../../errors/index.ts'
 import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-month.ts'
-import { checkConsistency, pointsTo6351 } from './consistency.ts'
+import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
 import { gasAt, isMetricUnit, readMetricMarks } from './metric-marks.ts'
 import { emptyDraft, found, type Reading, within } from './reading.ts'
@@ -64,7 +64,6 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
   checkConsistency(reading, row)
   if (reading.centuryPlace !== undefined) found(reading, 'century-assumed', reading.centuryPlace)
 
-  if (pointsTo6351(reading)) marks.alloyHint = '6351-T6'
   inOrder(marks.findings)
   return marks
 }

@@ -1,11 +1,23 @@
 import { monthText } from './calendar-month.ts'
 import { type Finding, type FindingCode, type FindingDetail, findingSeverity } from './finding.ts'
-import type { MarkingFamily, Retest, RetestSuffix, Stamp, StampField, StampFieldName, StampMarks } from './stamp.ts'
+import type {
+  Deadline,
+  MarkingFamily,
+  Retest,
+  RetestSuffix,
+  Stamp,
+  StampField,
+  StampFieldName,
+  StampMarks,
+  TestKind,
+} from './stamp.ts'
+import { testKindOf } from './test-kind.ts'
 import type { Separator, Word } from './words.ts'
 
 /** The stamp while it is being read: every name is there, in one order, so that all stamps are of one shape. */
 export type Draft = { -readonly [Name in keyof Stamp]-?: Stamp[Name] } & {
   retests: Retest[]
+  deadlines: Deadline[]
   fields: StampField[]
   findings: Finding[]
 }
@@ -32,9 +44,13 @@ export function emptyDraft(system: MarkingFamily): Draft {
     countryOfApproval: undefined,
     inspector: undefined,
     notifiedBody: undefined,
+    manufactured: undefined,
     firstTest: undefined,
+    firstTestSuffixes: undefined,
     retests: [],
+    deadlines: [],
     hydrogenCompatible: undefined,
+    underwater: undefined,
     gas: undefined,
     nominal: undefined,
     rejectionElasticExpansion: undefined,
@@ -66,9 +82,13 @@ export const markNames: readonly (keyof StampMarks)[] = [
   'countryOfApproval',
   'inspector',
   'notifiedBody',
+  'manufactured',
   'firstTest',
+  'firstTestSuffixes',
   'retests',
+  'deadlines',
   'hydrogenCompatible',
+  'underwater',
   'gas',
   'nominal',
   'rejectionElasticExpansion',
@@ -152,6 +172,7 @@ export function addDate(
     readonly suffixes: readonly RetestSuffix[]
     readonly place: Place
     readonly isRetest: boolean
+    readonly kind?: TestKind | undefined
   },
 ): void {
   const { marks } = reading
@@ -162,11 +183,13 @@ export function addDate(
     marks.firstTest = month
     reading.firstTestMonth = number
     if (body !== undefined) marks.inspector = body
+    if (suffixes.length > 0) marks.firstTestSuffixes = suffixes
     reading.firstTestPlace = place
     fieldAt(reading, 'firstTest', place)
     return
   }
-  marks.retests.push({ date: month, body, country: date.country, suffixes })
+  const kind = date.kind ?? testKindOf(suffixes, marks.system)
+  marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
   reading.retestMonths.push(number)
   reading.retestPlaces.push(place)
   fieldAt(reading, 'retest', place)

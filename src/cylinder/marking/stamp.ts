@@ -12,17 +12,40 @@ export type MarkingFamily = 'US' | 'UN' | 'EU-pi' | 'ADR' | 'METRIC-OLD'
 /** Whose specification a US-style mark names: the present and past letters of both countries. */
 export type UsPrefix = 'DOT' | 'ICC' | 'TC' | 'CTC' | 'CRC' | 'BTC'
 
-/** What may follow a requalification date. `★`: ten years; `+`: ten per cent; the letters name the kind of test. */
-export type RetestSuffix = '+' | '★' | 'E' | 'S' | 'VE' | 'UE' | 'R'
+/**
+ * What may stand behind a test date, as stamped. On US shoulders `★` is ten years, `+` ten per cent, and the letters name the kind
+ * of test. Elsewhere the same sign may mean something else: see `countryMarks`.
+ */
+export type RetestSuffix = '+' | '★' | 'E' | 'S' | 'VE' | 'UE' | 'AE' | 'FS' | 'R' | 'RR' | 'V' | 'L'
 
-/** One requalification mark. */
+/** What was done on a stamped date. `hydraulic` is the test under pressure with water; `unknown`: the stamp does not say. */
+export type TestKind =
+  | 'hydraulic'
+  | 'proof'
+  | 'ultrasonic'
+  | 'acoustic emission'
+  | 'eddy current'
+  | 'visual'
+  | 'external visual'
+  | 'unknown'
+
+/** One mark of a test or an inspection. */
 export interface Retest {
   readonly date: CalendarMonth
+  /** As far as the stamp says. Left out, it follows from the suffixes and the family. */
+  readonly kind?: TestKind
   /** Who tested: RIN, notified body, or the mark of an inspection body. */
   readonly body?: string | undefined
   /** Country sign before the body, where it is stamped. */
   readonly country?: string | undefined
   readonly suffixes: readonly RetestSuffix[]
+}
+
+/** A date by which something has to happen, stamped with words that say so. */
+export interface Deadline {
+  readonly date: CalendarMonth
+  /** `next due`: the next inspection. `expiry`: the date until which the last one holds. `end of life`: no requalification after it. */
+  readonly kind: 'next due' | 'expiry' | 'end of life'
 }
 
 /** Specification and pressure of a second authority on the same shoulder. */
@@ -72,10 +95,18 @@ export interface StampMarks {
   /** Who saw the first test. */
   readonly inspector?: string | undefined
   readonly notifiedBody?: string | undefined
+  /** Month of manufacture, where it is stamped beside the first test. */
+  readonly manufactured?: CalendarMonth | undefined
   readonly firstTest?: CalendarMonth | undefined
+  /** What stands behind the first test: a plus counts from there on. */
+  readonly firstTestSuffixes?: readonly RetestSuffix[] | undefined
   readonly retests: readonly Retest[]
+  /** Dates of what comes next and of the end, where words on the shoulder name them so. */
+  readonly deadlines?: readonly Deadline[] | undefined
   /** Whether the steel is marked for gases that embrittle it; undefined for other metals. */
   readonly hydrogenCompatible?: boolean | undefined
+  /** Whether a composite is marked for use under water. */
+  readonly underwater?: boolean | undefined
   /** The gas word of an older European stamp, as stamped. */
   readonly gas?: string | undefined
   /** Trade size as stamped, with its cubic feet: a figure of the trade, without a reference condition. */
@@ -96,7 +127,11 @@ export interface StampField {
 }
 
 /** The name of a field: those of the record, with the parts of a requalification mark as one. */
-export type StampFieldName = Exclude<keyof StampMarks, 'system' | 'material' | 'retests'> | 'retest' | 'unSymbol'
+export type StampFieldName =
+  | Exclude<keyof StampMarks, 'system' | 'material' | 'retests' | 'deadlines' | 'firstTestSuffixes'>
+  | 'retest'
+  | 'deadline'
+  | 'unSymbol'
 
 /** A stamp as read: the marks, where each stands, and everything that was found about them. */
 export interface Stamp extends StampMarks {

@@ -5,6 +5,7 @@ import type { CalendarMonth } from './calendar-month.ts'
 import { readStamp } from './read-stamp.ts'
 import { markNames } from './reading.ts'
 import type { DualMark, NeckThread, Retest, Stamp, StampMarks } from './stamp.ts'
+import { testKindOf } from './test-kind.ts'
 
 /**
  * The text of a stamp from its marks, line by line in the order of its family: the inverse of `readStamp`.
@@ -49,7 +50,7 @@ function isOld({ system }: StampMarks): boolean {
 
 function usLines(marks: StampMarks, latest: CalendarMonth | undefined): string[] {
   const { inspector, firstTest, nominal, closure, rejectionElasticExpansion, emptyMass, waterCapacity } = marks
-  const first = firstTest && usDate(firstTest, inspector, latest)
+  const first = firstTest && joined(usDate(firstTest, inspector, latest), ...(marks.firstTestSuffixes ?? []))
   return [
     joined(marks.dual && dualMark(marks.dual), mainMark(marks), closure),
     joined(marks.serial, marks.maker, marks.makerNumber),
@@ -179,7 +180,8 @@ function requireReadsBack(marks: StampMarks, text: string, latest: CalendarMonth
   } catch {
     // Nothing of it can be read: the marks are too few.
   }
-  const lost = back === undefined ? 'specification' : written.find((name) => !isSame(marks[name], back[name]))
+  const lost =
+    back === undefined ? 'specification' : written.find((name) => !isSame(inFull(marks, name), inFull(back, name)))
   if (lost === undefined) return
   throw new LitrebarError({
     code: 'stamp',
@@ -191,6 +193,17 @@ function requireReadsBack(marks: StampMarks, text: string, latest: CalendarMonth
         ? 'Give at least a specification or a pressure.'
         : `It would be read as ${shown(back[lost])}: shorten it, leave it out, or choose another family.`,
   })
+}
+
+/** A mark with what follows from its being left out: an empty list, the kind of a test by its letters. */
+function inFull(marks: StampMarks, name: keyof StampMarks): unknown {
+  if (name === 'retests') {
+    return marks.retests.map((retest) => ({
+      ...retest,
+      kind: retest.kind ?? testKindOf(retest.suffixes, marks.system),
+    }))
+  }
+  return name === 'deadlines' ? (marks.deadlines ?? []) : marks[name]
 }
 
 function shown(mark: unknown): string {

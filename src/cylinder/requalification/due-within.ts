@@ -1,13 +1,10 @@
-import { type ErrorFacts, isLitrebarError } from '../../errors/index.ts'
+import { type ErrorFacts, isLitrebarError, LitrebarError, requireKeys } from '../../errors/index.ts'
 import type { PlainNumber } from '../../units/index.ts'
-import { type CalendarDate, readStamp } from '../marking/index.ts'
-import {
-  nextRequalification,
-  type Requalification,
-  type RequalificationHistory,
-  type RequalificationOptions,
-  requireRuleSet,
-} from './next-requalification.ts'
+import { monthNumber } from '../marking/calendar-month.ts'
+import { type CalendarDate, type Finding, readStamp } from '../marking/index.ts'
+import { type Requalification, requalifications, requireRuleSet } from './next-requalification.ts'
+import type { RequalificationOptions } from './requalification-options.ts'
+import type { RequalificationHistory } from './stamped-tests.ts'
 
 /** One cylinder of a register: its stamp as text or as read, and what governs it. */
 export interface RegisterRow extends Omit<RequalificationOptions, 'asOf'> {
@@ -19,7 +16,10 @@ export interface RegisterRow extends Omit<RequalificationOptions, 'asOf'> {
 export interface DueRow {
   readonly id: string
   readonly state: 'due' | 'overdue' | 'later' | 'undetermined' | 'error'
+  /** What decides the state: whatever is overdue, else what cannot be determined, else what falls due first. */
   readonly requalification?: Requalification
+  /** Everything that was found about the stamp, so that the row shows why it is not to be trusted. */
+  readonly findings: readonly Finding[]
   readonly error?: ErrorFacts & { readonly message: string }
 }
 
@@ -30,7 +30,7 @@ export interface DueRow {
  * @param register - one row per cylinder
  * @param options - the day, and how many days ahead count, 0 or more
  * @returns one row per row of the register
- * @throws LitrebarError `input` for a day that the calendar does not have
+ * @throws LitrebarError `input` for a day that the calendar does not have or an unknown option, `range` for days below 0
  * @source common-practice, month arithmetic; intervals as the rule of each row says
  * @example
  * const rows = dueWithin(
@@ -46,24 +46,61 @@ export function dueWithin(
   register: readonly RegisterRow[],
   options: { readonly asOf: CalendarDate; readonly days: PlainNumber },
 ): readonly DueRow[] {
+  requireKeys('options', options, { asOf: true, days: true })
+  const { asOf, days } = options
+  monthNumber('options.asOf', asOf)
+  if (!(days >= 0 && days < Number.POSITIVE_INFINITY)) {
+    throw new LitrebarError({
+      code: 'range',
+      argument: 'options.days',
+      value: String(days),
+      expected: 'a number of days from 0 up',
+      hint: 'Give how many days ahead count as due.',
+    })
+  }
   return register.map((row) => dueRow(row, options))
 }
 
+const rowKeys = {
+  id: true,
+  stamp: true,
+  ruleSet: true,
+  service: false,
+  alloy: false,
+  lastInspection: false,
+  putIntoService: false,
+  hasRiskAssessment: false,
+  isInspectedYearly: false,
+  meetsStarConditions: false,
+  triggers: false,
+  permit: false,
+} as const
+
 function dueRow(row: RegisterRow, { asOf, days }: { readonly asOf: CalendarDate; readonly days: number }): DueRow {
-  const { id, stamp, ...rules } = row
+  let findings: readonly Finding[] = []
   try {
+    requireKeys('row', row, rowKeys)
     requireRuleSet('ruleSet', row.ruleSet)
+    const { id, stamp, ...rules } = row
     const cylinder = typeof stamp === 'string' ? readStamp(stamp, { asOf }) : stamp
-    const requalification = nextRequalification(cylinder, { ...rules, asOf })
-    return { id, state: stateOf(requalification, days), requalification }
+    findings = cylinder.findings ?? []
+    const requalification = decisive(requalifications(cylinder, { ...rules, asOf }))
+    return { id, state: stateOf(requalification, days), requalification, findings }
   } catch (thrown) {
     if (!isLitrebarError(thrown)) throw thrown
-    return { id, state: 'error', error: thrown.toJSON() }
+    return { id: row.id, state: 'error', findings, error: thrown.toJSON() }
   }
 }
 
+/** What is overdue decides; then what cannot be determined; then what falls due first. */
+function decisive(rows: readonly Requalification[]): Requalification {
+  return (rows.find(({ verdict }) => verdict === 'beyond') ??
+    rows.find(({ verdict }) => verdict === 'undetermined') ??
+    rows[0]) as Requalification
+}
+
 function stateOf({ verdict, margin }: Requalification, days: number): DueRow['state'] {
-  if (verdict === 'undetermined' || margin === undefined) return 'undetermined'
   if (verdict === 'beyond') return 'overdue'
+  if (verdict === 'undetermined' || margin === undefined) return 'undetermined'
   return margin <= days ? 'due' : 'later'
 }

@@ -1,69 +1,57 @@
-import { LitrebarError } from '../../errors/index.ts'
-import type { Assessment, Reason } from '../../references/assessment.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
+import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
+import type { SourceId } from '../../references/sources.ts'
+import { alloySign } from '../marking/alloy.ts'
 import {
   type CalendarDate,
   type CalendarMonth,
   daysBetween,
   lastDayOf,
   monthNumber,
-  monthsLater,
 } from '../marking/calendar-month.ts'
-import { type Stamp, type StampMarks, specificationOf } from '../marking/index.ts'
-import {
-  type CylinderService,
-  type RequalificationRule,
-  type RuleSetId,
-  requalificationRules,
-} from './requalification-rule.table.ts'
-
-/** What of a stamp decides when it is due: a `Stamp` as read, or the dates by hand. */
-export type RequalificationHistory = Pick<StampMarks, 'retests'> &
-  Partial<Pick<Stamp, 'system' | 'specification' | 'firstTest' | 'material' | 'alloyHint'>>
-
-/** What decides a due date beside the stamp: rules, day, use. */
-export interface RequalificationOptions {
-  /** The rules that govern the cylinder where it is used. There is no default: the stamp cannot say. */
-  readonly ruleSet: RuleSetId
-  /** The day, or the month, for which the question is asked. */
-  readonly asOf: CalendarMonth | CalendarDate
-  /** What the cylinder is used for, where an interval depends on it. */
-  readonly service?: CylinderService
-  /** The alloy, where it is known; without it what the stamp points to is used. */
-  readonly alloy?: '6351-T6'
-  /** Month of the last visual or internal inspection, which no stamp shows. */
-  readonly lastInspection?: CalendarMonth | CalendarDate
-  /** Whether the owner holds the documented risk assessment that some intervals ask for. */
-  readonly hasRiskAssessment?: boolean
-}
+import { type Finding, findingEvidence } from '../marking/index.ts'
+import { markNames } from '../marking/reading.ts'
+import { type DueReading, dueOf } from './due-readings.ts'
+import type { RequalificationOptions } from './requalification-options.ts'
+import { cylinderServices, type RequalificationRule, type RuleSetId, ruleSetIds } from './requalification-rule.table.ts'
+import { type AlloyKnowledge, materialOf, rulesFor } from './rules-for.ts'
+import { type RequalificationHistory, type TestRecord, testRecord } from './stamped-tests.ts'
+import { type TestTrigger, testTriggers } from './test-trigger.table.ts'
 
 /** When something falls due, judged for one day. `value` is that day, `limit` the last day before it is overdue, `margin` the days between. */
 export interface Requalification extends Assessment<CalendarMonth | CalendarDate> {
-  /** The rule with its edition; absent where none speaks of this cylinder. */
+  /** The rule with its edition; absent where none speaks of this cylinder, or where the stamp itself names the date. */
   readonly rule?: RequalificationRule
   /** The month that the interval counts from. */
   readonly last?: CalendarMonth
-  /** The month in which it falls due. It counts as valid through the last day of that month. */
+  /** The month in which it falls due, by the earliest reading of the dates. It counts as valid through the last day of that month. */
   readonly due?: CalendarMonth
+  /** Every reading of the dates, where the stamp leaves more than one: the earliest counts. */
+  readonly readings?: readonly DueReading[]
+  /** Everything that was found about the stamp. */
+  readonly findings: readonly Finding[]
 }
 
 /**
- * What falls due first, and when, under a rule set that the caller names.
+ * What falls due first, and when, under a rule set that the caller names. Whatever is overdue comes before everything else.
  *
  * The interval counts in whole months from the month of the last test, and what is due in a month is valid through its
- * last day. A test that came late moves the next one; it does not shorten it.
+ * last day. A test that came late moves the next one; it does not shorten it. Where the stamp does not say what a date is,
+ * each reading is worked out and the earliest counts.
  *
  * @param cylinder - a stamp as read, or its dates
  * @param options - the rule set, the day, and what the stamp cannot say
- * @returns an assessment: `beyond` when overdue, `undetermined` when no date or no rule is known
- * @throws LitrebarError `input` for a date that the calendar does not have
+ * @returns an assessment: `beyond` when overdue, condemned, or at the end of its life; `undetermined` when a date, a kind or a rule is
+ *   not known, or an error or an unread figure stands on the shoulder
+ * @throws LitrebarError `input` for a date that the calendar does not have, an unknown rule set, use or option
  * @source common-practice, month arithmetic; intervals as the rule of the result says
  * @example
  * const stamp = readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23', { asOf: '2026-11' })
  * const next = nextRequalification(stamp, { ruleSet: 'us-180.209', asOf: '2026-11-25' })
  * next.due // => '2028-10'
  * next.verdict // => 'within'
- * next.rule?.edition // => '2008'
+ * next.rule?.status // => 'read'
  */
 export function nextRequalification(
   cylinder: RequalificationHistory,
@@ -73,165 +61,370 @@ export function nextRequalification(
 }
 
 /**
- * Everything that falls due under a rule set, earliest first: the full test, inspections between, an end of service life.
+ * Everything that falls due under a rule set: what is overdue, then what cannot be determined, then the rest, earliest first.
+ * The full test, inspections between, dates that the stamp itself names, an end of service life.
  * Where an interval depends on a use that is not stated, both appear, each with its reason.
  *
  * @param cylinder - a stamp as read, or its dates
  * @param options - the rule set, the day, and what the stamp cannot say
- * @returns at least one; a single `undetermined` one when no date or no rule is known
- * @throws LitrebarError `input` for a date that the calendar does not have
+ * @returns at least one; a single `undetermined` one when no rule is known
+ * @throws LitrebarError `input` for a date that the calendar does not have, an unknown rule set, use or option
  * @source common-practice, month arithmetic; intervals as the rule of each result says
  * @example
- * const stamp = readStamp('DRUCKLUFT 10 L 200 BAR PRUEF 300 BAR\n05.2016\n06.2024', { asOf: '2026-11' })
- * requalifications(stamp, { ruleSet: 'uk-diving', asOf: '2026-11' }).map(({ due }) => due).join(' ') // => '2026-12 2029-06'
+ * const stamp = readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23', { asOf: '2026-11' })
+ * requalifications(stamp, { ruleSet: 'south-african-diving', asOf: '2026-11' }).map(({ due }) => due).join(' ') // => '2025-10 2027-10'
  */
 export function requalifications(
   cylinder: RequalificationHistory,
   options: RequalificationOptions,
 ): readonly Requalification[] {
-  const { asOf } = options
-  const today = monthNumber('options.asOf', asOf)
-  const rules = rulesFor(cylinder, options)
-  if (rules.length === 0) return [undetermined(asOf, noRule(cylinder, options))]
-  const test = lastTest(cylinder)
-  if (test === undefined) return [undetermined(asOf, [noDate])]
-  const results = rules.flatMap((rule) => {
-    const last = countedFrom(rule, cylinder, options, test)
-    return last === undefined ? [] : [judged(rule, last, today, options, rules)]
-  })
-  return results.sort((a, b) => ((a.due ?? '') < (b.due ?? '') ? -1 : 1))
+  requireCylinder(cylinder)
+  requireOptions(options)
+  const today = monthNumber('options.asOf', options.asOf)
+  const record = testRecord(cylinder, options.ruleSet, today)
+  const alloy = alloyOf(cylinder, options)
+  const rules = rulesFor(cylinder, options, record, alloy)
+  const common = commonEvidence(cylinder, options, record, today)
+  const situation: Situation = { cylinder, options, record, today, alloy, rules, common }
+  const rows = [...rules, ...permitRules(cylinder, options)].flatMap((rule) => judged(rule, situation))
+  for (const { date, kind } of cylinder.deadlines ?? []) rows.push(stamped(date, kind, situation))
+  if (rules.length === 0 && options.permit === undefined)
+    rows.push(row(situation, { doubts: [noRule(cylinder, options)] }))
+  return rows.sort((a, b) => rank(a) - rank(b) || (a.due ?? '').localeCompare(b.due ?? ''))
 }
 
-function judged(
-  rule: RequalificationRule,
-  last: CalendarMonth,
+function rank({ verdict, due }: Requalification): number {
+  return verdict === 'beyond' ? 0 : due === undefined ? 1 : 2
+}
+
+interface Situation {
+  readonly cylinder: RequalificationHistory
+  readonly options: RequalificationOptions
+  readonly record: TestRecord
+  readonly today: number
+  readonly alloy: AlloyKnowledge
+  readonly rules: readonly RequalificationRule[]
+  readonly common: { readonly against: readonly Reason[]; readonly doubts: readonly Reason[] }
+}
+
+function alloyOf(cylinder: RequalificationHistory, { alloy }: RequalificationOptions): AlloyKnowledge {
+  if (alloy !== undefined) return alloy === '6351-T6' ? 'known' : 'no'
+  if (cylinder.alloyHint !== undefined) return 'presumed'
+  const sign = alloySign(cylinder)
+  return sign === 'presumed' || sign === 'examined' ? 'presumed' : 'no'
+}
+
+/** What holds for every row: the findings, an ended life, damage, dates that are no tests. */
+function commonEvidence(
+  cylinder: RequalificationHistory,
+  { triggers = [], service }: RequalificationOptions,
+  record: TestRecord,
   today: number,
-  { asOf, service }: RequalificationOptions,
-  rules: readonly RequalificationRule[],
-): Requalification {
-  const due = monthsLater(last, rule.months)
-  const limit = lastDayOf(due)
-  const isOverdue = today > monthNumber('due', due)
-  const because: Reason[] = [
-    isOverdue
-      ? { code: 'overdue', text: `was due in ${due}; not to be filled before ${rule.kind}`, source: rule.source }
-      : { code: 'due', text: `due in ${due}, valid through ${limit}`, source: rule.source },
+): Situation['common'] {
+  const found = findingEvidence(cylinder.findings ?? [])
+  const against = [...found.against, ...record.against]
+  const doubts = [
+    ...found.doubts,
+    ...record.doubts.filter(({ code }) => found.doubts.every((doubt) => doubt.code !== code)),
   ]
+  const isOver = (cylinder.deadlines ?? []).some(
+    ({ kind, date }) => kind === 'end of life' && today > monthNumber('cylinder.deadlines', date),
+  )
+  if (isOver && !against.some(({ code }) => code === 'life-ended')) against.push(lifeEnded)
+  for (const trigger of triggers) against.push({ code: trigger, ...testTriggers[trigger] })
+  const isUnderwater = service === undefined || service === 'diving'
+  const isComposite = materialOf(cylinder) === 'composite'
+  if (isUnderwater && isComposite && cylinder.system === 'UN' && cylinder.underwater !== true) {
+    doubts.push({
+      code: 'composite-without-uw',
+      text: 'a composite for use under water has to bear UW; this one does not',
+      source: 'cfr-49-178-71',
+    })
+  }
+  return { against, doubts }
+}
+
+const lifeEnded: Reason = {
+  code: 'life-ended',
+  text: 'the service life has ended: no requalification follows, and it is to be condemned',
+  source: 'phmsa-24-0033r',
+}
+
+/** One rule applied: when it falls due by each reading of the dates, and what speaks for and against. */
+function judged(rule: RequalificationRule, situation: Situation): readonly Requalification[] {
+  const { options, today, alloy } = situation
+  const readings = dueOf(rule, situation.record, options, situation.cylinder)
+  if (readings === undefined) return []
+  const doubts = [...doubtsOf(rule, situation)]
+  const against: Reason[] = []
+  const notes: Reason[] = []
+  const isPresumed = rule.alloy !== undefined && alloy === 'presumed'
+  const earliest = readings[0]
+  if (earliest === undefined) {
+    if (rule.kind === 'eddy current') (isPresumed ? doubts : against).push(neverExamined(isPresumed))
+    else doubts.push(noDate)
+    return [row(situation, { against, doubts, notes, rule })]
+  }
+  const overdue = readings.filter(({ due }) => today > monthNumber('due', due))
+  const isSurelyOverdue = overdue.length === readings.length
+  const { due } = earliest
+  if (isSurelyOverdue) {
+    const isOpen = rule.countsFrom === 'putting into service' && countsFromStamp(situation)
+    if (isOpen)
+      doubts.push({
+        code: 'counts-from-putting-into-service',
+        text: `counted from the stamp it was due in ${due}, but the interval counts from putting into service: state putIntoService`,
+        source: rule.source,
+      })
+    else if (isPresumed && rule.kind === 'end of service life')
+      doubts.push({
+        code: 'presumed-6351',
+        text: `ended in ${due} if it is of alloy 6351-T6, as its age or origin suggests`,
+        source: rule.source,
+      })
+    else {
+      against.push({
+        code: 'overdue',
+        text: `was due in ${due}; not to be filled before ${rule.kind}`,
+        source: rule.source,
+      })
+      if (rule.kind === 'end of service life') against.push(lifeEnded)
+      else notes.push(filledBefore)
+    }
+  } else if (overdue.length > 0) {
+    doubts.push({
+      code: 'overdue-by-one-reading',
+      text: `was due in ${due}, ${earliest.because ?? 'by one reading of the dates'}`,
+      source: rule.source,
+    })
+  } else {
+    notes.push({ code: 'due', text: `due in ${due}, valid through ${lastDayOf(due)}`, source: rule.source })
+    if (readings.length > 1)
+      notes.push({
+        code: 'earliest-of-readings',
+        text: `the earliest of ${String(readings.length)} readings of the dates: ${earliest.because ?? ''}`,
+      })
+  }
+  return [row(situation, { against, doubts, notes: [...notes, ...notesOf(rule, situation)], rule, readings })]
+}
+
+/** Doubts that the rule itself carries: how it is known, and what it asks for that nobody has stated. */
+function doubtsOf(rule: RequalificationRule, { options, cylinder }: Situation): readonly Reason[] {
+  const doubts: Reason[] = []
+  const { status, source } = rule
+  if (status === 'memory')
+    doubts.push({ code: 'from-memory', text: 'the interval is recalled, and no text of it was read', source })
+  if (status === 'superseded')
+    doubts.push({
+      code: 'superseded',
+      text: `the interval was read in an edition that has been replaced (${rule.edition})`,
+      source,
+    })
+  if (rule.materials !== undefined && materialOf(cylinder) === undefined) {
+    doubts.push({
+      code: 'material-not-stated',
+      text: `the rule is one for ${rule.materials.join(' or ')}, and nothing says what the cylinder is made of`,
+    })
+  }
+  if (rule.conditions !== undefined && options[rule.conditions] !== true) {
+    doubts.push({
+      code: 'conditions-not-stated',
+      text: 'the star holds only for at most 125 lb of water, a listed dry gas and no other since, a hammer test before each refill, and never under water: state that they are met',
+      source,
+    })
+  }
+  return doubts
+}
+
+function notesOf(rule: RequalificationRule, { options, rules }: Situation): readonly Reason[] {
+  const notes: Reason[] = []
   const alternative = rules.find(({ replaces }) => replaces === rule.id)
-  if (service === undefined && (rule.service !== undefined || alternative !== undefined)) {
-    because.push({
+  if (
+    options.service === undefined &&
+    ((rule.replaces !== undefined && rule.services !== undefined) || alternative !== undefined)
+  ) {
+    notes.push({
       code: 'interval-depends-on-service',
       text: 'two intervals are possible; the use of the cylinder decides, and the stamp does not show it',
     })
   }
-  if (isOverdue && rule.ruleSet === 'carriage-p200') {
-    because.push({
-      code: 'filled-before-due',
-      text: 'filled before the due date, it may stay in use until it is empty',
-      source: 'cfr-49-180-207',
-    })
-  }
-  if (rule.kind === 'end of service life' && isOverdue) {
-    because.push({
-      code: 'service-life-ended',
-      text: 'no requalification after the end of service life',
+  if (rule.status === 'secondary')
+    notes.push({
+      code: 'secondary-source',
+      text: `the interval is told by others; the text itself was not read (${rule.edition})`,
       source: rule.source,
     })
-  }
+  if (rule.status === 'practice')
+    notes.push({
+      code: 'common-practice',
+      text: 'the interval is custom; no rule stands behind it',
+      source: rule.source,
+    })
+  if (rule.remark !== undefined) notes.push(rule.remark)
+  return notes
+}
+
+function countsFromStamp({ record, options }: Situation): boolean {
+  return record.tests.length === 0 && options.putIntoService === undefined
+}
+
+/** A date that the stamp itself names. */
+function stamped(
+  date: CalendarMonth,
+  kind: 'next due' | 'expiry' | 'end of life',
+  situation: Situation,
+): Requalification {
+  const isOver = situation.today > monthNumber('cylinder.deadlines', date)
+  const against: Reason[] = isOver
+    ? [kind === 'end of life' ? lifeEnded : { code: 'overdue', text: `the stamp names ${date} for what comes next` }]
+    : []
+  const code = kind === 'end of life' ? 'life-ends' : 'due'
+  const notes: Reason[] = isOver
+    ? []
+    : [{ code, text: `the stamp names ${date} (${kind}), valid through ${lastDayOf(date)}` }]
+  return row(situation, { against, notes, readings: [{ due: date }] })
+}
+
+function row(
+  { options: { asOf }, common, cylinder }: Situation,
+  own: {
+    readonly against?: readonly Reason[]
+    readonly doubts?: readonly Reason[]
+    readonly notes?: readonly Reason[]
+    readonly rule?: RequalificationRule
+    readonly readings?: readonly DueReading[]
+  },
+): Requalification {
+  const { against = [], doubts = [], notes = [], rule, readings = [] } = own
+  const earliest = readings[0]
+  const limit = earliest && lastDayOf(earliest.due)
   return {
     value: asOf,
-    limit,
-    margin: daysBetween(asOf, limit),
-    verdict: isOverdue ? 'beyond' : 'within',
-    because,
+    ...(limit === undefined ? {} : { limit, margin: daysBetween(asOf, limit) }),
+    ...verdictFrom({
+      against: withoutDoubles([...common.against, ...against]),
+      doubts: withoutDoubles([...common.doubts, ...doubts]),
+      notes,
+    }),
     cautions,
-    sources: [rule.source],
-    rule,
-    last,
-    due,
+    sources: sourcesOf(rule, [...common.against, ...against, ...doubts]),
+    ...(rule === undefined ? {} : { rule }),
+    ...(earliest === undefined
+      ? {}
+      : { due: earliest.due, ...(earliest.last === undefined ? {} : { last: earliest.last }) }),
+    ...(readings.length > 1 ? { readings } : {}),
+    findings: cylinder.findings ?? [],
   }
+}
+
+function withoutDoubles(reasons: readonly Reason[]): readonly Reason[] {
+  return reasons.filter(({ code }, index) => reasons.findIndex((reason) => reason.code === code) === index)
+}
+
+function sourcesOf(rule: RequalificationRule | undefined, reasons: readonly Reason[]): readonly SourceId[] {
+  const ids = reasons.flatMap(({ source }) => (source === undefined ? [] : [source]))
+  return [...new Set(rule === undefined ? ids : [rule.source, ...ids])]
 }
 
 const cautions: readonly CautionId[] = ['requalification']
 
-/** The rules of the set that speak of this cylinder, less those that another one stands in for. */
-function rulesFor(cylinder: RequalificationHistory, options: RequalificationOptions): readonly RequalificationRule[] {
-  const material = cylinder.material ?? (cylinder.specification && specificationOf(cylinder.specification)?.material)
-  const alloy = options.alloy ?? cylinder.alloyHint
-  const marks = latest(cylinder)?.suffixes ?? []
-  const holding = requalificationRules.filter(
-    (rule) =>
-      rule.ruleSet === options.ruleSet &&
-      allows(rule.specifications, cylinder.specification) &&
-      allows(rule.systems, cylinder.system) &&
-      allows(rule.materials, material) &&
-      (rule.mark === undefined || marks.includes(rule.mark)) &&
-      (rule.alloy === undefined || rule.alloy === alloy) &&
-      (rule.service === undefined || isPossible(rule, options)) &&
-      (rule.needsRiskAssessment !== true || options.hasRiskAssessment === true),
-  )
-  // A rule that holds for one use stands in for the other only where that use is stated.
-  const replaced = holding
-    .filter(({ service }) => service === undefined || service === options.service)
-    .map(({ replaces }) => replaces)
-  return holding.filter(({ id }) => !replaced.includes(id))
-}
-
-/** A rule for one use holds where that use is stated; unstated, only if its mark on the cylinder points to it. */
-function isPossible(rule: RequalificationRule, { service }: RequalificationOptions): boolean {
-  return service === undefined ? rule.mark !== undefined : rule.service === service
-}
-
-function allows<Value>(accepted: readonly Value[] | undefined, value: Value | undefined): boolean {
-  return accepted === undefined || (value !== undefined && accepted.includes(value))
-}
-
-function latest({ retests }: RequalificationHistory): RequalificationHistory['retests'][number] | undefined {
-  let found = retests[0]
-  for (const retest of retests) if (found !== undefined && retest.date >= found.date) found = retest
-  return found
-}
-
-function lastTest(cylinder: RequalificationHistory): CalendarMonth | undefined {
-  return latest(cylinder)?.date ?? cylinder.firstTest
-}
-
-/** The full test contains the inspections, so the later of the two starts their interval. */
-function countedFrom(
-  rule: RequalificationRule,
-  cylinder: RequalificationHistory,
-  { lastInspection }: RequalificationOptions,
-  test: CalendarMonth,
-): CalendarMonth | undefined {
-  if (rule.kind === 'end of service life') return cylinder.firstTest
-  if (rule.kind === 'requalification' || rule.kind === 'eddy current' || lastInspection === undefined) return test
-  const inspected = monthsLater(lastInspection, 0)
-  return inspected > test ? inspected : test
-}
-
 const noDate: Reason = { code: 'no-date', text: 'no test date could be read: an inspector has to find or renew it' }
 
-function noRule({ specification }: RequalificationHistory, { ruleSet }: RequalificationOptions): readonly Reason[] {
-  if (specification === 'special permit') {
-    return [{ code: 'permit-decides', text: 'a special permit sets its own interval: read the permit' }]
-  }
-  const what = specification ?? 'a cylinder without a specification'
-  return [{ code: 'no-rule', text: `rule set ${ruleSet} has no interval for ${what}` }]
+const filledBefore: Reason = {
+  code: 'filled-before-due',
+  text: 'filled before the due date, it may stay in service until it is empty; it may not be refilled before the test',
+  source: 'cfr-49-180-205',
 }
 
-function undetermined(asOf: CalendarMonth | CalendarDate, because: readonly Reason[]): Requalification {
-  return { value: asOf, verdict: 'undetermined', because, cautions, sources: [] }
+function neverExamined(isPresumed: boolean): Reason {
+  return {
+    code: isPresumed ? 'presumed-6351' : 'never-examined',
+    text: isPresumed
+      ? 'its age or origin makes it presumed to be of alloy 6351-T6 until shown otherwise, and no eddy-current examination is stamped'
+      : 'no eddy-current examination is stamped, and this alloy needs one with every test since 2007',
+    source: isPresumed ? 'notice-94-7' : 'cfr-49-180-205',
+  }
+}
+
+function noRule({ specification }: RequalificationHistory, { ruleSet }: RequalificationOptions): Reason {
+  if (specification === 'special permit') {
+    return {
+      code: 'permit-decides',
+      text: 'a special permit sets its own interval and, for composites, the end of its life: read the permit and state its terms',
+    }
+  }
+  return {
+    code: 'no-rule',
+    text: `rule set ${ruleSet} has no interval for ${specification ?? 'a cylinder without a specification'}`,
+  }
+}
+
+/** The terms of a permit as rules of their own. */
+function permitRules(
+  { specification }: RequalificationHistory,
+  { permit, ruleSet }: RequalificationOptions,
+): readonly RequalificationRule[] {
+  if (permit === undefined || specification !== 'special permit') return []
+  const common = {
+    ruleSet,
+    status: 'read',
+    source: 'cfr-49-180-205',
+    place: 'paragraph (c): the terms of the permit',
+    edition: 'as the caller read it',
+  } as const
+  const test = {
+    id: 'permit',
+    title: 'special permit: interval of the permit',
+    kind: 'requalification',
+    months: permit.months,
+    ...common,
+  } as const
+  if (permit.lifeMonths === undefined) return [test]
+  return [
+    test,
+    {
+      id: 'permit-life',
+      title: 'special permit: end of life of the permit',
+      kind: 'end of service life',
+      months: permit.lifeMonths,
+      ...common,
+    },
+  ]
+}
+
+function requireCylinder(cylinder: RequalificationHistory): void {
+  requireKeys('cylinder', cylinder, cylinderKeys())
+}
+
+function cylinderKeys(): Readonly<Record<string, boolean>> {
+  const keys: Record<string, boolean> = { system: false, alloyHint: false, fields: false, findings: false }
+  for (const name of markNames) keys[name] = name === 'retests'
+  return keys
+}
+
+function requireOptions(options: RequalificationOptions): void {
+  requireKeys('options', options, {
+    ruleSet: true,
+    asOf: true,
+    service: false,
+    alloy: false,
+    lastInspection: false,
+    putIntoService: false,
+    hasRiskAssessment: false,
+    isInspectedYearly: false,
+    meetsStarConditions: false,
+    triggers: false,
+    permit: false,
+  })
+  requireRuleSet('options.ruleSet', options.ruleSet)
+  if (options.service !== undefined) requireWord('options.service', options.service, cylinderServices)
+  if (options.alloy !== undefined) requireWord('options.alloy', options.alloy, ['6351-T6', 'other'])
+  for (const trigger of options.triggers ?? [])
+    requireWord('options.triggers', trigger, Object.keys(testTriggers) as TestTrigger[])
+  if (options.permit !== undefined) requireKeys('options.permit', options.permit, { months: true, lifeMonths: false })
 }
 
 /** Refuses a name that is no rule set, for input that the compiler has not seen. */
 export function requireRuleSet(argument: string, name: string): asserts name is RuleSetId {
-  if (requalificationRules.some(({ ruleSet }) => ruleSet === name)) return
-  const known = [...new Set(requalificationRules.map(({ ruleSet }) => ruleSet))]
-  throw new LitrebarError({
-    code: 'input',
-    argument,
-    value: JSON.stringify(name),
-    expected: `one of ${known.join(', ')}`,
-    hint: 'Name the rule set that governs the cylinder where it is used.',
-  })
+  requireWord(argument, name, ruleSetIds)
 }

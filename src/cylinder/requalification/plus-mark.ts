@@ -1,7 +1,9 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { Reason } from '../../references/index.ts'
 import { type PlusFindings, type PlusPermission, plusPermission } from '../filling/plus-permission.ts'
 import { type CalendarDate, type CalendarMonth, specificationOf } from '../marking/index.ts'
-import { nextRequalification, type RequalificationHistory } from './next-requalification.ts'
+import { requalifications } from './next-requalification.ts'
+import type { RequalificationHistory } from './stamped-tests.ts'
 
 /** The day of the question, and what is known beside the stamp. */
 export interface PlusMarkOptions {
@@ -27,7 +29,7 @@ export interface PlusMark extends PlusPermission {
  * @param cylinder - a stamp as read, or its dates
  * @param options - the day, and what is known beside the stamp
  * @returns the conditions met, unmet and unknown, whether the mark is current, and reasons
- * @throws LitrebarError `input` for a date that the calendar does not have
+ * @throws LitrebarError `input` for a date that the calendar does not have, or an unknown option
  * @source cfr-49-173-302, paragraph (c), now 173.302a(b); a later test without plus ends it: memory
  * @example
  * const stamp = readStamp('DOT-3AA2250\nLP33107 SKERRY\n11 W 19 +\n7 C208 24 +', { asOf: '2026-11' })
@@ -35,21 +37,38 @@ export interface PlusMark extends PlusPermission {
  * const shown = [isCurrent, outcome, met.join(' ')] // => [true, 'undetermined', 'specification plusSign']
  */
 export function plusMark(cylinder: RequalificationHistory, options: PlusMarkOptions): PlusMark {
+  requireKeys('options', options, { asOf: true, known: false })
   const row = cylinder.specification === undefined ? undefined : specificationOf(cylinder.specification)
-  const due = nextRequalification(cylinder, { ruleSet: 'us-180.209', service: 'diving', asOf: options.asOf })
-  const last = [...cylinder.retests].sort((a, b) => (a.date < b.date ? -1 : 1)).at(-1)
-  const isMarked = last?.suffixes.includes('+') === true
-  const isCurrent = isMarked && due.verdict === 'within'
+  const due = requalifications(cylinder, { ruleSet: 'us-180.209', service: 'diving', asOf: options.asOf }).find(
+    ({ rule }) => rule === undefined || rule.kind === 'requalification',
+  )
+  // The last test or, before the first retest, the one at manufacture (173.302a(b)).
+  const retests = cylinder.retests.filter(({ kind }) => kind !== 'visual' && kind !== 'external visual')
+  const last = [...retests].sort((a, b) => (a.date < b.date ? -1 : 1)).at(-1)
+  const isMarked = (last?.suffixes ?? cylinder.firstTestSuffixes ?? []).includes('+')
+  const isCurrent = isMarked && due?.verdict === 'within'
+  const isOpen = isMarked && due?.verdict === 'undetermined'
   const isPlusType = row?.mayCarryPlus === true
-  const findings: PlusFindings = { ...options.known, specification: isPlusType, plusSign: isCurrent }
+  const findings: PlusFindings = {
+    ...options.known,
+    specification: isPlusType,
+    ...(isOpen ? {} : { plusSign: isCurrent }),
+  }
   const because: Reason[] = []
-  if (isMarked && due.verdict === 'beyond') {
+  if (isOpen) {
+    because.push({
+      code: 'plus-undetermined',
+      text: 'whether the test behind the plus still holds cannot be determined',
+    })
+  }
+  if (isMarked && due?.verdict === 'beyond') {
     because.push({
       code: 'plus-lapsed',
       text: `the plus lapsed with the test that was due in ${due.due ?? 'the past'}`,
     })
   }
-  if (!isMarked && cylinder.retests.some(({ suffixes }) => suffixes.includes('+'))) {
+  const hadPlus = cylinder.firstTestSuffixes?.includes('+') === true
+  if (!isMarked && (hadPlus || cylinder.retests.some(({ suffixes }) => suffixes.includes('+')))) {
     because.push({
       code: 'plus-ended',
       text: 'the last test carries no plus, which ends the permission',

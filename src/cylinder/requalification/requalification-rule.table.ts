@@ -5,12 +5,29 @@ import type { CylinderMaterial, MarkingFamily, RetestSuffix, SpecificationName }
 export type InspectionKind =
   | 'requalification'
   | 'internal inspection'
+  | 'external inspection'
   | 'visual inspection'
   | 'eddy current'
   | 'end of service life'
 
 /** What the cylinder is used for, as far as an interval depends on it. */
-export type CylinderService = 'diving' | 'dry listed gas' | 'fire extinguisher'
+export type CylinderService = (typeof cylinderServices)[number]
+
+/** The uses by name. */
+export const cylinderServices = [
+  'diving',
+  'breathing apparatus',
+  'oxygen',
+  'dry listed gas',
+  'carbon dioxide',
+  'fire extinguisher',
+] as const
+
+/**
+ * How well the figure is known. `read`: the text of the rule was seen. `secondary`: a restatement by others. `practice`: custom without
+ * a rule. `memory`: recalled, and never enough for `within`. `superseded`: read, but the rule has been replaced since.
+ */
+export type RuleStatus = 'read' | 'secondary' | 'practice' | 'memory' | 'superseded'
 
 /** One interval of one rule set, with what it holds for. */
 export interface RequalificationRule {
@@ -19,19 +36,34 @@ export interface RequalificationRule {
   readonly title: string
   readonly kind: InspectionKind
   readonly months: number
+  /** The interval until the first one, where it differs. */
+  readonly firstMonths?: number
+  /** Inspections at fixed ages after the full test, in months, in place of one even interval. */
+  readonly steps?: readonly number[]
+  /** Where the count starts, if not at the stamped month of the last one. */
+  readonly countsFrom?: 'putting into service' | 'month before the stamp'
+  /** A day on which it ends for all. */
+  readonly endsIn?: `${number}-${number}`
   /** Families of marks that it speaks of; all, if absent. */
   readonly systems?: readonly MarkingFamily[]
   readonly specifications?: readonly SpecificationName[]
   readonly materials?: readonly CylinderMaterial[]
   /** Only where the last test carries this mark. */
   readonly mark?: RetestSuffix
+  /** First year of manufacture that it holds for. */
+  readonly madeFrom?: number
   readonly alloy?: '6351-T6'
-  /** Only for this use; a case that does not state its use is shown this rule beside the one it would replace. */
-  readonly service?: CylinderService
-  /** Only with a documented risk assessment of the owner. */
-  readonly needsRiskAssessment?: boolean
+  /** Only for these uses; a case that does not state its use is shown this rule beside the one it would replace. */
+  readonly services?: readonly CylinderService[]
+  /** Holds only where the caller states this. */
+  readonly needs?: 'hasRiskAssessment' | 'isInspectedYearly'
+  /** What a caller has to state before it can be `within`. */
+  readonly conditions?: 'meetsStarConditions'
   /** The rule that this one stands in for where it holds. */
   readonly replaces?: string
+  /** Something that a reader of the due date has to know. */
+  readonly remark?: { readonly code: string; readonly text: string; readonly source: SourceId }
+  readonly status: RuleStatus
   readonly source: SourceId
   readonly place: string
   /** Edition of the source that the figure was taken from. */
@@ -42,39 +74,77 @@ export interface RequalificationRule {
  * Rule sets that a caller can name. None is ever chosen from a stamp: the same shoulder falls under different rules in
  * different places and uses.
  */
-export type RuleSetId =
-  | 'us-180.209'
-  | 'carriage-p200'
-  | 'iso-18119-diving'
-  | 'uk-diving'
-  | 'uk-diving-before-2002'
-  | 'german-diving'
-  | 'national-five-years'
-  | 'us-navy'
-  | 'yearly-visual'
+export type RuleSetId = (typeof ruleSetIds)[number]
+
+/** The names of the rule sets. */
+export const ruleSetIds = [
+  'us-180.209',
+  'us-180.207',
+  'us-navy',
+  'canadian-diving',
+  'carriage-p200',
+  'iso-18119-diving',
+  'uk-diving',
+  'uk-diving-before-2002',
+  'german-diving',
+  'german-diving-before-2003',
+  'austrian-diving',
+  'swiss-diving',
+  'french-diving',
+  'french-diving-before-2018',
+  'belgian-diving',
+  'dutch-diving',
+  'danish-diving',
+  'spanish-diving',
+  'spanish-diving-before-2021',
+  'italian-diving',
+  'norwegian-diving',
+  'finnish-diving',
+  'japanese-diving',
+  'australian-diving',
+  'new-zealand-diving',
+  'south-african-diving',
+  'yearly-visual',
+] as const
 
 const table1 = {
   ruleSet: 'us-180.209',
+  status: 'read',
   source: 'cfr-49-180-209',
   place: 'paragraph (a), table 1',
-  edition: '2008',
+  edition: '2014, amended since (85 FR 85380, 89 FR 15636); a later copy has the same figures',
+} as const
+const table207 = {
+  ruleSet: 'us-180.207',
+  systems: ['UN'],
+  status: 'read',
+  source: 'cfr-49-180-207',
+  place: 'paragraph (c), table 1',
+  edition: '2015, amended since',
 } as const
 const guidance = {
   ruleSet: 'iso-18119-diving',
+  status: 'secondary',
   source: 'iso-18119',
   place: 'guidance for diving where no local rule exists',
   edition: '2018, guidance as quoted by a federation',
 } as const
-const british = { source: 'hse-cylinders', place: 'practice since September 2002', edition: 'as copied' } as const
-const practice = { source: 'common-practice', place: 'none', edition: 'current' } as const
+const navy = {
+  ruleSet: 'us-navy',
+  status: 'secondary',
+  source: 'us-navy-diving-manual',
+  place: '7-2.2.2.2',
+  edition: 'revisions 4 to 6, public mirror texts',
+} as const
 
-/** Every interval, one row each. */
-export const requalificationRules: readonly RequalificationRule[] = [
+/** Intervals of the US rules, of carriage, and of guidance that no country owns. */
+export const generalRules: readonly RequalificationRule[] = [
   {
     id: 'us-five-years',
     title: '49 CFR 180.209 table 1: 5 years',
     kind: 'requalification',
     months: 60,
+    systems: ['US'],
     specifications: ['3A', '3AA', '3AL', '3AX', '3AAX', '3T', '3'],
     ...table1,
   },
@@ -84,6 +154,11 @@ export const requalificationRules: readonly RequalificationRule[] = [
     kind: 'requalification',
     months: 60,
     systems: ['METRIC-OLD', 'EU-pi', 'ADR'],
+    remark: {
+      code: 'foreign-not-transported',
+      text: 'without a DOT, TC or UN mark it may not be transported filled in the US, except under a special permit or for export; the interval alone does not make it fillable there, and its test pressure has to be at least 5/3 of the marked pressure',
+      source: 'cfr-49-173-301',
+    },
     ...table1,
   },
   {
@@ -96,14 +171,15 @@ export const requalificationRules: readonly RequalificationRule[] = [
   },
   {
     id: 'us-3ht-life',
-    title: 'service life of 24 years',
+    title: 'service life of 24 years, or 4380 pressurisations',
     kind: 'end of service life',
     months: 288,
     specifications: ['3HT'],
     ruleSet: 'us-180.209',
-    source: 'cfr-49-173-302a',
-    place: 'page 560',
-    edition: '2003',
+    status: 'read',
+    source: 'cfr-49-180-205',
+    place: 'paragraph (i)(1)(v), since moved to (j)',
+    edition: '2015, amended since',
   },
   {
     id: 'us-star',
@@ -112,12 +188,15 @@ export const requalificationRules: readonly RequalificationRule[] = [
     months: 120,
     specifications: ['3A', '3AA'],
     mark: '★',
-    service: 'dry listed gas',
+    madeFrom: 1946,
+    services: ['dry listed gas'],
     replaces: 'us-five-years',
+    conditions: 'meetsStarConditions',
     ruleSet: 'us-180.209',
-    source: 'memory',
-    place: '49 CFR 180.209(b)',
-    edition: 'current',
+    status: 'secondary',
+    source: 'cfr-49-180-209',
+    place: 'paragraph (b), fragments; made after 1945: memory',
+    edition: '2014, amended since',
   },
   {
     id: 'us-fire-extinguisher',
@@ -125,34 +204,70 @@ export const requalificationRules: readonly RequalificationRule[] = [
     kind: 'requalification',
     months: 144,
     specifications: ['3A', '3AA', '3AL'],
-    service: 'fire extinguisher',
+    services: ['fire extinguisher'],
     replaces: 'us-five-years',
     ...table1,
   },
   {
     id: 'us-6351',
-    title: '49 CFR 180.209(m) and part 180 appendix C: 5 years with eddy current for 6351-T6 in diving',
+    title: '49 CFR 180.205(f)(4) and part 180 appendix C: eddy current every 5 years for 6351-T6, beside the test',
     kind: 'eddy current',
     months: 60,
     specifications: ['3AL', 'special permit'],
     alloy: '6351-T6',
-    replaces: 'us-five-years',
+    services: ['diving', 'breathing apparatus', 'oxygen'],
     ruleSet: 'us-180.209',
-    source: 'phmsa-10-0019r',
-    place: 'letter',
-    edition: '2011-01-07',
+    status: 'read',
+    source: 'cfr-49-180-205',
+    place: 'paragraph (f)(4), in force from 2007-01-01',
+    edition: '2015, amended since',
+  },
+  {
+    id: 'us-un-seamless',
+    title: '49 CFR 180.207 table 1: UN receptacles, 10 years',
+    kind: 'requalification',
+    months: 120,
+    materials: ['steel', 'aluminium'],
+    ...table207,
+  },
+  {
+    id: 'us-un-carbon-dioxide',
+    title: '49 CFR 180.207 table 1: UN receptacles of carbon dioxide, 5 years',
+    kind: 'requalification',
+    months: 60,
+    services: ['carbon dioxide'],
+    replaces: 'us-un-seamless',
+    ...table207,
+  },
+  {
+    id: 'us-un-composite',
+    title: '49 CFR 180.207 table 1: UN composite receptacles, 5 years',
+    kind: 'requalification',
+    months: 60,
+    materials: ['composite'],
+    ...table207,
+  },
+  {
+    id: 'us-un-composite-life',
+    title: '49 CFR 180.207(a)(3): UN composite receptacles, no requalification for use beyond 15 years',
+    kind: 'end of service life',
+    months: 180,
+    materials: ['composite'],
+    ...table207,
+    place: 'paragraph (a)(3)',
   },
   {
     id: 'p200-seamless',
-    title: 'P200 and 49 CFR 180.207: 10 years for seamless receptacles of compressed gas',
+    title: 'P200: 10 years for seamless receptacles of compressed gas',
     kind: 'requalification',
     months: 120,
     systems: ['UN', 'EU-pi', 'ADR'],
     materials: ['steel', 'aluminium'],
     ruleSet: 'carriage-p200',
-    source: 'memory',
-    place: 'P200 table 1; 49 CFR 180.207(c)',
-    edition: 'current',
+    status: 'secondary',
+    source: 'cfr-49-180-207',
+    place: 'paragraph (c), table 1, which takes the UN figures over; P200 itself was not read',
+    edition: '2015, amended since',
   },
   {
     id: 'p200-composite',
@@ -162,6 +277,7 @@ export const requalificationRules: readonly RequalificationRule[] = [
     systems: ['UN', 'EU-pi', 'ADR'],
     materials: ['composite'],
     ruleSet: 'carriage-p200',
+    status: 'read',
     source: 'adr-2025',
     place: '4.1.4.1 P200 (3)',
     edition: '2025',
@@ -185,93 +301,27 @@ export const requalificationRules: readonly RequalificationRule[] = [
     title: 'ISO 18119 guidance for diving: internal examination, at most 2.5 years with a risk assessment',
     kind: 'internal inspection',
     months: 30,
-    needsRiskAssessment: true,
+    needs: 'hasRiskAssessment',
     replaces: 'iso-18119-internal',
     ...guidance,
-  },
-  {
-    id: 'uk-hydraulic',
-    title: 'British practice: hydraulic test 5 years',
-    kind: 'requalification',
-    months: 60,
-    ruleSet: 'uk-diving',
-    ...british,
-  },
-  {
-    id: 'uk-visual',
-    title: 'British practice: visual inspection 2.5 years',
-    kind: 'visual inspection',
-    months: 30,
-    ruleSet: 'uk-diving',
-    ...british,
-  },
-  {
-    id: 'uk-hydraulic-before-2002',
-    title: 'British practice until September 2002: hydraulic test 4 years',
-    kind: 'requalification',
-    months: 48,
-    ruleSet: 'uk-diving-before-2002',
-    ...british,
-  },
-  {
-    id: 'uk-visual-before-2002',
-    title: 'British practice until September 2002: visual inspection 2 years',
-    kind: 'visual inspection',
-    months: 24,
-    ruleSet: 'uk-diving-before-2002',
-    ...british,
-  },
-  {
-    id: 'german-full',
-    title: 'German practice: full inspection 5 years',
-    kind: 'requalification',
-    months: 60,
-    ruleSet: 'german-diving',
-    ...practice,
-  },
-  {
-    id: 'german-internal',
-    title: 'German practice: internal inspection of steel 2.5 years',
-    kind: 'internal inspection',
-    months: 30,
-    materials: ['steel'],
-    ruleSet: 'german-diving',
-    ...practice,
-  },
-  {
-    id: 'national-five-years',
-    title: 'national practice of many countries: full inspection 5 years',
-    kind: 'requalification',
-    months: 60,
-    ruleSet: 'national-five-years',
-    ...practice,
   },
   {
     id: 'navy-hydrostatic',
     title: 'US Navy: hydrostatic test 5 years',
     kind: 'requalification',
     months: 60,
-    ruleSet: 'us-navy',
-    source: 'us-navy-diving-manual',
-    place: '7-2.2.2.2',
-    edition: 'revisions 4 to 6, public mirror texts',
+    ...navy,
   },
-  {
-    id: 'navy-visual',
-    title: 'US Navy: visual inspection 12 months',
-    kind: 'visual inspection',
-    months: 12,
-    ruleSet: 'us-navy',
-    source: 'us-navy-diving-manual',
-    place: '7-2.2.2.2',
-    edition: 'revisions 4 to 6, public mirror texts',
-  },
+  { id: 'navy-visual', title: 'US Navy: visual inspection 12 months', kind: 'visual inspection', months: 12, ...navy },
   {
     id: 'yearly-visual',
     title: 'common practice: visual inspection every year',
     kind: 'visual inspection',
     months: 12,
     ruleSet: 'yearly-visual',
-    ...practice,
+    status: 'practice',
+    source: 'common-practice',
+    place: 'none',
+    edition: 'current',
   },
 ]

@@ -182,7 +182,9 @@ test('a text without any mark is refused with its place', () => {
 
 test('a requalifier alone is enough to be read as a US stamp, and what is missing is said', () => {
   const stamp = readStamp('05 A417 02 +', { asOf })
-  expect(stamp.retests).toEqual([{ date: '2002-05', body: 'A417', country: undefined, suffixes: ['+'] }])
+  expect(stamp.retests).toEqual([
+    { date: '2002-05', kind: 'hydraulic', body: 'A417', country: undefined, suffixes: ['+'] },
+  ])
   expect(only(stamp, 'missing-field').map(({ detail }) => detail?.field)).toEqual([
     'specification',
     'serial',

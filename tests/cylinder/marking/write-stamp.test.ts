@@ -147,7 +147,10 @@ test.each([
     property(marks, (given) => {
       const back = readStamp(writeStamp(given), { asOf })
       for (const [name, value] of Object.entries(given)) {
-        const got = back[name as keyof typeof back]
+        const got =
+          name === 'retests'
+            ? back.retests.map(({ date, body, country, suffixes }) => ({ date, body, country, suffixes }))
+            : back[name as keyof typeof back]
         expect({ [name]: got }).toEqual({ [name]: typeof value === 'number' ? expect.closeTo(value, 6) : value })
       }
     }),

@@ -105,11 +105,15 @@ test('a star gives ten years to dry listed gases only; without a stated use both
     requalifications(star, {
       ruleSet: 'us-180.209',
       asOf: '2026-11',
+      meetsStarConditions: true,
       ...(service === undefined ? {} : { service }),
     }).map((result) => `${result.due ?? ''} ${result.because.map(({ code }) => code).join(' ')}`)
-  expect(due('diving')).toEqual(['2024-02 overdue'])
-  expect(due('dry listed gas')).toEqual(['2029-02 due'])
-  expect(due()).toEqual(['2024-02 overdue interval-depends-on-service', '2029-02 due interval-depends-on-service'])
+  expect(due('diving')).toEqual(['2024-02 overdue filled-before-due'])
+  expect(due('dry listed gas')).toEqual(['2029-02 due secondary-source'])
+  expect(due()).toEqual([
+    '2024-02 overdue filled-before-due interval-depends-on-service',
+    '2029-02 due interval-depends-on-service secondary-source',
+  ])
 })
 
 test('3HT: three years, and an end after twenty-four', () => {
@@ -132,11 +136,6 @@ test('an inspection of its own moves the inspection, not the test', () => {
     ['2028-09', 'visual inspection'],
     ['2028-10', 'requalification'],
   ])
-})
-
-test('the alloy that cracks: eddy current every five years in place of the plain test', () => {
-  const results = requalifications(aluminium, { ruleSet: 'us-180.209', asOf: '2026-11', alloy: '6351-T6' })
-  expect(results.map(({ rule }) => rule?.kind)).toEqual(['eddy current'])
 })
 
 test('no date, no rule and a special permit are undetermined, each with its reason', () => {
