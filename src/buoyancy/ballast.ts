@@ -1,4 +1,5 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import {
   type Accepted,
@@ -15,7 +16,7 @@ import {
   round,
   type Unit,
 } from '../units/index.ts'
-import { type FoamSuit, foamVolume } from './foam-suit.ts'
+import { type FoamSuit, foamKeys, foamVolume } from './foam-suit.ts'
 import { gravityOf, type RigidItem, requireItem } from './net-buoyancy.ts'
 
 /** The three moments that matter: full cylinders at the surface, the deepest point, nearly empty at the last stop. */
@@ -86,14 +87,15 @@ const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Gi
 
 /**
  * Ballast in three cases: start, deepest point, end. The end sets it, when gas has been breathed and the suit has its volume back:
- * with less, the last stop cannot be held. At the deepest point the same ballast and the pressed suit have to be lifted.
+ * with less, the last stop cannot be held. At the deepest point the same ballast and the compressed suit have to be lifted.
  * At the surface a thick suit may float the diver all the same until it gives way in the first metres: the case of the start says so,
  * and more ballast than the end asks for would have to be lifted all dive long. A starting point for a check in the water, no more.
  *
  * @param diver - items, foam suits, cylinders with their gas at each moment, gas in a dry suit
  * @param conditions - water; depth at each moment, m; density of the ballast, kg/m³, 2000 to 25 000; `show`: unit and step, rounded up
  * @returns ballast, the three cases, the lift wanted, and the cautions that belong to it
- * @throws LitrebarError `range`, naming the field
+ * @throws LitrebarError `range`, naming the field; `input` for moments that contradict one another: a start or an end below the deepest
+ *   point, a cylinder that gains gas
  * @source litrebar-derivation
  * @example
  * const diver = {
@@ -123,7 +125,10 @@ const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Gi
  * found.shown.text // => '7.0'
  */
 export function ballast(diver: EquippedDiver, conditions: BallastConditions): Ballast {
+  requireKeys('conditions', conditions, { water: true, depths: true, ballastDensity: true, show: true })
   const { water, ballastDensity, show } = conditions
+  requireKeys('conditions.show', show, { unit: true, step: true })
+  requireDepths(conditions.depths)
   requireWithin('conditions.ballastDensity', ballastDensity, ballastRange)
   requireDiver(diver)
   const gravity = gravityOf(water)
@@ -174,19 +179,58 @@ function forceAt(diver: EquippedDiver, { water, depths }: BallastConditions, mom
   return ((volume * water.density - mass) * gravity) as Force
 }
 
-function requireDiver({ items, cylinders, foamSuits, suitGas }: EquippedDiver): void {
+const ofMoments = { start: true, deepest: true, end: true } as const
+
+/** Refuses a deepest point that is not the deepest. */
+function requireDepths(depths: BallastConditions['depths']): void {
+  requireKeys('conditions.depths', depths, ofMoments)
+  for (const moment of ['start', 'end'] as const) {
+    if (depths[moment] <= depths.deepest) continue
+    throw new LitrebarError({
+      code: 'input',
+      argument: `conditions.depths.${moment}`,
+      value: `${depths[moment]} m`,
+      expected: `at most the ${depths.deepest} m of the deepest point`,
+      hint: 'The moments are exchanged, or a depth is wrong.',
+    })
+  }
+}
+
+/** Refuses a cylinder that holds more gas later than before. */
+function requireFalling(argument: string, gasMass: BallastCylinder['gasMass']): void {
+  for (const [before, after] of [
+    ['start', 'deepest'],
+    ['deepest', 'end'],
+  ] as const) {
+    if (gasMass[after] <= gasMass[before]) continue
+    throw new LitrebarError({
+      code: 'input',
+      argument: `${argument}.${after}`,
+      value: `${gasMass[after]} kg`,
+      expected: `at most the ${gasMass[before]} kg of ${before}`,
+      hint: 'A cylinder loses gas on a dive: the moments are exchanged, or a mass is wrong.',
+    })
+  }
+}
+
+function requireDiver(diver: EquippedDiver): void {
+  requireKeys('diver', diver, { items: true, foamSuits: true, cylinders: true, suitGas: false })
+  const { items, cylinders, foamSuits, suitGas } = diver
   items.forEach((item, i) => {
     requireItem(`diver.items[${i}]`, item)
   })
   foamSuits.forEach((suit, i) => {
-    requireItem(`diver.foamSuits[${i}]`, suit)
+    requireItem(`diver.foamSuits[${i}]`, suit, foamKeys)
   })
   cylinders.forEach((cylinder, i) => {
-    requireItem(`diver.cylinders[${i}]`, cylinder)
+    requireItem(`diver.cylinders[${i}]`, cylinder, { gasMass: true })
+    requireKeys(`diver.cylinders[${i}].gasMass`, cylinder.gasMass, ofMoments)
     for (const moment of moments) {
       requireWithin(`diver.cylinders[${i}].gasMass.${moment}`, cylinder.gasMass[moment], gasMassRange)
     }
+    requireFalling(`diver.cylinders[${i}].gasMass`, cylinder.gasMass)
   })
   if (suitGas === undefined) return
+  requireKeys('diver.suitGas', suitGas, ofMoments)
   for (const moment of moments) requireWithin(`diver.suitGas.${moment}`, suitGas[moment], suitGasRange)
 }

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type Accepted,
   type Density,
@@ -28,7 +29,7 @@ const lungRange: Accepted = {
 }
 
 /**
- * Volume of water that a body pushes aside, by the two-component model: fat, all else, and the gas in the lungs.
+ * Volume of water that a body displaces, by the two-component model: fat, all else, and the gas in the lungs.
  * People differ by several litres from any model: a check in the water decides.
  *
  * @param body - mass, kg, 20 to 300; fat fraction by mass, 0.02 to 0.7; gas in the lungs, m³, up to 10 L
@@ -44,6 +45,7 @@ export function bodyVolume(body: {
   readonly fatFraction: Fraction
   readonly lungGas: GasVolume
 }): DisplacedVolume {
+  requireKeys('body', body, { mass: true, fatFraction: true, lungGas: true })
   const { mass, fatFraction, lungGas } = body
   requireWithin('body.mass', mass, massRange)
   requireWithin('body.fatFraction', fatFraction, fatRange)

@@ -1,5 +1,5 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import {
   type Accepted,
   type Depth,
@@ -7,6 +7,7 @@ import {
   type Force,
   type GasVolume,
   kilogram,
+  litre,
   type Mass,
   type PressureVolume,
   requireWithin,
@@ -38,6 +39,7 @@ export interface BuoyancyMoment {
   readonly deviceGas: PressureVolume
 }
 
+const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Give the gas in the suit at that depth.' }
 const gasMassRange: Accepted = { atLeast: 0, atMost: 500, unit: kilogram, hint: 'Give the mass of the gas.' }
 
 /**
@@ -74,6 +76,7 @@ export function buoyancySeries(
   diver: { readonly items: readonly RigidItem[]; readonly foamSuits: readonly FoamSuit[] },
   water: WaterColumn,
 ): readonly BuoyancyMoment[] {
+  requireKeys('diver', diver, { items: true, foamSuits: true })
   const gravity = gravityOf(water)
   let mass = 0
   let volume = 0
@@ -82,7 +85,10 @@ export function buoyancySeries(
     mass += item.mass
     volume += item.displacedVolume
   })
-  return points.map(({ time, depth, gasMass, suitGas = 0 as GasVolume }, i): BuoyancyMoment => {
+  return points.map((point, i): BuoyancyMoment => {
+    requireKeys(`points[${i}]`, point, { time: true, depth: true, gasMass: true, suitGas: false })
+    const { time, depth, gasMass, suitGas = 0 as GasVolume } = point
+    requireWithin(`points[${i}].suitGas`, suitGas, suitGasRange)
     requireWithin(`points[${i}].gasMass`, gasMass, gasMassRange)
     requireLater(points, i)
     const pressure = pressureAtDepth({ ...water, depth })

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -51,6 +52,7 @@ const pressureRange: Accepted = { atLeast: 0.2, atMost: 100, unit: bar, hint: 'G
  * inUnit(squeezeFrom, bar).toFixed(2) // => '1.67'
  */
 export function unfilledDrySuit(suit: DrySuit, pressure: AbsolutePressure, water: Water): UnfilledDrySuit {
+  requireKeys('suit', suit, { gasVolume: true, filledAt: true, loft: true })
   const { gasVolume, filledAt, loft } = suit
   requireWithin('suit.gasVolume', gasVolume, volumeRange)
   requireWithin('suit.filledAt', filledAt, pressureRange)

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -92,7 +92,7 @@ export function foamVolume(suit: FoamSuit, pressure: AbsolutePressure): Displace
 }
 
 /** r of p = p0/r + E (1 - r): gas volume over that at the stated pressure. The positive root of E r² + (p - E) r - p0 = 0. */
-function gasRatio({ statedAt, stiffness = 0 as PressureDifference }: FoamSuit, pressure: number): number {
+export function gasRatio({ statedAt, stiffness = 0 as PressureDifference }: FoamSuit, pressure: number): number {
   if (stiffness === 0) return statedAt / pressure
   const b = pressure - stiffness
   const root = Math.sqrt(b * b + 4 * stiffness * statedAt)
@@ -134,6 +134,7 @@ export function foamLoss(
   pressures: { readonly from: AbsolutePressure; readonly to: AbsolutePressure },
   water: Water,
 ): FoamLoss {
+  requireKeys('pressures', pressures, { from: true, to: true })
   const { from, to } = pressures
   const lost = foamVolume(suit, from) - foamVolume(suit, to)
   if (!(to >= from)) {
@@ -156,7 +157,13 @@ export function foamLoss(
   }
 }
 
-function requireFoam({ displacedVolume, statedAt, gasFraction, stiffness }: FoamSuit): void {
+/** What a foam suit holds besides mass and volume. */
+export const foamKeys = { statedAt: true, gasFraction: true, stiffness: false } as const
+
+/** Refuses a suit whose foam makes no sense. */
+export function requireFoam(suit: FoamSuit): void {
+  requireKeys('suit', suit, { mass: true, displacedVolume: true, ...foamKeys })
+  const { displacedVolume, statedAt, gasFraction, stiffness } = suit
   requireWithin('suit.displacedVolume', displacedVolume, volumeRange)
   requireWithin('suit.statedAt', statedAt, pressureRange)
   requireWithin('suit.gasFraction', gasFraction, gasRange)

@@ -7,6 +7,7 @@ export {
   ballast,
   type EquippedDiver,
 } from './ballast.ts'
+export { type BallastCheck, ballastFromCheck, type CheckedBallast, type LevelMoment } from './ballast-check.ts'
 export { bodyDensities, bodyVolume } from './body-volume.ts'
 export { type BuoyancyMoment, type BuoyancyPoint, buoyancySeries } from './buoyancy-series.ts'
 export { type DrySuit, type UnfilledDrySuit, unfilledDrySuit } from './dry-suit.ts'
@@ -23,3 +24,4 @@ export { ballastForOtherWater, liftOf, netBuoyancy, type RigidItem, type Water }
 export { assessReliefValve, bubbleHead, type ReliefValve } from './relief-valve.ts'
 export { type PlacedForce, shiftForTrim, type Trim, trim } from './trim.ts'
 export { liftGainPerMetre, type RisingGas, unventedLift, ventFlow } from './venting.ts'
+export { displacedVolumeFromWeighing, type Weighing } from './weighing.ts'

@@ -1,4 +1,5 @@
 import { standardGravity } from '../environment/index.ts'
+import { requireKeys } from '../errors/index.ts'
 import {
   type Acceleration,
   type Accepted,
@@ -16,7 +17,7 @@ import {
 /** A thing in the water that pressure does not change. */
 export interface RigidItem {
   readonly mass: Mass
-  /** Water that it pushes aside, walls and all: for a cylinder more than its internal volume. */
+  /** Water that it displaces, walls and all: for a cylinder more than its internal volume. */
   readonly displacedVolume: DisplacedVolume
 }
 
@@ -28,7 +29,7 @@ export interface Water {
 }
 
 const massRange: Accepted = { atLeast: 0, atMost: 100_000, unit: kilogram, hint: 'Give the mass as weighed in air.' }
-const volumeRange: Accepted = { atLeast: 0, atMost: 1e6, unit: litre, hint: 'Give the water pushed aside.' }
+const volumeRange: Accepted = { atLeast: 0, atMost: 1e6, unit: litre, hint: 'Give the water displaced.' }
 const densityRange: Accepted = {
   atLeast: 900,
   atMost: 1300,
@@ -43,7 +44,7 @@ const gravityRange: Accepted = {
 }
 
 /**
- * Net buoyancy of a rigid thing: weight of the water pushed aside less its own weight. Upwards positive.
+ * Net buoyancy of a rigid thing: weight of the water displaced less its own weight. Upwards positive.
  * Shown in `kilogramForce` it is the trade's kilograms of lift.
  *
  * @param item - mass, kg, 0 to 100 000; displaced volume, m³, 0 to 1e6 L
@@ -62,7 +63,7 @@ export function netBuoyancy(item: RigidItem, water: Water): Force {
 }
 
 /**
- * Lift of a volume of gas in water: what it pushes aside. The weight of the gas itself is left to where its mass is counted.
+ * Lift of a volume of gas in water: the weight of the water it displaces. The weight of the gas itself is left to where its mass is counted.
  *
  * @param volume - m³, at the pressure that it has
  * @param water - density, kg/m³, 900 to 1300; gravity
@@ -76,7 +77,7 @@ export function liftOf(volume: number, water: Water): Force {
 }
 
 /**
- * Ballast that another water asks for: what floats level in one water needs more in a denser one.
+ * Ballast for another water: what floats level in one water needs more in a denser one.
  *
  * @param displacedVolume - of the diver with everything, ballast too, m³
  * @param waters - densities, kg/m³: that of the water in which the ballast was right, and of the other
@@ -92,6 +93,7 @@ export function ballastForOtherWater(
   waters: { readonly from: Density; readonly to: Density },
 ): Mass {
   requireWithin('displacedVolume', displacedVolume, volumeRange)
+  requireKeys('waters', waters, { from: true, to: true })
   requireWithin('waters.from', waters.from, densityRange)
   requireWithin('waters.to', waters.to, densityRange)
   return (displacedVolume * (waters.to - waters.from)) as Mass
@@ -104,8 +106,10 @@ export function gravityOf({ density, gravity = standardGravity }: Water): number
   return gravity
 }
 
-/** Refuses what is no thing. */
-export function requireItem(argument: string, { mass, displacedVolume }: RigidItem): void {
+/** Refuses an item without mass or volume, or with a key that is neither. */
+export function requireItem(argument: string, item: RigidItem, others: Readonly<Record<string, boolean>> = {}): void {
+  requireKeys(argument, item, { mass: true, displacedVolume: true, ...others })
+  const { mass, displacedVolume } = item
   requireWithin(`${argument}.mass`, mass, massRange)
   requireWithin(`${argument}.displacedVolume`, displacedVolume, volumeRange)
 }

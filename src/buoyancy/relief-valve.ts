@@ -1,4 +1,6 @@
-import type { Assessment } from '../references/index.ts'
+import { requireKeys } from '../errors/index.ts'
+import { verdictFrom } from '../references/assessment.ts'
+import type { Assessment, Reason } from '../references/index.ts'
 import {
   type Accepted,
   kilopascal,
@@ -57,25 +59,31 @@ export interface ReliefValve {
  * assessReliefValve(valve, measure(250, litrePerMinute), { density: measure(1025, kilogramPerCubicMetre) }).verdict // => 'within'
  */
 export function assessReliefValve(valve: ReliefValve, inflatorFlow: VolumeFlow, water: Water): Assessment<VolumeFlow> {
+  requireKeys('valve', valve, { opensAt: true, height: true, ventFlow: true })
   const { opensAt, height, ventFlow } = valve
   requireWithin('valve.opensAt', opensAt, setRange)
   requireWithin('valve.ventFlow', ventFlow, flowRange)
   requireWithin('inflatorFlow', inflatorFlow, flowRange)
   const margin = opensAt - bubbleHead(height, water)
-  const reasons = [
-    ventFlow >= inflatorFlow
+  const vents = ventFlow >= inflatorFlow
+  const staysShut = margin > 0
+  const against: Reason[] = []
+  const notes: Reason[] = []
+  ;(vents ? notes : against).push(
+    vents
       ? { code: 'vents-inflator', text: 'The valve lets out at least what the inflator lets in.' }
       : { code: 'inflator-wins', text: 'The inflator lets in more than the valve lets out.' },
-    margin > 0
+  )
+  ;(staysShut ? notes : against).push(
+    staysShut
       ? { code: 'shut-at-rest', text: 'The valve stays shut while the device is full and at rest.' }
       : { code: 'opens-at-rest', text: 'The height of the bubble alone opens the valve.' },
-  ]
+  )
   return {
     value: ventFlow,
     limit: inflatorFlow,
     margin: ventFlow - inflatorFlow,
-    verdict: ventFlow >= inflatorFlow && margin > 0 ? 'within' : 'beyond',
-    because: reasons,
+    ...verdictFrom({ against, doubts: [], notes }),
     cautions: ['buoyancy', 'always'],
     sources: ['litrebar-derivation'],
   }

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import { type Accepted, type Force, type Length, metre, newton, requireWithin, type Torque } from '../units/index.ts'
 
 /** A force on a diver in the water, and where it acts. */
@@ -35,7 +35,9 @@ const positionRange: Accepted = { atLeast: -5, atMost: 5, unit: metre, hint: 'Co
 export function trim(forces: readonly PlacedForce[]): Trim {
   let net = 0
   let moment = 0
-  forces.forEach(({ force, position }, i) => {
+  forces.forEach((placed, i) => {
+    requireKeys(`forces[${i}]`, placed, { force: true, position: true })
+    const { force, position } = placed
     requireWithin(`forces[${i}].force`, force, forceRange)
     requireWithin(`forces[${i}].position`, position, positionRange)
     net += force

@@ -1,4 +1,5 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
+import { requireKeys } from '../errors/index.ts'
 import {
   type Accepted,
   type Depth,
@@ -86,7 +87,9 @@ function expansionPerMetre(gas: RisingGas): number {
   return (volume * water.density * gravityOf(water)) / pressureAtDepth({ ...water, depth })
 }
 
-function requireGas({ volume, depth }: RisingGas): void {
+function requireGas(gas: RisingGas): void {
+  requireKeys('gas', gas, { volume: true, depth: true, water: true })
+  const { volume, depth } = gas
   requireWithin('gas.volume', volume, volumeRange)
   requireWithin('gas.depth', depth, depthRange)
 }

@@ -1,3 +1,5 @@
+import { requireKeys } from '../errors/index.ts'
+import { verdictFrom } from '../references/assessment.ts'
 import type { Assessment } from '../references/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 import type { Spread, Stated } from './distribution.ts'
@@ -25,6 +27,8 @@ const finite: Accepted = { unit: one, hint: 'Replace a missing value.' }
  * assessAgreement({ value: 30.4, expandedUncertainty: 0.5 }, { value: 29.9, expandedUncertainty: 0.6 }).verdict // => 'within'
  */
 export function assessAgreement<Q extends number>(first: StatedResult<Q>, second: StatedResult<Q>): Assessment {
+  requireKeys('first', first, { value: true, expandedUncertainty: true })
+  requireKeys('second', second, { value: true, expandedUncertainty: true })
   requireWithin('first.value', first.value, finite)
   requireWithin('second.value', second.value, finite)
   requireWithin('first.expandedUncertainty', first.expandedUncertainty, positive)
@@ -35,15 +39,28 @@ export function assessAgreement<Q extends number>(first: StatedResult<Q>, second
     value,
     limit: 1,
     margin: 1 - value,
-    verdict: within ? 'within' : 'beyond',
-    because: [
-      {
-        code: within ? 'intervals-meet' : 'intervals-apart',
-        text: within
-          ? 'The two results differ by no more than their uncertainties allow.'
-          : 'The two results differ by more than their uncertainties allow: one is wrong or its uncertainty too small.',
-      },
-    ],
+    ...verdictFrom(
+      within
+        ? {
+            against: [],
+            doubts: [],
+            notes: [
+              {
+                code: 'intervals-meet',
+                text: 'The two results differ by no more than their uncertainties allow.',
+              },
+            ],
+          }
+        : {
+            against: [
+              {
+                code: 'intervals-apart',
+                text: 'The two results differ by more than their uncertainties allow: one is wrong or its uncertainty too small.',
+              },
+            ],
+            doubts: [],
+          },
+    ),
     cautions: ['instrument'],
     sources: ['common-practice'],
   }

@@ -1,3 +1,4 @@
+import { LitrebarError } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 import type { Spread, Stated } from './distribution.ts'
 import { requireDegreesOfFreedom, studentQuantile } from './quantile.ts'
@@ -47,7 +48,7 @@ export interface Expanded<R extends number = number> {
  * @param result - value, standard uncertainty and degrees of freedom, as `propagate` gives them
  * @param probability - the share, 0.95 for example; state it beside the interval
  * @returns interval, half width and coverage factor
- * @throws LitrebarError `range`
+ * @throws LitrebarError `range`; `input` where first order gives no uncertainty at all to a result that does vary
  * @source gum-2008, 6.2 and G.6.4
  * @example
  * const inputs = { full: normalDistribution(200, 2), left: normalDistribution(50, 2) }
@@ -59,10 +60,13 @@ export function expandedUncertainty<R extends number>(
     readonly value: Stated<R>
     readonly standardUncertainty: Spread<Stated<R>>
     readonly degreesOfFreedom: number
+    /** As `propagate` tested it. */
+    readonly linear?: boolean
   },
   probability: number,
 ): Expanded<R> {
-  const { value, standardUncertainty, degreesOfFreedom } = result
+  const { value, standardUncertainty, degreesOfFreedom, linear } = result
+  if (standardUncertainty === 0 && linear === false) throw noSlope()
   const factor = coverageFactor({ probability, degreesOfFreedom, sides: 'two' })
   const half = factor * standardUncertainty
   return {
@@ -73,4 +77,15 @@ export function expandedUncertainty<R extends number>(
     low: (value - half) as Stated<R>,
     high: (value + half) as Stated<R>,
   }
+}
+
+/** An interval without width would claim certainty: the function is flat at the stated values, and bends beside them. */
+function noSlope(): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: 'result.standardUncertainty',
+    value: '0 to first order, and not linear',
+    expected: 'a result whose first order tells its uncertainty',
+    hint: 'The slopes vanish at the stated values: use propagateBySampling.',
+  })
 }

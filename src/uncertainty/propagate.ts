@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
 import {
   type Distribution,
@@ -61,9 +61,9 @@ const largestDeparture = 0.2
  * Uncertainty of the result of any function, by the law of propagation to first order.
  * Slopes are central differences with each input's own uncertainty as the step, so that they never fall into the noise of rounding.
  * Kinks, steps and curvature make a first-order result wrong; the departure from a straight line is measured, and `linear` says
- * whether it matters. A function that refuses a value within two standard uncertainties counts as not linear.
+ * whether it matters. A function that refuses a value within two standard uncertainties counts as not linear. What a few values of the function cannot show, a spike between them, it does not find.
  *
- * @param fn - any function of the named inputs; it is called 4 times for each input and twice for each pair
+ * @param fn - any function of the named inputs; it is called 4 times for each input, twice for each pair, and 8 times with all of them moved
  * @param inputs - a distribution for each; what is known exactly belongs into the function
  * @param options - correlations between inputs
  * @returns value, combined standard uncertainty, degrees of freedom, budget, and how straight the function is
@@ -78,6 +78,7 @@ export function propagate<Given extends Inputs, R extends number>(
   inputs: Given,
   options: PropagateOptions<Extract<keyof Given, string>> = {},
 ): Propagated<R> {
+  requireKeys('options', options, { correlations: false })
   const names = Object.keys(inputs)
   const given = names.map((name) => inputs[name] as Distribution)
   for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
@@ -89,12 +90,8 @@ export function propagate<Given extends Inputs, R extends number>(
   const contributions = probes.map(({ up, down }) => (up - down) / 2)
   const variance = quadraticForm(matrix, contributions)
   const standardUncertainty = Math.sqrt(Math.max(variance, 0))
-  const bend = bends(value, probes, (i, j, steps) =>
-    at([
-      [i, steps],
-      [j, steps],
-    ]),
-  )
+  const isExact = given.map((one) => one.standardUncertainty === 0)
+  const bend = bends(value, probes, isExact, at)
   const departure = bend.largest === 0 ? 0 : bend.largest / standardUncertainty
   return {
     value,
@@ -166,21 +163,26 @@ function finiteResult(result: number): number {
   })
 }
 
-/** Second-order variance, and the largest departure from the straight line at two standard uncertainties. */
+/**
+ * Second-order variance, and the largest departure from the straight line at two standard uncertainties. An input counts as exact by
+ * its uncertainty alone: a product of two inputs at zero moves with neither of them and still moves with both.
+ */
 function bends(
   value: number,
   probes: readonly Probe[],
-  atPair: (i: number, j: number, steps: number) => number,
+  isExact: readonly boolean[],
+  at: (steps: readonly Step[]) => number,
 ): { readonly variance: number; readonly largest: number } {
   let variance = 0
   let largest = 0
+  const twists: { readonly i: number; readonly j: number; readonly twist: number }[] = []
   const note = (departure: number): void => {
     // a difference of a few units in the last place is rounding, not a bend
     const noise = 16 * Number.EPSILON * Math.abs(value)
     largest = Math.max(largest, departure - departure === 0 ? (departure > noise ? departure : 0) : Infinity)
   }
   probes.forEach((first, i) => {
-    if (first.up === 0 && first.down === 0 && first.farUp === 0) return
+    if (isExact[i] === true) return
     const slope = (first.up - first.down) / 2
     const curvature = (first.up + first.down) / 2 - value
     variance += 2 * curvature * curvature
@@ -188,17 +190,44 @@ function bends(
     note(Math.abs(first.farUp - value - 2 * slope))
     note(Math.abs(first.farDown - value + 2 * slope))
     probes.slice(i + 1).forEach((second, k) => {
-      if (second.up === 0 && second.down === 0 && second.farUp === 0) return
       const j = i + 1 + k
-      const both = attempted((steps) => atPair(i, j, steps), 1)
-      const neither = attempted((steps) => atPair(i, j, steps), -1)
+      if (isExact[j] === true) return
+      const pair = (steps: number): number =>
+        attempted(
+          (s) =>
+            at([
+              [i, s],
+              [j, s],
+            ]),
+          steps,
+        )
+      const both = pair(1)
+      const neither = pair(-1)
       const twist = (both + neither - first.up - first.down - second.up - second.down) / 2 + value
       if (twist - twist === 0) variance += twist * twist
       // both inputs two standard uncertainties out is four times as far along a twist, and as rare as one at 2.7
       note(2 * Math.abs(twist))
+      twists.push({ i, j, twist })
     })
   })
+  for (const signs of allMoved(isExact)) {
+    let expected = value
+    for (const [i, sign] of signs) expected += ((sign > 0 ? probes[i]?.up : probes[i]?.down) ?? Number.NaN) - value
+    const sign = new Map(signs)
+    for (const { i, j, twist } of twists) expected += (sign.get(i) ?? 0) * (sign.get(j) ?? 0) * twist
+    // what three inputs do together, or two of them beyond a product, no pair shows
+    note(Math.abs(attempted(() => at(signs), 1) - expected))
+  }
   return { variance, largest }
+}
+
+/** Which inputs move up in each probe with all of them moved: bits of a number, mixed so that no two inputs move alike in all. */
+const signPatterns = [0, 0x55555555, 0x33333333, 0x0f0f0f0f, 0x9a6c35e1, 0xc3a95536, 0x5ac33c69, 0xffffffff]
+
+function allMoved(isExact: readonly boolean[]): readonly (readonly Step[])[] {
+  const moving = isExact.flatMap((exact, i) => (exact ? [] : [i]))
+  if (moving.length < 2) return []
+  return signPatterns.map((bits) => moving.map((i, k): Step => [i, (bits >>> (k % 32)) & 1 ? 1 : -1]))
 }
 
 function quadraticForm(matrix: readonly (readonly number[])[], c: readonly number[]): number {

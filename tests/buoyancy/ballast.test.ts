@@ -5,8 +5,10 @@ import {
   type BallastConditions,
   ballast,
   ballastForOtherWater,
+  ballastFromCheck,
   bodyVolume,
   buoyancySeries,
+  displacedVolumeFromWeighing,
   type EquippedDiver,
   netBuoyancy,
 } from '../../src/buoyancy/index.ts'
@@ -69,6 +71,8 @@ const diver: EquippedDiver = {
     },
   ],
 }
+
+const [cylinder] = diver.cylinders as [EquippedDiver['cylinders'][number]]
 
 const conditions: BallastConditions = {
   water,
@@ -190,7 +194,8 @@ test('the series through a dive starts and ends where the cases do', () => {
   const { cases, ballast: mass } = ballast(diver, conditions)
   const lead = { mass, displacedVolume: displacedVolumeOf((1000 * mass) / 11_340, litre) }
   const items = [...diver.items, ...diver.cylinders, lead]
-  const series = buoyancySeries(points, { items, foamSuits: [foamSuit] }, water)
+  const rigid = items.map(({ mass, displacedVolume }) => ({ mass, displacedVolume }))
+  const series = buoyancySeries(points, { items: rigid, foamSuits: [foamSuit] }, water)
   expect(series[0]?.net).toBeCloseTo(cases[0]?.withBallast ?? 0, 6)
   expect(series.at(-1)?.net).toBeCloseTo(cases[2]?.withBallast ?? 1, 6)
   expect(series[1]?.foamLift).toBeLessThan(series[0]?.foamLift ?? 0)
@@ -211,7 +216,113 @@ test('bad input is refused with its path', () => {
   expect(() => ballast(missing, conditions)).toThrow(
     expect.objectContaining({ argument: 'diver.items[0].displacedVolume' }),
   )
-  expect(() => buoyancySeries([...points].reverse(), diver, water)).toThrow(
-    expect.objectContaining({ code: 'input', argument: 'points[1].time' }),
+  expect(() =>
+    buoyancySeries([...points].reverse(), { items: diver.items, foamSuits: diver.foamSuits }, water),
+  ).toThrow(expect.objectContaining({ code: 'input', argument: 'points[1].time' }))
+})
+
+// Taken as stated, such moments gave 3.0 and 5.0 kg where 7.0 were needed.
+test.each([
+  [
+    'an end below the deepest point',
+    { depths: { ...conditions.depths, end: depthOf(30.1, metre) } },
+    {},
+    'conditions.depths.end',
+  ],
+  ['a start below it', { depths: { ...conditions.depths, start: depthOf(40, metre) } }, {}, 'conditions.depths.start'],
+  [
+    'gas of start and end exchanged',
+    {},
+    { cylinders: [{ ...cylinder, gasMass: { start: gasMass(30), deepest: gasMass(150), end: gasMass(200) } }] },
+    'diver.cylinders[0].gasMass.deepest',
+  ],
+  [
+    'gas gained on the way up',
+    {},
+    { cylinders: [{ ...cylinder, gasMass: { start: gasMass(200), deepest: gasMass(50), end: gasMass(60) } }] },
+    'diver.cylinders[0].gasMass.end',
+  ],
+])('moments that contradict one another are refused: %s', (_, changedConditions, changedDiver, argument) => {
+  expect(() => ballast({ ...diver, ...changedDiver }, { ...conditions, ...changedConditions })).toThrow(
+    expect.objectContaining({ code: 'input', argument }),
+  )
+})
+
+test('moments at one depth, and gas that nobody breathed, are no contradiction', () => {
+  const same = {
+    ...conditions,
+    depths: { start: depthOf(5, metre), deepest: depthOf(5, metre), end: depthOf(5, metre) },
+  }
+  const still = { ...cylinder, gasMass: { start: gasMass(50), deepest: gasMass(50), end: gasMass(50) } }
+  const { cases } = ballast({ ...diver, cylinders: [still] }, same)
+  expect(new Set(cases.map(({ ballast: mass }) => mass)).size).toBe(1)
+})
+
+test('gas in the suit is checked at every moment, and misspelt keys are refused', () => {
+  const ten = gasVolumeOf(10, litre)
+  for (const moment of ['start', 'deepest', 'end'] as const) {
+    for (const wrong of [gasVolumeOf(201, litre), -0.001 as typeof ten, Number.NaN as typeof ten]) {
+      const suitGas = { start: ten, deepest: ten, end: ten, [moment]: wrong }
+      expect(() => ballast({ ...diver, suitGas }, conditions)).toThrow(
+        expect.objectContaining({ code: 'range', argument: `diver.suitGas.${moment}` }),
+      )
+    }
+  }
+  const short = { ...diver, suitGas: { start: ten, deepest: ten } } as unknown as EquippedDiver
+  expect(() => ballast(short, conditions)).toThrow(expect.objectContaining({ argument: 'diver.suitGas.end' }))
+  const misspelt = { ...diver, suitgas: { start: ten, deepest: ten, end: ten } }
+  expect(() => ballast(misspelt, conditions)).toThrow(/Did you mean suitGas/)
+  const { cautions } = ballast(diver, conditions)
+  expect(cautions).toEqual(['buoyancy', 'always'])
+})
+
+test('a check in the water gives the ballast that the three cases give, for the body that the check implies', () => {
+  const found = ballast(diver, conditions)
+  // level with the ballast of the end at 5 m and 30 bar; the same diver checked at 1 m with 200 bar and 2.6 L in the device
+  const pull = (1 - water.density / conditions.ballastDensity) * 9.80665
+  const atCheck = { depth: depthOf(1, metre), gasMass: gasMass(200), gasVolume: gasVolumeOf(2.6, litre) }
+  const pressureAtCheck = pressureAtDepth({ ...water, depth: atCheck.depth })
+  const rigid = [...diver.items, ...diver.cylinders]
+  const volume =
+    rigid.reduce<number>((sum, { displacedVolume }) => sum + displacedVolume, 0) +
+    foamVolume(foamSuit, pressureAtCheck) +
+    atCheck.gasVolume
+  const mass = rigid.reduce<number>((sum, { mass: each }) => sum + each, 0) + foamSuit.mass + atCheck.gasMass
+  const carried = ((volume * water.density - mass) * 9.80665) / pull
+  const checked = ballastFromCheck({
+    water,
+    ballast: measure(carried, kilogram),
+    ballastDensity: conditions.ballastDensity,
+    foamSuits: [foamSuit],
+    check: atCheck,
+    end: { depth: conditions.depths.end, gasMass: gasMass(30) },
+    show: conditions.show,
+  })
+  expect(checked.ballast).toBeCloseTo(found.ballast, 9)
+  expect(checked.ballast - carried).toBeCloseTo(checked.change, 9)
+  expect(checked.shown.value).toBeGreaterThanOrEqual(checked.ballast)
+  expect(checked.cautions).toEqual(['buoyancy', 'always'])
+})
+
+test('displaced volume from weighing in air and water', () => {
+  // 14.2 L in water of 1000 kg/m³, 15 kg
+  const weighing = {
+    inAir: measure(15, kilogram),
+    inWater: measure(0.8, kilogram),
+    waterDensity: measure(1000, kilogramPerCubicMetre),
+  }
+  expect(inUnit(displacedVolumeFromWeighing(weighing), litre)).toBeCloseTo(14.2, 9)
+  const floats = { ...weighing, inWater: measure(-1, kilogram) }
+  expect(inUnit(displacedVolumeFromWeighing(floats), litre)).toBeCloseTo(16, 9)
+  // a balance in air shows mass less 1.2 kg/m³ times volume: counted, the volume comes out exactly
+  const volume = 0.0142
+  const exact = { inAir: measure(15 - 1.2 * volume, kilogram), inWater: measure(15 - 1000 * volume, kilogram) }
+  const airDensity = measure(1.2, kilogramPerCubicMetre)
+  expect(displacedVolumeFromWeighing({ ...weighing, ...exact, airDensity })).toBeCloseTo(volume, 12)
+  expect(() => displacedVolumeFromWeighing({ ...weighing, inWater: measure(15, kilogram) })).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'weighing.inWater' }),
+  )
+  expect(() => displacedVolumeFromWeighing({ ...weighing, inWater: Number.NaN as typeof weighing.inWater })).toThrow(
+    expect.objectContaining({ code: 'range' }),
   )
 })

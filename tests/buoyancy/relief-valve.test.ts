@@ -36,6 +36,25 @@ test('a valve that the height of the bubble alone opens is beyond', () => {
   const soft = { ...valve, opensAt: difference(3, kilopascal) }
   const { verdict, because, cautions } = assessReliefValve(soft, measure(100, litrePerMinute), sea)
   expect(verdict).toBe('beyond')
-  expect(because.map(({ code }) => code)).toEqual(['vents-inflator', 'opens-at-rest'])
+  expect(because.map(({ code }) => code)).toEqual(['opens-at-rest', 'vents-inflator'])
   expect(cautions).toContain('buoyancy')
+})
+
+// Both conditions, both ways, and each at its limit.
+test.each([
+  { vents: 300, inflator: 250, opens: 4, verdict: 'within' },
+  { vents: 250, inflator: 250, opens: 4, verdict: 'within' },
+  { vents: 249.9, inflator: 250, opens: 4, verdict: 'beyond' },
+  { vents: 300, inflator: 250, opens: 3, verdict: 'beyond' },
+  { vents: 200, inflator: 250, opens: 3, verdict: 'beyond' },
+] as const)('vents $vents of $inflator L/min, opens at $opens kPa under 0.35 m: $verdict', (given) => {
+  const valve = {
+    opensAt: difference(given.opens, kilopascal),
+    height: measure(0.35, metre),
+    ventFlow: measure(given.vents, litrePerMinute),
+  }
+  const sea = { density: measure(1025, kilogramPerCubicMetre) }
+  const found = assessReliefValve(valve, measure(given.inflator, litrePerMinute), sea)
+  expect(found.verdict).toBe(given.verdict)
+  expect(found.cautions).toEqual(['buoyancy', 'always'])
 })

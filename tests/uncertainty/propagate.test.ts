@@ -277,3 +277,58 @@ test('distributions survive JSON with finite degrees of freedom', () => {
   const stated = normalDistribution(3, 0.1, 5)
   expect(JSON.parse(JSON.stringify(stated))).toEqual(stated)
 })
+
+// Products at zero move with none of their inputs alone. The uncertainty that sampling finds is worked out by hand.
+test.each([
+  ['x y', ({ x, y }: Three) => x * y, 1],
+  ['a product of two differences', ({ x, y }: Three) => 1.2e-5 * (20 + x - 20) * (100 + y - 100), 1.2e-5],
+  ['x y z', ({ x, y, z }: Three) => x * y * z, 1],
+  ['x |y|', ({ x, y }: Three) => x * Math.abs(y), 1],
+  ['x y²', ({ x, y }: Three) => x * y * y, Math.sqrt(3)],
+  ['(x + y) z', ({ x, y, z }: Three) => (x + y) * z, Math.SQRT2],
+  ['max(x, y) z', ({ x, y, z }: Three) => Math.max(x, y) * z, 1],
+] as const)('%s at zero is not certain, not linear, and sampling says how uncertain', (_, fn, sampled) => {
+  const inputs = { x: normalDistribution(0, 1), y: normalDistribution(0, 1), z: normalDistribution(0, 1) }
+  const found = propagate(fn, inputs)
+  expect(found.linear).toBe(false)
+  expect(found.departure).toBeGreaterThan(0.2)
+  const trials = propagateBySampling(fn, inputs, { trials: 1e5, seed: 3 })
+  expect(Math.abs(trials.standardUncertainty / sampled - 1)).toBeLessThan(0.03)
+  if (found.standardUncertainty === 0) {
+    expect(() => expandedUncertainty(found, 0.95)).toThrow(
+      expect.objectContaining({ code: 'input', argument: 'result.standardUncertainty' }),
+    )
+  }
+})
+
+interface Three {
+  readonly x: number
+  readonly y: number
+  readonly z: number
+}
+
+test('exact inputs are exact by their uncertainty, not by what the function does with them', () => {
+  const exact = { x: normalDistribution(0, 0), y: normalDistribution(0, 1), z: normalDistribution(2, 0) }
+  const product = propagate(({ x, y, z }) => x * y * z, exact)
+  expect(product.standardUncertainty).toBe(0)
+  expect(product.linear).toBe(true)
+  expect(expandedUncertainty(product, 0.95).expandedUncertainty).toBe(0)
+  const both = propagate(({ x, y, z }) => x * y + z, { ...exact, x: normalDistribution(0, 1) })
+  expect(both.linear).toBe(false)
+  expect(both.secondOrderUncertainty).toBeCloseTo(1, 12)
+})
+
+test('a term of three inputs beside a straight line is noticed where it matters and only there', () => {
+  const inputs = { x: normalDistribution(0, 1), y: normalDistribution(0, 1), z: normalDistribution(0, 1) }
+  const of = (weight: number) => propagate(({ x, y, z }) => x + y + z + weight * x * y * z, inputs)
+  expect(of(0.01).linear).toBe(true)
+  expect(of(0.5).linear).toBe(false)
+  expect(of(0).departure).toBeLessThan(1e-9)
+})
+
+test('a misspelt option of propagate is refused', () => {
+  // @ts-expect-error -- a misspelt option
+  expect(() => propagate(({ x }) => x, { x: normalDistribution(0, 1) }, { correlation: [] })).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'options.correlation' }),
+  )
+})
