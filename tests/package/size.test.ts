@@ -76,6 +76,12 @@ const shares: Readonly<Record<string, Share>> = {
     contains: ['boyle', 'charles', 'combinedGasLaw', 'gayLussac', 'idealGasLaw', 'all but one of', '8.314'],
     limit: 1 * kB,
   },
+  'the work of one loop': {
+    // Without the analysis of whole logs.
+    code: `export { workOfBreathing } from 'litrebar'`,
+    contains: ['workOfBreathing', 'crossing'],
+    limit: 4.8 * kB,
+  },
 }
 
 for (const [name, { code, contains, limit }] of Object.entries(shares)) {

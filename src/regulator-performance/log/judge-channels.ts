@@ -22,21 +22,21 @@ export function channelFaults(log: CleanLog, turns: readonly TurningPoint[]): Ch
   const { pressure, volume } = log.channels
   const moves = movingShare * (pressure.highest - pressure.lowest) + timesNoise * pressure.noise
   const isMoving = (pause: Pause): boolean => rangeWithin(pause, log.time, log.pressure) > moves
-  const false_ = turns.filter(({ pause }) => pause !== undefined && isMoving(pause))
-  const kept = turns.map((turn): TurningPoint => {
-    if (!false_.includes(turn)) return turn
-    const { pause: _, ...without } = turn
-    return without
-  })
+  const moving = turns.filter(({ pause }) => pause !== undefined && isMoving(pause))
+  const kept = turns.map((turn) => (moving.includes(turn) ? withoutPause(turn) : turn))
   const findings = [
     ...clippedPressure(pressure),
-    ...clippedVolume(log, volume, false_.length, isMoving),
+    ...clippedVolume(log, volume, moving.length, isMoving),
     ...stuck(log, isMoving, swingOf(turns)),
     ...held('pressure', pressure, log.time),
     ...held('volume', volume, log.time),
     ...spiky(log, turns.length / 2),
   ]
   return { findings, turns: kept }
+}
+
+function withoutPause({ row, time, volume, kind }: TurningPoint): TurningPoint {
+  return { row, time, volume, kind }
 }
 
 function clippedPressure({ isClippedLow, isClippedHigh, ...at }: ChannelHealth): readonly LoopFinding[] {

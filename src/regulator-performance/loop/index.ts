@@ -2,6 +2,7 @@ export type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loo
 export { elastanceAndInertance, type LinearLoad, type LoadedBreath, loadedBreath } from './elastance.ts'
 export { type HydrostaticHead, hydrostaticImbalance } from './hydrostatic-imbalance.ts'
 export type { LoopFinding, LoopFindingCode } from './loop-finding.ts'
+export { meanWorkOfBreathing } from './mean-work-of-breathing.ts'
 export {
   type LoopOptions,
   loopWork,

@@ -1,12 +1,27 @@
-import { LitrebarError } from '../../errors/index.ts'
-import type { Energy, EnergyPerVolume, PressureDifference, Volume } from '../../units/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import {
+  type Accepted,
+  type Energy,
+  type EnergyPerVolume,
+  kilopascal,
+  type PressureDifference,
+  requireWithin,
+  type Volume,
+} from '../../units/index.ts'
 import { type LogColumn, requireColumns } from '../log/column.ts'
 import { signalNoise } from '../log/signal-noise.ts'
 import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
+import { breathsIn } from './breaths-in.ts'
 import { type LoopFigures, loopFindings } from './judge-loop.ts'
 import { loopCrossings } from './loop-slices.ts'
 import { meanOfSign } from './mean-of-sign.ts'
-import { breathsIn, meanBreath } from './several-breaths.ts'
+
+const zeroRange: Accepted = {
+  atLeast: -20,
+  atMost: 20,
+  unit: kilopascal,
+  hint: 'State the pressure that counts as zero.',
+}
 
 /** How a loop is read. */
 export interface LoopOptions {
@@ -21,8 +36,7 @@ export interface LoopOptions {
  * External work of breathing of one closed loop: −∮ p dV, exact for the polygon through the samples, with its halves, its peaks and
  * what is doubtful about the loop.
  *
- * A record of several breaths is cut into whole ones, its drift taken off over the rows as if they were even in time, and the mean
- * breath given; that, and the drift, is then a finding. With the time at hand, `breathingAnalysis` does better and says how sure it is.
+ * One breath: a record of several is refused, for `meanWorkOfBreathing`, or with its time for `breathingAnalysis`, which says how sure it is.
  * Tidal volume comes from the same record, so that a wrong gain of the volume cancels in the work per litre.
  * The polygon of N even samples of an ellipse is low by about 6.6/N²; for a whole log with noise and drift use `breathingAnalysis`.
  *
@@ -30,7 +44,7 @@ export interface LoopOptions {
  *   points. `siColumn` turns logged columns into these
  * @param options - the pressure that counts as zero for the split
  * @returns work, work per litre, halves, peaks, crossings and findings
- * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, fewer than three points, or no volume breathed
+ * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, fewer than three points, no volume breathed, several breaths, or an unknown key
  * @source litrebar-derivation
  * @example
  * const volume = siColumn({ values: [0, 2.5, 2.5, 0], unit: litre })
@@ -40,18 +54,14 @@ export interface LoopOptions {
  * inUnit(workOfBreathingPerLitre, kilogramForceMetrePerLitre).toFixed(3) // => '0.224'
  */
 export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}): WorkOfBreathing {
-  const { volume, pressure } = loop
-  requireColumns({ volume, pressure }, 'loop')
-  requirePoints(volume)
-  const zero = options.zeroPressure ?? 0
+  const { volume, pressure, zero } = requireLoop(loop, options)
   const lowest = extremeRow(volume, -1)
   const highest = extremeRow(volume, 1)
   const lowestVolume = volume[lowest] as number
   const highestVolume = volume[highest] as number
   const tidalVolume = highestVolume - lowestVolume
   requireVolumeBreathed(tidalVolume, lowestVolume)
-  const breaths = breathsIn(volume, lowestVolume, tidalVolume)
-  if (breaths > 1) return meanBreath(loop, zero, breaths)
+  requireOneBreath(breathsIn(volume, lowestVolume, tidalVolume))
   const inhalation = halfBreath(loop, lowest, highest, zero, -1, tidalVolume)
   const exhalation = halfBreath(loop, highest, lowest, zero, 1, tidalVolume)
   const pressureNoise = signalNoise(pressure)
@@ -159,6 +169,32 @@ function extremeRow(values: LogColumn, sign: 1 | -1): number {
   return best
 }
 
+/** The columns of a loop and its zero, checked. */
+export function requireLoop(
+  loop: BreathingLoop,
+  options: LoopOptions,
+): { readonly volume: LogColumn; readonly pressure: LogColumn; readonly zero: number } {
+  requireKeys('loop', loop, { volume: true, pressure: true })
+  requireKeys('options', options, { zeroPressure: false })
+  const { volume, pressure } = loop
+  const { zeroPressure = 0 } = options
+  requireColumns({ volume, pressure }, 'loop')
+  requireWithin('options.zeroPressure', zeroPressure, zeroRange)
+  requirePoints(volume)
+  return { volume, pressure, zero: zeroPressure }
+}
+
+function requireOneBreath(breaths: number): void {
+  if (breaths < 2) return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'loop.volume',
+    value: `${breaths} breaths`,
+    expected: 'one breath',
+    hint: 'Its area would be that of all breaths. Give the record to `meanWorkOfBreathing`, or with its time to `breathingAnalysis`.',
+  })
+}
+
 function requirePoints(volume: LogColumn): void {
   if (volume.length >= 3) return
   throw new LitrebarError({
@@ -170,7 +206,7 @@ function requirePoints(volume: LogColumn): void {
   })
 }
 
-function requireVolumeBreathed(tidalVolume: number, lowest: number): void {
+export function requireVolumeBreathed(tidalVolume: number, lowest: number): void {
   if (tidalVolume > 0) return
   throw new LitrebarError({
     code: 'input',

@@ -1,6 +1,6 @@
 import { assert, double, integer, property } from 'fast-check'
 import { expect, test } from 'vitest'
-import { siColumn, workOfBreathing } from '../../../src/regulator-performance/index.ts'
+import { meanWorkOfBreathing, siColumn, workOfBreathing } from '../../../src/regulator-performance/index.ts'
 import { normalQuantile, seededRandom } from '../../../src/uncertainty/index.ts'
 import {
   centimetreOfWater,
@@ -200,7 +200,7 @@ test('of several breaths the mean breath is given, drift taken off and said', ()
     return [v + 1e-4 * k, p + 2e-4 * k] as const
   })
   const single = workOfBreathing(loopOf(one))
-  const mean = workOfBreathing(loopOf(many))
+  const mean = meanWorkOfBreathing(loopOf(many))
   expect(mean.breaths).toBe(breaths)
   expect(single.breaths).toBe(1)
   expect(mean.workOfBreathingPerLitre / single.workOfBreathingPerLitre).toBeCloseTo(1, 3)
@@ -217,8 +217,15 @@ test('two breaths in too few points are refused, not added up', () => {
     [0, 1.2],
     [2.5, -1.1],
   ]
-  expect(() => workOfBreathing(loopOf(points))).toThrow(
+  expect(() => meanWorkOfBreathing(loopOf(points))).toThrow(
     expect.objectContaining({ code: 'input', value: '2 breaths in 4 points' }),
+  )
+  expect(() => workOfBreathing(loopOf(points))).toThrow(
+    expect.objectContaining({
+      code: 'input',
+      value: '2 breaths',
+      hint: expect.stringContaining('meanWorkOfBreathing'),
+    }),
   )
 })
 
@@ -273,7 +280,23 @@ test.each([0, 0.2, 0.34, 0.5, 0.7, 0.9])(
   'breaths are counted round the end of a record that starts at phase %s',
   (start) => {
     const two = Array.from({ length: 400 }, (_, k) => ellipse(200, start)[k % 200] as readonly [number, number])
-    expect(codes(two)).toContain('several-breaths')
+    expect(() => workOfBreathing(loopOf(two))).toThrow(expect.objectContaining({ code: 'input', value: '2 breaths' }))
     expect(workOfBreathing(loopOf(ellipse(200, start))).findings).toEqual([])
   },
 )
+
+test('a loop and its options are refused by the name of what is wrong', () => {
+  const loop = loopOf(ellipse(20))
+  expect(() => workOfBreathing({ ...loop, flow: [] } as never)).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'loop.flow' }),
+  )
+  expect(() => workOfBreathing(loop, { zero: 1 } as never)).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'options.zero' }),
+  )
+  expect(() => workOfBreathing(loop, { zeroPressure: Number.NaN as never })).toThrow(
+    expect.objectContaining({ code: 'range', argument: 'options.zeroPressure' }),
+  )
+  expect(() => meanWorkOfBreathing({ volume: [1, 1, 1], pressure: [0, 1, 0] })).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'loop.volume' }),
+  )
+})

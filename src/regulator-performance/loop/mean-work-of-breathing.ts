@@ -5,34 +5,41 @@ import type { AveragedHalf } from '../log/averaged-loop.ts'
 import { breathingAnalysis } from '../log/breathing-analysis.ts'
 import type { LogColumn } from '../log/column.ts'
 import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
+import { breathsIn } from './breaths-in.ts'
 import type { LoopFinding } from './loop-finding.ts'
-
-/** How often the volume rises from its lowest to its highest quarter, going round the end of the record. */
-export function breathsIn(volume: LogColumn, lowest: number, range: number): number {
-  const low = lowest + range / 4
-  const high = lowest + (3 * range) / 4
-  let wasHigh: boolean | undefined
-  let startedHigh: boolean | undefined
-  let rises = 0
-  for (const v of volume) {
-    const isHigh: boolean | undefined = v > high ? true : v < low ? false : wasHigh
-    if (isHigh === true && wasHigh === false) rises++
-    startedHigh ??= isHigh
-    wasHigh = isHigh
-  }
-  return startedHigh === true && wasHigh === false ? rises + 1 : rises
-}
+import { type LoopOptions, requireLoop, requireVolumeBreathed } from './work-of-breathing.ts'
 
 // Fewer show no turns.
 const fewestRowsPerBreath = 8
 
-/** The mean breath of a record of several, its rows taken as even in time. */
-export function meanBreath(loop: BreathingLoop, zero: number, breaths: number): WorkOfBreathing {
-  const { volume, pressure } = loop
+/**
+ * External work of breathing of a record of several breaths without their time: cut into whole ones, its drift taken off over the rows
+ * as if they were even in time, and the mean breath given. What was made of it is a finding. With the time at hand, `breathingAnalysis`
+ * does better and says how sure it is.
+ *
+ * @param loop - `volume` m³, rising on inhalation; `pressure` Pa relative to the reference; at least eight points in each breath
+ * @param options - the pressure that counts as zero for the split
+ * @returns as `workOfBreathing`, of the mean breath
+ * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, no volume breathed, no whole breath, too few
+ *   points in each, or an unknown key
+ * @source litrebar-derivation
+ * @example
+ * const angle = Array.from({ length: 600 }, (_, row) => row / 20)
+ * const volume = angle.map((a) => 0.001 * (1 - Math.cos(a)))
+ * const pressure = angle.map((a) => -500 * Math.sin(a))
+ * const mean = meanWorkOfBreathing({ volume, pressure })
+ * mean.breaths // => 4
+ * inUnit(mean.workOfBreathingPerLitre, joulePerLitre).toFixed(3) // => '0.785'
+ */
+export function meanWorkOfBreathing(loop: BreathingLoop, options: LoopOptions = {}): WorkOfBreathing {
+  const { volume, pressure, zero } = requireLoop(loop, options)
+  const { lowest, highest } = rangeOf(volume)
+  requireVolumeBreathed(highest - lowest, lowest)
+  const breaths = Math.max(1, breathsIn(volume, lowest, highest - lowest))
   requireTurns(volume.length, breaths)
   const time = Float64Array.from(volume, (_, row) => row)
-  const options = { zero: zero as PressureDifference, pressureGainUncertainty: 0 }
-  const analysis = breathingAnalysis({ time, volume, pressure }, options)
+  const stated = { zero: zero as PressureDifference, pressureGainUncertainty: 0 }
+  const analysis = breathingAnalysis({ time, volume, pressure }, stated)
   const { summary, workOfBreathingPerLitre, averagedLoop } = analysis
   const tidalVolume = summary.tidalVolume.mean
   const last = volume.length - 1
@@ -59,6 +66,16 @@ export function meanBreath(loop: BreathingLoop, zero: number, breaths: number): 
     },
     findings: findingsOf(analysis),
   }
+}
+
+function rangeOf(values: LogColumn): { readonly lowest: number; readonly highest: number } {
+  let lowest = Infinity
+  let highest = -Infinity
+  for (let row = 0; row < values.length; row++) {
+    lowest = Math.min(lowest, values[row] as number)
+    highest = Math.max(highest, values[row] as number)
+  }
+  return { lowest, highest }
 }
 
 function requireTurns(points: number, breaths: number): void {
