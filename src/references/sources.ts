@@ -117,6 +117,11 @@ export const sources = {
     edition: 'as amended to 1986, annual edition 2015',
     scheme: 'paragraph',
     publisher: 'OSHA',
+  'betrsichv-2015': {
+    title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
+    edition: 'as amended 2021-07-27',
+    scheme: 'annex',
+    publisher: 'German federal law',
     kind: 'regulation',
   },
   'cfr-49-173-301a': {
@@ -708,6 +713,11 @@ export const sources = {
     publisher: 'NIST',
     kind: 'handbook',
   },
+  'no-work-regulation': {
+    title: 'Forskrift om utførelse av arbeid (Norway), chapter 25',
+    edition: 'as changed 2013-12-30',
+    scheme: 'paragraph',
+    publisher: 'Arbeids- og sosialdepartementet',
   'notice-94-7': {
     title: 'US DOT Notice 94-7, safety advisory on aluminium cylinders',
     edition: '1994-07-26, as restated',
