@@ -1,5 +1,5 @@
 import { alloySign } from './alloy.ts'
-import { monthText } from './calendar-month.ts'
+import { monthNumber, monthText } from './calendar-month.ts'
 import type { FindingCode } from './finding.ts'
 import { found, type Place, type Reading } from './reading.ts'
 import type { CylinderSpecification } from './specification.table.ts'
@@ -14,6 +14,8 @@ export function checkConsistency(reading: Reading, row: CylinderSpecification | 
   checkTestPressure(reading)
   checkShell(reading, row)
   checkDates(reading)
+  checkEnd(reading)
+  checkUnderwater(reading)
   if (reading.marks.system === 'US') checkLateRetests(reading)
   else checkKindOfRetest(reading)
   checkAlloy(reading)
@@ -158,31 +160,69 @@ function sphereSurface(volume: number): number {
 }
 
 function checkDates(reading: Reading): void {
-  const { marks, asOf, retestPlaces } = reading
+  takeNextDates(reading)
+  const { marks, asOf, retestPlaces, retestMonths } = reading
   const first = reading.firstTestMonth
   let latest = first
-  const isMetric = marks.system === 'METRIC-OLD'
+  const ahead = marks.system === 'METRIC-OLD' ? 'date-may-be-expiry' : undefined
+  const isNewestFirst =
+    retestMonths.length > 1 &&
+    retestMonths.every((month, index) => index === 0 || month < (retestMonths[index - 1] as number))
   if (first !== undefined && asOf !== undefined && first > asOf && reading.firstTestPlace !== undefined) {
-    found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', reading.firstTestPlace)
+    found(reading, 'date-in-the-future', reading.firstTestPlace)
+    if (ahead !== undefined) found(reading, ahead, reading.firstTestPlace)
   }
   for (let index = 0; index < marks.retests.length; index++) {
     const retest = marks.retests[index] as Retest
     const place = retestPlaces[index] as Place
-    const month = reading.retestMonths[index] as number
-    if (asOf !== undefined && month > asOf)
-      found(reading, isMetric ? 'date-may-be-expiry' : 'date-in-the-future', place)
+    const month = retestMonths[index] as number
+    if (asOf !== undefined && month > asOf) {
+      found(reading, 'date-in-the-future', place)
+      if (ahead !== undefined) found(reading, ahead, place)
+    }
     if (first !== undefined && month < first) {
       found(reading, 'retest-before-first-test', place, { date: retest.date, wasDue: monthText(first) })
-    } else if (latest !== undefined && month < latest) {
+    } else if (latest !== undefined && month < latest && !isNewestFirst) {
       found(reading, 'retests-out-of-order', place, { date: retest.date })
     }
     if (latest === undefined || month > latest) latest = month
   }
   // Germany is named for punching the expiry date (STD-105); a German gas word is the only sign of it on the shoulder.
   const isGerman = marks.gas !== undefined && germanGas.has(marks.gas)
-  const isSaid = reading.marks.findings.some(({ code }) => code === 'date-may-be-expiry')
-  if (isMetric && isGerman && !isSaid && reading.firstTestPlace !== undefined) {
+  const isSaid = marks.findings.some(({ code }) => code === 'date-may-be-expiry') || marks.deadlines.length > 0
+  if (marks.system === 'METRIC-OLD' && isGerman && !isSaid && reading.firstTestPlace !== undefined) {
     found(reading, 'date-may-be-expiry', reading.firstTestPlace)
+  }
+}
+
+// Intervals of the countries whose shoulders carry the next date beside the last one: 2, 2.5, 3, 4, 5, 6 and 10 years.
+const stampedIntervals: ReadonlySet<number> = /* @__PURE__ */ new Set([24, 30, 36, 48, 60, 72, 120])
+
+/**
+ * Outside the US a date ahead by one interval of a stamped test is the date of the next inspection: German law has both
+ * stamped. Any other date ahead is left as it stands, with its warning.
+ */
+function takeNextDates(reading: Reading): void {
+  const { marks, asOf, retestMonths, retestPlaces, firstTestMonth } = reading
+  if (asOf === undefined || marks.system === 'US') return
+  for (let index = retestMonths.length - 1; index >= 0; index--) {
+    const month = retestMonths[index] as number
+    const place = retestPlaces[index] as Place
+    if (month <= asOf || marks.retests[index]?.kind !== 'unknown') continue
+    const isPaired =
+      (firstTestMonth !== undefined && stampedIntervals.has(month - firstTestMonth)) ||
+      retestMonths.some((test) => test <= asOf && stampedIntervals.has(month - test))
+    if (!isPaired) continue
+    marks.deadlines.push({ date: monthText(month), kind: 'next due' })
+    marks.retests.splice(index, 1)
+    retestMonths.splice(index, 1)
+    retestPlaces.splice(index, 1)
+    const at = marks.fields.findIndex(
+      ({ name, line, start }) => name === 'retest' && line === place.line && start === place.start,
+    )
+    const field = marks.fields[at]
+    if (field !== undefined) marks.fields[at] = { ...field, name: 'deadline' }
+    found(reading, 'date-is-next-due', place)
   }
 }
 
@@ -194,6 +234,22 @@ const germanGas: ReadonlySet<string> = new Set([
   'LUFT',
   'SAUERSTOFF',
 ])
+
+/** A stamped end of life before the day of the question. */
+function checkEnd(reading: Reading): void {
+  const { marks, asOf } = reading
+  if (asOf === undefined) return
+  const end = marks.deadlines.find(({ kind, date }) => kind === 'end of life' && monthNumber('date', date) < asOf)
+  if (end !== undefined) found(reading, 'life-ended', placeOf(reading, 'deadline'))
+}
+
+/** A UN composite of ISO 11119-2 or -3 for use under water bears UW (178.71(l)(2), (q)(18)). */
+function checkUnderwater(reading: Reading): void {
+  const { system, specification, underwater } = reading.marks
+  const isOfType = specification === 'ISO 11119-2' || specification === 'ISO 11119-3'
+  if (system === 'UN' && isOfType && underwater !== true)
+    found(reading, 'composite-without-uw', placeOf(reading, 'specification'))
+}
 
 /** US types: 60 months, 36 for 3HT, 120 after a star. A late test is no fault of the stamp: nobody could fill meanwhile. */
 function checkLateRetests(reading: Reading): void {

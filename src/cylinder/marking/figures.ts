@@ -8,6 +8,8 @@ export interface Figures {
   readonly points: number
   /** Whether an O was read as 0 or an I as 1. */
   readonly isRepaired: boolean
+  /** The value if a comma before three figures groups thousands: `3,000` is 3 as a decimal and 3000 grouped. */
+  readonly grouped?: number
 }
 
 /** The number that starts at an offset: figures, a point or comma between them, and O or I among them for 0 or 1. */
@@ -36,10 +38,31 @@ export function figuresAt(text: string, from: number): Figures | undefined {
   // Up to 15 figures and 22 decimals a quotient by a power of ten is the nearest double to what is written.
   const value =
     points > 1 || whole > Number.MAX_SAFE_INTEGER || decimals > 15 ? Number.NaN : whole / (tens[decimals] as number)
-  return { value, end, points, isRepaired }
+  const isGrouped = points === 1 && decimals === 3 && text.charCodeAt(end - 4) === 44 && whole >= 1000
+  return isGrouped ? { value, end, points, isRepaired, grouped: whole } : { value, end, points, isRepaired }
 }
 
 const tens: readonly number[] = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15]
+
+/**
+ * A number all of whose signs are figures or look like them, S for 5, B for 8, Z for 2 and L for 1 among them, to the end of the word.
+ * Only where at least two true figures stand.
+ */
+export function lookAlikeFigures(text: string, from: number): number | undefined {
+  let value = 0
+  let figures = 0
+  for (let at = from; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    const figure = isDigitCode(code) ? code - 48 : lettersForFigures[text.charAt(at)]
+    if (figure === undefined) return undefined
+    if (isDigitCode(code)) figures++
+    value = value * 10 + figure
+  }
+  const length = text.length - from
+  return figures >= 2 && length >= 3 && length <= 5 ? value : undefined
+}
+
+const lettersForFigures: Readonly<Record<string, number>> = { O: 0, I: 1, L: 1, S: 5, B: 8, Z: 2 }
 
 /** Whole figures only, exactly `count` of them. */
 export function wholeAt(text: string, from: number, count: number): number | undefined {

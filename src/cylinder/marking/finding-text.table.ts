@@ -46,6 +46,11 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     remedy: 'Another date on the shoulder, or the papers, may decide.',
     source: 'memory',
   },
+  'month-first': {
+    text: 'The month comes first, as some countries stamp it; the rule of this family has the year first.',
+    remedy: 'None needed.',
+    source: 'common-practice',
+  },
   'month-left-out': {
     text: 'Only a year is stamped: allowed where the interval is ten years or longer.',
     remedy: 'Take the month from the papers.',
@@ -83,11 +88,6 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
   },
   'pressure-withheld': {
     text: 'The figure lies outside what the type ever had, and no pressure was taken from it.',
-    remedy: look,
-    source: 'common-practice',
-  },
-  'unit-of-the-other-authority': {
-    text: 'The figure fits the unit of the other authority, and was read so.',
     remedy: look,
     source: 'common-practice',
   },

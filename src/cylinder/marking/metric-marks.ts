@@ -6,21 +6,36 @@ import {
   kilogramForcePerSquareCentimetre,
   litre,
   measure,
+  megapascal,
   millimetre,
+  psi,
+  type Unit,
 } from '../../units/index.ts'
 import { figuresAt, hasLookAlike, wholeAt } from './figures.ts'
-import { addDate, fieldAt, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import { roleOf as dateRoleOf } from './labelled-dates.ts'
+import {
+  addDate,
+  assignDates,
+  fieldAt,
+  found,
+  fullYear,
+  type Place,
+  type Reading,
+  spanning,
+  within,
+} from './reading.ts'
+import type { RetestSuffix } from './stamp.ts'
+import { suffixesFrom, suffixOf } from './suffix.ts'
 import { threadAt } from './thread.ts'
-import { isCondemned } from './us-marks.ts'
-import { hasFigure, hasLetter } from './us-names.ts'
-import type { Word } from './words.ts'
+import { hasFigure, hasLetter, isAllFigures } from './us-names.ts'
+import { isDigitCode, type Word } from './words.ts'
 
 // Older European shoulders: trade custom, differing by country, none of it from a document (source: memory).
 
 /** Reads the marks of an older European cylinder. */
 export function readMetricMarks(reading: Reading): void {
   const names: Word[] = []
-  const dates: { readonly word: Word; readonly body: Word | undefined }[] = []
+  const dates: MetricDate[] = []
   let role: 'test' | 'working' | undefined
   while (reading.at < reading.words.length) {
     const { words } = reading
@@ -38,19 +53,15 @@ export function readMetricMarks(reading: Reading): void {
       reading.at += 2
     } else if (readQuantity(reading, role)) {
       role = undefined
-    } else if (dateAt(word.text) !== undefined) {
-      const hasBody = following?.line === word.line && isBody(following.text)
-      dates.push({ word, body: hasBody ? following : undefined })
-      reading.at += hasBody ? 2 : 1
-    } else if (isCondemned(word.text)) {
-      found(reading, 'condemned', within(word, 0, word.text.length))
-      reading.at++
+    } else if (readDate(reading, dates)) {
+      role = undefined
     } else {
       const thread = threadAt(word.text, following?.text)
       if (thread !== undefined && reading.marks.thread === undefined) {
         reading.marks.thread = thread.thread
         fieldAt(reading, 'thread', spanning(word, words[reading.at + thread.words - 1] as Word))
         reading.at += thread.words
+        if (words[reading.at]?.text === 'ISO') reading.at++
       } else {
         names.push(word)
         reading.at++
@@ -58,11 +69,12 @@ export function readMetricMarks(reading: Reading): void {
     }
   }
   readDates(reading, dates)
+  assignDates(reading)
   assign(reading, names)
 }
 
 const testLabels = ['PRUEF', 'PRÜF', 'PRUF', 'PRUEFDRUCK', 'PRÜFDRUCK', 'PE', 'PH', 'PT', 'TP', 'T', 'EP', 'EPR']
-const workingLabels = ['PS', 'PW', 'WP', 'FUELL', 'FÜLL', 'FUELLDRUCK', 'FÜLLDRUCK', 'BETRIEB', 'PN']
+const workingLabels = ['PS', 'PW', 'WP', 'FUELL', 'FÜLL', 'FUELLDRUCK', 'FÜLLDRUCK', 'BETRIEB', 'PN', 'FP']
 const roles: ReadonlyMap<string, 'test' | 'working'> = new Map([
   ...testLabels.map((label): [string, 'test'] => [label, 'test']),
   ...workingLabels.map((label): [string, 'working'] => [label, 'working']),
@@ -108,8 +120,22 @@ function keepGas(reading: Reading, word: Word): void {
 
 const serialLabels: ReadonlySet<string> = new Set(['NR', 'NR.', 'NO', 'NO.', 'N°', 'Nº', 'FABR.NR.', 'FABR.NR'])
 
-type UnitWord = 'BAR' | 'ATÜ' | 'ATU' | 'KP/CM2' | 'KG/CM2' | 'KG' | 'L' | 'LTR' | 'LT' | 'MM'
-const unitWords: readonly UnitWord[] = ['KP/CM2', 'KG/CM2', 'BAR', 'ATÜ', 'ATU', 'KG', 'LTR', 'LT', 'MM', 'L']
+type UnitWord = 'BAR' | 'MPA' | 'PSIG' | 'PSI' | 'ATÜ' | 'ATU' | 'KP/CM2' | 'KG/CM2' | 'KG' | 'L' | 'LTR' | 'LT' | 'MM'
+const unitWords: readonly UnitWord[] = [
+  'KP/CM2',
+  'KG/CM2',
+  'BAR',
+  'MPA',
+  'PSIG',
+  'PSI',
+  'ATÜ',
+  'ATU',
+  'KG',
+  'LTR',
+  'LT',
+  'MM',
+  'L',
+]
 
 /** Whether a word is, or from an offset on is, a unit that such a shoulder would carry behind a figure. */
 export function isMetricUnit(text: string, from: number): boolean {
@@ -121,7 +147,7 @@ function unitAt(text: string, from: number): UnitWord | undefined {
   return unitWords.find((unit) => text.length === from + unit.length && text.startsWith(unit, from))
 }
 
-const unitInitials = 'BAKLM'
+const unitInitials = 'BAKLMP'
 
 /** A figure with its unit, in one word or two, with the label of a pressure before it. */
 function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): boolean {
@@ -143,19 +169,21 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
   reading.at += last === first ? 1 : 2
   const place = spanning(first, last)
   if (figures.isRepaired) found(reading, 'look-alike', place, { readAs: String(figures.value) })
+  const isPsi = unit === 'PSI' || unit === 'PSIG'
+  const value = isPsi ? (figures.grouped ?? figures.value) : figures.value
   if (figures.points > 1 || !(figures.value > 0)) {
     found(reading, 'invalid-number', place)
     return true
   }
   if (unit === undefined) found(reading, 'missing-unit', within(first, figures.end, figures.end), { unit: 'BAR' })
-  keep(reading, figures.value, unit ?? 'BAR', meaning, place)
+  keep(reading, value, unit ?? 'BAR', meaning, place)
   return true
 }
 
 function labelBefore(text: string): string | undefined {
   const first = text.charCodeAt(0)
-  if (first !== 80 && first !== 84) return undefined // every label begins with P or T
-  for (const label of ['PS', 'PE', 'PH', 'PW', 'PT', 'TP', 'T', 'PN']) {
+  if (first !== 80 && first !== 84 && first !== 87 && first !== 70) return undefined // every label begins with P, T, W or F
+  for (const label of ['PS', 'PE', 'PH', 'PW', 'PT', 'TP', 'T', 'PN', 'WP', 'FP']) {
     if (text.startsWith(label) && figuresAt(text, label.length) !== undefined) return label
   }
   return undefined
@@ -180,7 +208,13 @@ function keep(
   const { marks } = reading
   const slot = slots[unit] ?? pressureSlot(reading, role)
   if (slot === undefined || marks[slot] !== undefined) {
-    found(reading, 'unread-text', place)
+    found(reading, slots[unit] === undefined ? 'unread-figure' : 'unread-text', place)
+    return
+  }
+  const isPressure = slot === 'workingPressure' || slot === 'testPressure'
+  const pressure = gauge(value, pressureUnits[unit] ?? kilogramForcePerSquareCentimetre)
+  if (isPressure && (pressure < lowestPressure || pressure > highestPressure)) {
+    found(reading, 'pressure-withheld', place, { field: slot, value, unit })
     return
   }
   fieldAt(reading, slot, place)
@@ -188,11 +222,22 @@ function keep(
   else if (slot === 'emptyMass') marks.emptyMass = measure(value, kilogram)
   else if (slot === 'minimumWall') marks.minimumWall = measure(value, millimetre)
   else {
-    // Atmospheres above ambient and kilogram-force per square centimetre are one unit.
-    marks[slot] = gauge(value, unit === 'BAR' ? bar : kilogramForcePerSquareCentimetre)
+    marks[slot] = pressure
     if (role === undefined && slot === 'testPressure') sortUnlabelled(reading, place)
   }
 }
+
+// Atmospheres above ambient and kilogram-force per square centimetre are one unit: what is not named here.
+const pressureUnits: Readonly<Partial<Record<UnitWord, Unit<'pressure'>>>> = {
+  BAR: bar,
+  MPA: megapascal,
+  PSI: psi,
+  PSIG: psi,
+}
+
+// 10 to 1650 bar: what such cylinders ever had, and were tested at.
+const lowestPressure = 1e6
+const highestPressure = 1.65e8
 
 function pressureSlot({ marks }: Reading, role: 'test' | 'working' | undefined): Slot | undefined {
   if (role !== undefined) return role === 'test' ? 'testPressure' : 'workingPressure'
@@ -217,37 +262,126 @@ interface TwoParts {
   readonly secondLength: number
 }
 
-/** `05.86`, `89-03`, `1986/05`: two groups of figures with a sign between. */
+/** A date with what belongs to it, before the order of month and year is known. */
+interface MetricDate {
+  readonly parts: TwoParts
+  readonly word: Word
+  readonly last: Word
+  readonly body: Word | undefined
+  readonly suffixes: readonly RetestSuffix[]
+}
+
+/** A date, with the V of a visual inspection before it, the body and the signs behind it. */
+function readDate(reading: Reading, dates: MetricDate[]): boolean {
+  const { words } = reading
+  const first = words[reading.at] as Word
+  const isVisual = first.text.startsWith('V') && first.text.length <= 8
+  const isAlone = isVisual && first.text.length === 1
+  const at = isAlone ? reading.at + 1 : reading.at
+  const word = words[at]
+  if (word === undefined || word.line !== first.line) return false
+  const text = isVisual && !isAlone ? word.text.slice(1) : word.text
+  let parts = dateAt(text)
+  let next = at + 1
+  let body: Word | undefined
+  if (parts === undefined) {
+    const spaced = spacedDate(words, text, at, isVisual)
+    if (spaced === undefined) return false
+    ;({ parts, next, body } = spaced)
+  }
+  const following = words[next]
+  if (body === undefined && following?.line === word.line && isBody(following.text)) {
+    body = following
+    next++
+  }
+  const behind = suffixesFrom(words, next, word.line)
+  next += behind.length
+  const suffixes: readonly RetestSuffix[] = isVisual ? ['V', ...behind] : behind
+  dates.push({ parts, word, last: words[next - 1] as Word, body, suffixes })
+  reading.at = next
+  return true
+}
+
+/** `2004 02`, `V4 T7 02`, and two groups of two figures that have a line to themselves. */
+function spacedDate(
+  words: readonly Word[],
+  text: string,
+  at: number,
+  isVisual: boolean,
+): { readonly parts: TwoParts; readonly next: number; readonly body: Word | undefined } | undefined {
+  const word = words[at] as Word
+  const second = words[at + 1]
+  const firstLength = text.length
+  if (
+    second?.line !== word.line ||
+    firstLength === 0 ||
+    firstLength === 3 ||
+    firstLength > 4 ||
+    !isAllFigures(text, 0)
+  ) {
+    return undefined
+  }
+  const first = wholeAt(text, 0, firstLength) as number
+  const secondLength = second.text.length
+  if (isAllFigures(second.text, 0) && (secondLength === 2 || secondLength === 4)) {
+    const isYearFirst = firstLength === 4 && first >= 1900 && first <= 2099 && secondLength === 2
+    const isOwnLine = words[at - 1]?.line !== word.line && words[at + 2]?.line !== word.line
+    const isMonthFirst = firstLength <= 2 && first <= 12 && first > 0 && (isOwnLine || isVisual || secondLength === 4)
+    if (!isYearFirst && !isMonthFirst) return undefined
+    const parts = { first, second: wholeAt(second.text, 0, secondLength) as number, firstLength, secondLength }
+    return { parts, next: at + 2, body: undefined }
+  }
+  const third = words[at + 2]
+  if (!isVisual || firstLength > 2 || !isBody(second.text) || third?.line !== word.line) return undefined
+  if (!isAllFigures(third.text, 0) || third.text.length !== 2) return undefined
+  const parts = { first, second: wholeAt(third.text, 0, 2) as number, firstLength: 1, secondLength: 2 }
+  return { parts, next: at + 3, body: second }
+}
+
+/** Whether a word is a date by itself. */
+export function isMetricDate(text: string): boolean {
+  return dateAt(text) !== undefined
+}
+
+/** `05.86`, `89-03`, `1986/05`, `07/5`, `12.05.1986`: two groups of figures with a sign between; a day is left out. */
 function dateAt(text: string): TwoParts | undefined {
-  if (text.length < 4 || text.length > 7) return undefined
+  if (text.length < 4 || text.length > 10 || !isDigitCode(text.charCodeAt(text.length - 1))) return undefined
+  let from = 0
   let sign = -1
   for (let at = 0; at < text.length; at++) {
     const character = text.charAt(at)
     if (character !== '.' && character !== '-' && character !== '/') continue
-    if (sign >= 0) return undefined
-    sign = at
+    if (sign < 0) sign = at
+    else if (from === 0 && sign <= 2) {
+      from = sign + 1
+      sign = at
+    } else return undefined
   }
-  const firstLength = sign
+  const firstLength = sign - from
   const secondLength = text.length - sign - 1
-  const isYearFirst = firstLength === 4 && secondLength === 2
-  const isMonthFirst = (firstLength === 1 || firstLength === 2) && (secondLength === 2 || secondLength === 4)
-  if (!isYearFirst && !isMonthFirst) return undefined
-  const first = wholeAt(text, 0, firstLength)
+  const isShort = firstLength === 1 || firstLength === 2
+  const isYearFirst =
+    (firstLength === 4 && secondLength >= 1 && secondLength <= 2) || (firstLength === 2 && secondLength === 1)
+  const isMonthFirst = isShort && (secondLength === 2 || secondLength === 4)
+  if (sign < 0 || (!isYearFirst && !isMonthFirst) || (from > 0 && !isMonthFirst)) return undefined
+  const first = wholeAt(text, from, firstLength)
   const second = wholeAt(text, sign + 1, secondLength)
   return first === undefined || second === undefined ? undefined : { first, second, firstLength, secondLength }
 }
 
 function isBody(text: string): boolean {
-  return text.length <= 5 && hasLetter(text) && dateAt(text) === undefined && roleOf(text) === undefined && !gasAt(text)
+  const isMark = text.length <= 5 && hasLetter(text) && suffixOf(text) === undefined
+  return (
+    isMark && dateAt(text) === undefined && roleOf(text) === undefined && dateRoleOf(text) === undefined && !gasAt(text)
+  )
 }
 
 /** Month first or year first is decided by the dates that leave no choice; all dates of a shoulder follow one order. */
-function readDates(reading: Reading, dates: readonly { readonly word: Word; readonly body: Word | undefined }[]): void {
-  const orders = dates.map(({ word }) => orderOf(dateAt(word.text) as TwoParts))
+function readDates(reading: Reading, dates: readonly MetricDate[]): void {
+  const orders = dates.map(({ parts }) => orderOf(parts))
   const isYearFirstSomewhere = orders.includes('year first')
   const isMonthFirstSomewhere = orders.includes('month first')
-  for (const [index, { word, body }] of dates.entries()) {
-    const parts = dateAt(word.text) as TwoParts
+  for (const [index, { word, last, body, parts, suffixes }] of dates.entries()) {
     const whole = within(word, 0, word.text.length)
     let order = orders[index]
     if (order === 'either') {
@@ -265,21 +399,20 @@ function readDates(reading: Reading, dates: readonly { readonly word: Word; read
       found(reading, 'invalid-month', whole)
       continue
     }
-    const place = body === undefined ? whole : spanning(word, body)
     addDate(reading, {
       year: yearLength === 4 ? year : fullYear(reading, year, whole),
       month,
       body: body?.text,
       country: undefined,
-      suffixes: [],
-      place,
-      isRetest: false,
+      suffixes,
+      place: spanning(word, last),
+      role: suffixes.includes('V') ? 'retest' : 'any',
     })
   }
 }
 
 function orderOf({ first, second, firstLength, secondLength }: TwoParts): 'year first' | 'month first' | 'either' {
-  if (firstLength === 4) return 'year first'
+  if (firstLength === 4 || secondLength === 1) return 'year first'
   if (secondLength === 4 || firstLength === 1) return 'month first'
   if (first > 12 || first === 0) return 'year first'
   return second > 12 || second === 0 ? 'month first' : 'either'

@@ -1,12 +1,23 @@
-import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millimetre } from '../../units/index.ts'
+import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millimetre, psi } from '../../units/index.ts'
 import { type Figures, figuresAt, spells } from './figures.ts'
 import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
-import type { Word } from './words.ts'
+import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // PW200 PH300BAR 62.1KG 50L 5.8MM: what may be done with the receptacle.
 
-type Key = 'PW' | 'PH'
-type UnitWord = 'BAR' | 'KG' | 'L' | 'MM'
+// PS and PT are what many European shoulders have for them; the others are typed for them.
+type Key = keyof typeof keys
+const keys = {
+  PW: 'working',
+  PS: 'working',
+  WP: 'working',
+  FP: 'working',
+  PH: 'test',
+  PT: 'test',
+  PE: 'test',
+  TP: 'test',
+} as const
+type UnitWord = 'BAR' | 'MPA' | 'PSI' | 'KG' | 'L' | 'MM'
 
 /** Reads one operational mark at the current word; the group's place grows with it. */
 export function readOperationalMark(reading: Reading): Place | undefined {
@@ -48,17 +59,51 @@ export function readOperationalMark(reading: Reading): Place | undefined {
 }
 
 function keyOf(text: string): Key | undefined {
-  if (text.charCodeAt(0) !== 80) return undefined
-  const second = text.charCodeAt(1)
-  return second === 87 ? 'PW' : second === 72 ? 'PH' : undefined
+  const first = text.charCodeAt(0)
+  if (first !== 80 && first !== 87 && first !== 84 && first !== 70) return undefined // P, W, T, F
+  const key = text.slice(0, 2)
+  const isLabel = text.length === 2 || figuresAt(text, 2) !== undefined
+  return isLabel && Object.hasOwn(keys, key) ? (key as Key) : undefined
+}
+
+const pieces = /(?:P[WHSTE]|WP|TP|FP)?\d+(?:[.,]\d+)?(?:BAR|MPA|KG|MM|L)?/uy
+
+/** Whether figures follow letters twice: PW200PH300BAR. */
+function isJoinedMarks({ text, start, end }: Word): boolean {
+  if (text.length < 8 || end - start !== text.length) return false
+  let changes = 0
+  for (let at = 1; at < text.length; at++) {
+    if (isDigitCode(text.charCodeAt(at)) && isLetterCode(text.charCodeAt(at - 1))) changes++
+  }
+  return changes > 1 || (changes === 1 && isDigitCode(text.charCodeAt(0)))
+}
+
+/** Marks typed without a space between them, taken apart: `PW200PH300BAR62.1KG50L5.8MM`. */
+export function splitOperational(words: readonly Word[]): readonly Word[] {
+  if (!words.some(isJoinedMarks)) return words
+  return words.flatMap((word) => {
+    if (!isJoinedMarks(word)) return [word]
+    const parts: Word[] = []
+    let at = 0
+    while (at < word.text.length) {
+      pieces.lastIndex = at
+      const piece = pieces.exec(word.text)?.[0]
+      if (piece === undefined || !/[A-Z]/u.test(piece)) return [word]
+      const start = word.start + at
+      parts.push({ ...word, text: piece, start, end: start + piece.length, isJoined: at > 0, repair: undefined })
+      at += piece.length
+    }
+    return parts.length < 2 ? [word] : parts
+  })
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
-  const unit = unitByInitial[text.charAt(from)]
+  const initial = text.charAt(from)
+  const unit = initial === 'M' && text.charAt(from + 1) === 'P' ? 'MPA' : unitByInitial[initial]
   return unit !== undefined && text.length === from + unit.length && spells(text, from, unit) ? unit : undefined
 }
 
-const unitByInitial: Readonly<Record<string, UnitWord>> = { B: 'BAR', K: 'KG', M: 'MM', L: 'L' }
+const unitByInitial: Readonly<Record<string, UnitWord>> = { B: 'BAR', K: 'KG', M: 'MM', L: 'L', P: 'PSI' }
 
 function keep(
   reading: Reading,
@@ -89,24 +134,48 @@ function keep(
     found(reading, 'invalid-number', place)
     return
   }
-  if (key === 'PH' && unit !== 'BAR')
+  if (key === 'PH' && unit !== 'BAR' && unit !== 'MPA')
     found(reading, 'missing-unit', within(word, figures.end, figures.end), { unit: 'BAR' })
-  const slot = key === 'PW' ? 'workingPressure' : key === 'PH' || unit === 'BAR' ? 'testPressure' : slots[unit ?? 'MM']
+  const slot = slotOf(key, unit)
+  const isPressure = slot === 'workingPressure' || slot === 'testPressure'
   if (marks[slot] !== undefined) {
-    found(reading, 'unread-text', place)
+    found(reading, isPressure ? 'unread-figure' : 'unread-text', place)
     return
   }
+  const amount = isPressure ? inBar(figures, unit) : value
   const [lowest, highest] = plausible[slot]
-  if (value < lowest || value > highest) found(reading, 'implausible-number', place, { field: slot, value })
-  if (slot === 'workingPressure') marks.workingPressure = gauge(value, bar)
-  else if (slot === 'testPressure') marks.testPressure = gauge(value, bar)
+  if (amount < lowest || amount > highest) {
+    found(reading, isPressure ? 'pressure-withheld' : 'implausible-number', place, { field: slot, value })
+    if (isPressure) return
+  }
+  if (slot === 'workingPressure') marks.workingPressure = gauge(amount, bar)
+  else if (slot === 'testPressure') marks.testPressure = gauge(amount, bar)
   else if (slot === 'emptyMass') marks.emptyMass = measure(value, kilogram)
   else if (slot === 'waterCapacity') marks.waterCapacity = internalVolumeOf(value, litre)
   else marks.minimumWall = measure(value, millimetre)
   fieldAt(reading, slot, place)
 }
 
-const slots = { BAR: 'testPressure', KG: 'emptyMass', L: 'waterCapacity', MM: 'minimumWall' } as const
+function inBar({ value, grouped }: Figures, unit: UnitWord | undefined): number {
+  if (unit === 'MPA') return value * 10
+  return unit === 'PSI' ? gauge(grouped ?? value, psi) / 1e5 : value
+}
+
+type Slot = 'workingPressure' | 'testPressure' | 'emptyMass' | 'waterCapacity' | 'minimumWall'
+
+function slotOf(key: Key | undefined, unit: UnitWord | undefined): Slot {
+  if (key !== undefined) return keys[key] === 'working' ? 'workingPressure' : 'testPressure'
+  return slots[unit ?? 'MM']
+}
+
+const slots = {
+  BAR: 'testPressure',
+  MPA: 'testPressure',
+  PSI: 'testPressure',
+  KG: 'emptyMass',
+  L: 'waterCapacity',
+  MM: 'minimumWall',
+} as const
 
 // In bar, kg, L and mm. The limits are ours: outside lies a slip of the unit or of a decimal sign. 450 L is the widest scope of ISO 9809.
 const plausible = {

@@ -1,14 +1,17 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-month.ts'
 import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
-import { gasAt, isMetricUnit, readMetricMarks } from './metric-marks.ts'
-import { emptyDraft, found, type Reading, within } from './reading.ts'
+import { hasInvisible, moveBack, withoutInvisible } from './invisible.ts'
+import { isCondemnation, readLabelledDates } from './labelled-dates.ts'
+import { gasAt, isMetricDate, isMetricUnit, readMetricMarks } from './metric-marks.ts'
+import { type Draft, emptyDraft, found, type Reading, within } from './reading.ts'
 import { specificationOf } from './specification.table.ts'
 import type { MarkingFamily, Stamp } from './stamp.ts'
-import { familyOfStandard, isStandardWord, isUnSymbol, readUnMarks } from './un-marks.ts'
+import { threadAt } from './thread.ts'
+import { familyOfStandard, isStandardWord, isUnSymbol, readUnMarks, startsStandard } from './un-marks.ts'
 import { isRin } from './us-date.ts'
-import { isBareSpecification, prefixAt, readUsMarks } from './us-marks.ts'
+import { isBareSpecification, isSpacedSpecification, prefixAt, readUsMarks } from './us-marks.ts'
 import { type Scan, scanWords, type Word } from './words.ts'
 
 /** What a stamp cannot say of itself. */
@@ -42,7 +45,25 @@ export interface ReadStampOptions {
  * stamp.firstTest // => '2008-07'
  */
 export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
+  if (typeof text !== 'string') {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'text',
+      value: text === null ? 'null' : typeof text,
+      expected: 'the text of a shoulder',
+      hint: 'Type the shoulder line by line as it is stamped.',
+    })
+  }
+  requireKeys('options', options, { asOf: false })
   const asOf = options.asOf === undefined ? undefined : monthNumber('options.asOf', options.asOf)
+  if (!hasInvisible(text)) return readVisible(text, asOf)
+  const visible = withoutInvisible(text)
+  const marks = readVisible(visible.text, asOf)
+  moveBack(text, visible, marks)
+  return marks
+}
+
+function readVisible(text: string, asOf: number | undefined): Draft {
   const plain = scanWords(text, false)
   const family = familyOf(plain.words)
   if (family === undefined) throw nothingReadable(plain)
@@ -50,7 +71,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
   const reading = newReading(scan, family.system, asOf)
   noteRepairs(reading)
   if (family.other !== undefined) found(reading, 'two-families', within(family.other, 0, family.other.text.length))
-
+  reading.words = readLabelledDates(reading)
   if (family.system === 'US') readUsMarks(reading)
   else if (family.system === 'METRIC-OLD') readMetricMarks(reading)
   else {
@@ -63,7 +84,6 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
   if (marks.system !== 'US' && marks.material === 'steel') marks.hydrogenCompatible ??= false
   checkConsistency(reading, row)
   if (reading.centuryPlace !== undefined) found(reading, 'century-assumed', reading.centuryPlace)
-
   inOrder(marks.findings)
   return marks
 }
@@ -77,6 +97,8 @@ function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined)
     at: 0,
     marks: emptyDraft(system),
     asOf,
+    sharedPrefix: undefined,
+    dates: [],
     firstTestPlace: undefined,
     firstTestMonth: undefined,
     retestPlaces: [],
@@ -136,27 +158,35 @@ function familyOf(words: readonly Word[]): { readonly system: MarkingFamily; rea
   // PW and PH belong to the newer shoulders; with the word for a gas beside them the shoulder is an older one.
   if (pressure !== undefined && gas === undefined) return { system: 'ADR' }
   if (metric !== undefined || gas !== undefined || pressure !== undefined) return { system: 'METRIC-OLD' }
-  return requalifier === undefined ? undefined : { system: 'US' }
+  if (requalifier !== undefined) return { system: 'US' }
+  return words.some(({ text }, index) => isAnyMark(text, words[index + 1]?.text)) ? { system: 'METRIC-OLD' } : undefined
+}
+
+/** A mark that no family owns: a date, a thread, the word that condemns. */
+function isAnyMark(text: string, following: string | undefined): boolean {
+  return isMetricDate(text) || threadAt(text, following) !== undefined || isCondemnation(text)
 }
 
 // DOT, ICC (its I read as 1), CTC, CRC, BTC, TC, and the figures that types begin with; ISO, EN, UN in its spellings.
 const usInitials = 'DI1CBT348'
-const standardInitials = 'I1EU('
+const standardInitials = 'I1EUB'
 
 function isUsMark(text: string, following: string): boolean {
   if (!usInitials.includes(text.charAt(0))) return false
   const slash = text.indexOf('/')
   const head = slash < 0 ? text : text.slice(0, slash)
   const prefix = prefixAt(head)
-  if (prefix !== undefined) return head.length > prefix.length || startsWithFigure(following) || prefix === 'DOT'
-  return isBareSpecification(head)
+  if (prefix !== undefined) {
+    const isFollowed =
+      startsWithFigure(following) || prefixAt(slash < 0 ? following : text.slice(slash + 1)) !== undefined
+    return head.length > prefix.length || isFollowed || prefix === 'DOT'
+  }
+  return isBareSpecification(head) || isSpacedSpecification(head, following)
 }
 
 function isStandardMark(text: string, following: string): boolean {
   if (!standardInitials.includes(text.charAt(0))) return false
-  if (isStandardWord(text)) return text.length > 3 || startsWithFigure(following)
-  if (isUnSymbol(text)) return isStandardWord(following)
-  return false
+  return startsStandard(text, following) || (isUnSymbol(text) && isStandardWord(following))
 }
 
 function isLabelledPressure(text: string, following: string): boolean {

@@ -10,6 +10,7 @@ import type {
   StampFieldName,
   StampMarks,
   TestKind,
+  UsPrefix,
 } from './stamp.ts'
 import { testKindOf } from './test-kind.ts'
 import type { Separator, Word } from './words.ts'
@@ -105,13 +106,17 @@ export interface Place {
 /** What the readers of the families share: the words, how far they are read, and what has come of it. */
 export interface Reading {
   readonly lines: readonly string[]
-  readonly words: readonly Word[]
+  words: readonly Word[]
   readonly separators: readonly Separator[]
   /** Index of the word to read next. */
   at: number
   readonly marks: Draft
   /** Months since year 0 of the day that the reader counts from, if one was given. */
   readonly asOf: number | undefined
+  /** A second authority whose letters stand before those of the first, over one mark. */
+  sharedPrefix: UsPrefix | undefined
+  /** Every date met so far. */
+  readonly dates: DatedMark[]
   /** Place of the first test and of each retest in the order of `marks.retests`, with their months since year 0. */
   firstTestPlace: Place | undefined
   firstTestMonth: number | undefined
@@ -122,16 +127,32 @@ export interface Reading {
   centuryPlace: Place | undefined
 }
 
-export function found(reading: Reading, code: FindingCode, place: Place, detail?: FindingDetail): void {
+export function found(reading: Reading, given: FindingCode, place: Place, detail?: FindingDetail): void {
   const { line, start, end } = place
-  const severity = findingSeverity[code]
   const text = reading.lines[line]?.slice(start, end) ?? ''
+  const code = given === 'unread-text' && isFigure(text) ? 'unread-figure' : given
+  const severity = findingSeverity[code]
   reading.marks.findings.push(
     detail === undefined
       ? { code, severity, line, start, end, text }
       : { code, severity, line, start, end, text, detail },
   )
 }
+
+/** Whether a text that was not read looks like a date or a pressure, or like a part of one. */
+function isFigure(text: string): boolean {
+  return text.length <= 14 && figureForms.some((form) => form.test(text))
+}
+
+const figureForms = [
+  /^\d{1,4}[./*-]\d{1,4}(?:[./*-]\d{2,4})?$/u, // 05.23, 2023/05, 12.05.2023
+  /^\d{2}$/u, // a month or a year that has lost the rest
+  /^(?:19|20)\d{2}$/u,
+  /^(?:0?[1-9]|1[0-2])[A-Z]{1,3}\d{2}$/u, // 05A08
+  /^(?:P[SWHTE]|TP|WP|FP)?\d{2,5}(?:[.,]\d+)? ?(?:PSIG?|BAR|MPA|AT[ÜU]|K[GP]\/CM2)$/iu,
+  /^(?:P[SWHTE]|TP|WP|FP)\d{2,5}$/u,
+  /^[1-6]\d0$|^23[02]$/u, // 200, 232, 300: what pressures are made of
+]
 
 export function fieldAt(reading: Reading, name: StampFieldName, place: Place): void {
   const { line, start, end } = place
@@ -161,36 +182,73 @@ export function fullYear(reading: Reading, twoFigures: number, place: Place): nu
 // Without a day to count from, 49 is 2049 and 50 is 1950; the finding says so.
 const pivot = 50
 
-/** Puts a date in its place: the first is the first test, unless the mark can only be a requalifier's. */
+/** A date as it was found, before all of them are known. */
+export interface DatedMark {
+  /** Months since year 0. */
+  readonly number: number
+  readonly body: string | undefined
+  readonly country: string | undefined
+  readonly suffixes: readonly RetestSuffix[]
+  readonly place: Place
+  readonly kind: TestKind | undefined
+  /** `any`: the first test or a later one, as its place among the others tells. */
+  readonly role: 'any' | 'first' | 'retest' | 'manufacture' | Deadline['kind']
+}
+
+/** Keeps a date until all are known. */
 export function addDate(
   reading: Reading,
-  date: {
+  date: Omit<DatedMark, 'number' | 'kind'> & {
     readonly year: number
     readonly month: number
-    readonly body: string | undefined
-    readonly country: string | undefined
-    readonly suffixes: readonly RetestSuffix[]
-    readonly place: Place
-    readonly isRetest: boolean
     readonly kind?: TestKind | undefined
   },
 ): void {
-  const { marks } = reading
-  const { body, suffixes, place } = date
-  const number = date.year * 12 + date.month - 1
-  const month = monthText(number)
-  if (!date.isRetest && reading.firstTestPlace === undefined && marks.retests.length === 0) {
-    marks.firstTest = month
-    reading.firstTestMonth = number
-    if (body !== undefined) marks.inspector = body
-    if (suffixes.length > 0) marks.firstTestSuffixes = suffixes
-    reading.firstTestPlace = place
-    fieldAt(reading, 'firstTest', place)
-    return
+  const { body, country, suffixes, place, role, kind } = date
+  reading.dates.push({ number: date.year * 12 + date.month - 1, body, country, suffixes, place, kind, role })
+}
+
+/** Puts every date in its place: the first test, later ones, what lies ahead. */
+export function assignDates(reading: Reading): void {
+  const { marks, dates } = reading
+  dates.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start)
+  const first = firstTestAmong(reading)
+  for (const date of dates) {
+    const { number, body, suffixes, place, role } = date
+    const month = monthText(number)
+    if (date === first) {
+      marks.firstTest = month
+      reading.firstTestMonth = number
+      if (body !== undefined) marks.inspector ??= body
+      if (suffixes.length > 0) marks.firstTestSuffixes = suffixes
+      reading.firstTestPlace = place
+      fieldAt(reading, 'firstTest', place)
+    } else if (role === 'manufacture') {
+      marks.manufactured ??= month
+      fieldAt(reading, 'manufactured', place)
+    } else if (role === 'next due' || role === 'expiry' || role === 'end of life') {
+      marks.deadlines.push({ date: month, kind: role })
+      fieldAt(reading, 'deadline', place)
+    } else {
+      const kind = date.kind ?? testKindOf(suffixes, marks.system)
+      marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
+      reading.retestMonths.push(number)
+      reading.retestPlaces.push(place)
+      fieldAt(reading, 'retest', place)
+    }
   }
-  const kind = date.kind ?? testKindOf(suffixes, marks.system)
-  marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
-  reading.retestMonths.push(number)
-  reading.retestPlaces.push(place)
-  fieldAt(reading, 'retest', place)
+}
+
+/** The first that could be one; the last, where a shoulder was typed with the newest date on top. */
+function firstTestAmong({ dates }: Reading): DatedMark | undefined {
+  const stated = dates.find(({ role }) => role === 'first')
+  if (stated !== undefined) return stated
+  const tests = dates.filter(({ role }) => role === 'any' || role === 'retest')
+  const last = tests.at(-1)
+  const isNewestFirst =
+    tests.length > 1 &&
+    last?.role === 'any' &&
+    tests.every(({ number }, index) => index === 0 || number <= (tests[index - 1] as DatedMark).number)
+  if (isNewestFirst) return last
+  return tests.find(({ role }) => role === 'any')
 }

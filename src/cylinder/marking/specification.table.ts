@@ -80,7 +80,14 @@ export const usSpecifications: Readonly<Record<UsSpecification, CylinderSpecific
   '4BW': welded,
   '4B240ET': welded,
   '4AA480': welded,
-  '4L': welded,
+  // 4L: no test required, so it has no ratio.
+  '4L': {
+    material: 'steel',
+    mayCarryPlus: false,
+    mayCarryStar: false,
+    source: 'cfr-49-180-209',
+    place: 'table 1: no test required',
+  },
   '4D': welded,
   '4DA': welded,
   '4DS': welded,
@@ -147,6 +154,12 @@ export const designStandards: Readonly<Record<DesignStandard, CylinderSpecificat
   'EN 1964-2': { ...steelStandard, isHighStrength: true, source: 'memory', place: 'title' },
   'EN 1975': { ...aluminiumStandard, source: 'memory', place: 'title' },
   'EN 12245': { ...compositeStandard, source: 'memory', place: 'title' },
+  'EN 12257': { ...compositeStandard, source: 'memory', place: 'title' },
+  'EN 1964-3': { ...steelStandard, source: 'memory', place: 'title: seamless, of stainless steel' },
+  'ISO 9809-4': { ...steelStandard, source: 'memory', place: 'title: seamless, of stainless steel' },
+  'ISO 11119-4': { ...compositeStandard, source: 'memory', place: 'title' },
+  'BS 5045-1': { ...steelStandard, source: 'memory', place: 'title' },
+  'BS 5045-3': { ...aluminiumStandard, source: 'memory', place: 'title' },
 }
 
 /** A design standard as it is stamped. */
@@ -162,6 +175,12 @@ export type DesignStandard =
   | 'EN 1964-2'
   | 'EN 1975'
   | 'EN 12245'
+  | 'EN 12257'
+  | 'EN 1964-3'
+  | 'ISO 9809-4'
+  | 'ISO 11119-4'
+  | 'BS 5045-1'
+  | 'BS 5045-3'
 
 /** What a stamp can name: a US type, a special permit (`SP`, formerly exemption `E`; Canadian `SU`), or a design standard. */
 export type SpecificationName = UsSpecification | DesignStandard | 'special permit'

@@ -1,11 +1,21 @@
 import { hasLookAlike, spells, wholeAt } from './figures.ts'
-import { readOperationalMark } from './operational-group.ts'
-import { addDate, fieldAt, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import { readOperationalMark, splitOperational } from './operational-group.ts'
+import {
+  addDate,
+  assignDates,
+  fieldAt,
+  found,
+  fullYear,
+  type Place,
+  type Reading,
+  spanning,
+  within,
+} from './reading.ts'
 import { type DesignStandard, designStandards } from './specification.table.ts'
 import type { MarkingFamily } from './stamp.ts'
+import { suffixesFrom, suffixOf } from './suffix.ts'
 import { threadAt } from './thread.ts'
 import { isRin, readUsDate } from './us-date.ts'
-import { isCondemned } from './us-marks.ts'
 import { hasFigure, hasLetter, isAllFigures, isMakerNumber } from './us-names.ts'
 import { isDigitCode, type Word } from './words.ts'
 
@@ -26,6 +36,7 @@ export function readUnMarks(reading: Reading): void {
     groups.push({ group: 'manufacturing', place: spanning(first, last) })
     pending = []
   }
+  reading.words = splitOperational(reading.words)
   while (reading.at < reading.words.length) {
     const word = reading.words[reading.at] as Word
     const operational = readOperationalMark(reading)
@@ -39,8 +50,9 @@ export function readUnMarks(reading: Reading): void {
       groups.push({ group: 'certification', place: readCertification(reading) })
       continue
     }
-    if (isCondemned(word.text)) {
-      found(reading, 'condemned', within(word, 0, word.text.length))
+    if (word.text === 'UW') {
+      reading.marks.underwater = true
+      fieldAt(reading, 'underwater', within(word, 0, 2))
       reading.at++
     } else if (readNotifiedBody(reading)) {
       // kept
@@ -53,6 +65,7 @@ export function readUnMarks(reading: Reading): void {
     }
   }
   closeManufacturing()
+  assignDates(reading)
   checkOrder(reading, groups)
 }
 
@@ -77,13 +90,29 @@ function checkOrder(reading: Reading, groups: readonly { readonly group: Group; 
   }
 }
 
-/** Whether a word begins a design standard: `ISO`, `EN`, alone or with its number. */
+/** Whether a word begins a design standard: `ISO`, `EN`, `BS`, alone or with its number. */
 export function isStandardWord(text: string): boolean {
   return standardLetters(text) !== undefined
 }
 
-function standardLetters(text: string): 'ISO' | 'EN' | undefined {
-  for (const letters of ['ISO', 'EN'] as const) {
+/** Whether a standard begins here: its letters with a number of four figures or more, or those of the body that adopted it. */
+export function startsStandard(text: string, following: string | undefined): boolean {
+  const letters = standardLetters(text) ?? (adopting.has(text) ? text : undefined)
+  if (letters === undefined) return false
+  if (text.length > letters.length) return hasFourFigures(text, letters.length)
+  return following !== undefined && (hasFourFigures(following, 0) || isStandardWord(following))
+}
+
+// DIN EN ISO 9809-1: what adopted the standard stands before it.
+const adopting: ReadonlySet<string> = /* @__PURE__ */ new Set(['DIN', 'BS', 'NF', 'UNE', 'UNI', 'SS', 'NEN', 'EN'])
+
+function hasFourFigures(text: string, from: number): boolean {
+  const head = text.slice(from, from + 4)
+  return head.length === 4 && wholeAt(head, 0, 4) !== undefined
+}
+
+function standardLetters(text: string): 'ISO' | 'EN' | 'BS' | undefined {
+  for (const letters of ['ISO', 'EN', 'BS'] as const) {
     if (spells(text, 0, letters) && (text.length === letters.length || isDigitCode(text.charCodeAt(letters.length)))) {
       return letters
     }
@@ -93,23 +122,23 @@ function standardLetters(text: string): 'ISO' | 'EN' | undefined {
 
 /** The ways in which the packaging symbol is typed. */
 export function isUnSymbol(text: string): boolean {
-  return text === 'UN' || text === '(UN)' || text === 'U/N' || text === '(U/N)'
+  return text === 'UN' || text === 'U/N'
 }
 
 function startsCertification(reading: Reading): boolean {
   if (reading.marks.specification !== undefined) return false
   const word = reading.words[reading.at] as Word
   const following = reading.words[reading.at + 1]
-  if (isStandardWord(word.text)) return true
+  if (startsStandard(word.text, following?.text)) return true
   if (isUnSymbol(word.text)) return following !== undefined && isStandardWord(following.text)
   const third = reading.words[reading.at + 2]
   return word.text === 'U' && following?.text === 'N' && third !== undefined && isStandardWord(third.text)
 }
 
 function readCertification(reading: Reading): Place {
-  const { words, marks } = reading
+  const { words } = reading
   const first = words[reading.at] as Word
-  if (!isStandardWord(first.text)) {
+  if (!startsStandard(first.text, words[reading.at + 1]?.text)) {
     const symbolWords = first.text === 'U' ? 2 : 1
     fieldAt(reading, 'unSymbol', spanning(first, words[reading.at + symbolWords - 1] as Word))
     reading.at += symbolWords
@@ -121,18 +150,26 @@ function readCertification(reading: Reading): Place {
   for (let count = 0; count < 4; count++) {
     const word = words[reading.at]
     if (word === undefined || threadAt(word.text, undefined) !== undefined || word.text.startsWith('PW')) break
+    if (symbolic.has(word.text)) break
+    const spaced = spacedDate(reading, word)
+    if (spaced !== undefined) {
+      last = words[reading.at + 1] as Word
+      reading.at += 2
+      addDate(reading, { ...spaced, body: undefined, country: undefined, suffixes: [], role: 'first' })
+      break
+    }
     const date = certificationDate(reading, word)
     if (date === undefined && wordIsDated(word.text)) break
     last = word
     reading.at++
     if (date !== undefined) {
       const { year, month, place } = date
-      addDate(reading, { year, month, body: undefined, country: undefined, suffixes: [], place, isRetest: false })
+      addDate(reading, { year, month, body: undefined, country: undefined, suffixes: [], place, role: 'first' })
       break
     }
     between.push(word)
   }
-  if (marks.firstTest === undefined && reading.firstTestPlace === undefined) {
+  if (reading.dates.every(({ role }) => role !== 'first')) {
     const end = last.text.length
     found(reading, 'missing-field', within(last, end, end), { field: 'firstTest' })
   }
@@ -147,16 +184,40 @@ function readCertification(reading: Reading): Place {
   return spanning(first, last)
 }
 
+// What ends the group even where its date is missing.
+const symbolic: ReadonlySet<string> = /* @__PURE__ */ new Set(['UW', 'H'])
+
+/** `2004 02`: year and month as two words. */
+function spacedDate(reading: Reading, word: Word): FoundDate | undefined {
+  const following = reading.words[reading.at + 1]
+  if (!isYear(word.text) || following?.line !== word.line || following.text.length !== 2) return undefined
+  const month = wholeAt(following.text, 0, 2)
+  if (month === undefined || month < 1 || month > 12) return undefined
+  const place = spanning(word, following)
+  found(reading, 'spacing', place)
+  return { year: wholeAt(word.text, 0, 4) as number, month, place }
+}
+
 function wordIsDated(text: string): boolean {
   return dateAt(text) !== undefined
 }
 
 function readStandard(reading: Reading): void {
-  const word = reading.words[reading.at] as Word
-  const letters = standardLetters(word.text) as 'ISO' | 'EN'
+  const { words } = reading
+  const start = words[reading.at] as Word
+  // EN ISO 9809-1 is ISO 9809-1, adopted.
+  while (adopting.has((words[reading.at] as Word).text) && isStandardWord(words[reading.at + 1]?.text ?? ''))
+    reading.at++
+  const word = words[reading.at] as Word
+  const letters = standardLetters(word.text)
+  if (letters === undefined) {
+    found(reading, 'unknown-specification', within(word, 0, word.text.length))
+    reading.at++
+    return
+  }
   if (!word.text.startsWith(letters)) found(reading, 'look-alike', within(word, 0, letters.length), { readAs: letters })
   const isJoined = word.text.length > letters.length
-  const numberWord = isJoined ? word : reading.words[reading.at + 1]
+  const numberWord = isJoined ? word : words[reading.at + 1]
   reading.at += 1
   if (numberWord === undefined || (!isJoined && !hasFigure(numberWord.text))) {
     const end = word.text.length
@@ -167,10 +228,12 @@ function readStandard(reading: Reading): void {
   else found(reading, 'spacing', within(word, 0, word.text.length))
   const from = isJoined ? letters.length : 0
   const number = numberWord.text.slice(from)
-  // An edition may be stamped behind a colon: it is a word of its own, and left unread.
   const cleaned = hasLookAlike(number, 0, number.length) ? number.replaceAll('O', '0').replaceAll('I', '1') : number
-  const name = `${letters} ${cleaned}`
-  const place = isJoined ? within(word, 0, word.text.length) : spanning(word, numberWord)
+  const name = `${letters} ${withoutEdition(cleaned)}`
+  // The edition behind a colon: ISO 7866:2012.
+  const edition = words[reading.at]
+  if (edition?.isJoined === true && edition.line === numberWord.line && isYear(edition.text)) reading.at++
+  const last = words[reading.at - 1] as Word
   if (!isDesignStandard(name)) {
     found(reading, 'unknown-specification', within(numberWord, from, numberWord.text.length))
     return
@@ -178,7 +241,21 @@ function readStandard(reading: Reading): void {
   if (cleaned !== number)
     found(reading, 'look-alike', within(numberWord, from, numberWord.text.length), { readAs: cleaned })
   reading.marks.specification = name
-  fieldAt(reading, 'specification', place)
+  fieldAt(
+    reading,
+    'specification',
+    last === numberWord && isJoined && start === word ? within(word, 0, word.text.length) : spanning(start, last),
+  )
+}
+
+function withoutEdition(number: string): string {
+  const dash = number.lastIndexOf('-')
+  return dash > 0 && isYear(number.slice(dash + 1)) ? number.slice(0, dash) : number
+}
+
+function isYear(text: string): boolean {
+  const year = text.length === 4 ? wholeAt(text, 0, 4) : undefined
+  return year !== undefined && year >= 1950 && year <= 2099
 }
 
 function isDesignStandard(name: string): name is DesignStandard {
@@ -201,7 +278,7 @@ function certificationDate(reading: Reading, word: Word): FoundDate | undefined 
     found(reading, 'month-left-out', whole)
     return undefined
   }
-  if (date.order === 'MM/YYYY') found(reading, 'invalid-date-order', whole)
+  if (date.order === 'MM/YYYY' || date.order === 'MM/YY') found(reading, 'invalid-date-order', whole)
   return complete(reading, word, date)
 }
 
@@ -210,7 +287,11 @@ function complete(reading: Reading, word: Word, date: StampedDate): FoundDate | 
   if (hasLookAlike(word.text, 0, word.text.length)) found(reading, 'look-alike', whole)
   if (date.separator !== '/') found(reading, 'separator', within(word, date.separatorAt, date.separatorAt + 1))
   if (date.month < 1 || date.month > 12) {
-    found(reading, 'invalid-month', within(word, date.monthAt, date.monthAt + 2))
+    found(
+      reading,
+      'invalid-month',
+      within(word, date.monthAt, date.monthAt < date.separatorAt ? date.separatorAt : word.text.length),
+    )
     return undefined
   }
   const year = date.isFourFigures ? date.year : fullYear(reading, date.year, whole)
@@ -218,7 +299,7 @@ function complete(reading: Reading, word: Word, date: StampedDate): FoundDate | 
 }
 
 interface StampedDate {
-  readonly order: 'YYYY/MM' | 'YY/MM' | 'MM/YYYY'
+  readonly order: 'YYYY/MM' | 'YY/MM' | 'MM/YY' | 'MM/YYYY'
   readonly year: number
   readonly isFourFigures: boolean
   readonly month: number
@@ -227,21 +308,36 @@ interface StampedDate {
   readonly separatorAt: number
 }
 
+/** `2016/03`, `21/04`, `07/5`, `3/01`, `03/2016`. */
 function dateAt(text: string): StampedDate | undefined {
-  const isLong = text.length === 7
-  if (!isLong && text.length !== 5) return undefined
-  const isYearFirst = isLong ? isDateSign(text.charAt(4)) : isDateSign(text.charAt(2))
-  if (isLong && !isYearFirst && !isDateSign(text.charAt(2))) return undefined
-  if (!isLong && !isYearFirst) return undefined
-  const separatorAt = isLong && isYearFirst ? 4 : 2
+  if (text.length < 4 || text.length > 7) return undefined
+  let separatorAt = 1
+  while (separatorAt < 5 && !isDateSign(text.charAt(separatorAt))) separatorAt++
+  const tailLength = text.length - separatorAt - 1
+  const form = separatorAt * 10 + tailLength
+  const order = dateForms[form]
+  if (order === undefined) return undefined
   const head = wholeAt(text, 0, separatorAt)
-  const tail = wholeAt(text, separatorAt + 1, text.length - separatorAt - 1)
+  const tail = wholeAt(text, separatorAt + 1, tailLength)
   if (head === undefined || tail === undefined) return undefined
   const shape = { separator: text.charAt(separatorAt), separatorAt }
-  if (isLong && !isYearFirst)
-    return { order: 'MM/YYYY', year: tail, isFourFigures: true, month: head, monthAt: 0, ...shape }
-  const order = isLong ? 'YYYY/MM' : 'YY/MM'
-  return { order, year: head, isFourFigures: isLong, month: tail, monthAt: separatorAt + 1, ...shape }
+  const isMonthFirst = order === 'MM/YYYY' || form === 12 || (form === 22 && tail > 12 && head <= 12)
+  if (isMonthFirst) {
+    const isFourFigures = order === 'MM/YYYY'
+    return { order: isFourFigures ? 'MM/YYYY' : 'MM/YY', year: tail, isFourFigures, month: head, monthAt: 0, ...shape }
+  }
+  return { order, year: head, isFourFigures: order === 'YYYY/MM', month: tail, monthAt: separatorAt + 1, ...shape }
+}
+
+// By the lengths of the two groups of figures.
+const dateForms: Readonly<Record<number, 'YYYY/MM' | 'YY/MM' | 'MM/YYYY'>> = {
+  42: 'YYYY/MM',
+  41: 'YYYY/MM',
+  22: 'YY/MM',
+  21: 'YY/MM',
+  12: 'YY/MM',
+  24: 'MM/YYYY',
+  14: 'MM/YYYY',
 }
 
 function isDateSign(character: string): boolean {
@@ -250,34 +346,69 @@ function isDateSign(character: string): boolean {
 
 /** A periodic inspection: country sign if another state's, body, YY/MM; or the US form, which some retesters stamp. */
 function readRetest(reading: Reading, pending: readonly Word[]): boolean {
-  const word = reading.words[reading.at] as Word
+  const { words } = reading
+  const word = words[reading.at] as Word
   if (isUsRetest(reading) && readUsDate(reading, true)) {
     found(reading, 'us-retest-on-un', within(word, 0, word.text.length))
     returnUnread(reading, pending)
     return true
   }
-  const date = dateAt(word.text)
-  if (date === undefined) return false
-  reading.at++
-  if (date.order === 'MM/YYYY') found(reading, 'invalid-date-order', within(word, 0, word.text.length))
-  const bodyWord = pending.at(-1)
-  const countryWord = pending.at(-2)
+  const spaced = spacedDate(reading, word)
+  // V4/02: the V of a visual inspection before the month.
+  const isVisual = word.text.startsWith('V') && word.text.length > 1
+  const date = spaced === undefined ? dateAt(isVisual ? word.text.slice(1) : word.text) : undefined
+  if (spaced === undefined && date === undefined) return false
+  reading.at += spaced === undefined ? 1 : 2
+  if (date?.order === 'MM/YYYY' || date?.order === 'MM/YY')
+    found(reading, 'month-first', within(word, 0, word.text.length))
+  const tested = spaced ?? (date && complete(reading, isVisual ? withoutFirst(word) : word, date))
+  const before = pending.at(-1)
+  const hasVisualBefore = before?.text === 'V'
+  const names = hasVisualBefore ? pending.slice(0, -1) : pending
+  let bodyWord = names.at(-1)
+  const countryWord = names.at(-2)
   const hasCountry = countryWord !== undefined && isCountrySign(countryWord.text)
-  const startWord = hasCountry ? countryWord : (bodyWord ?? word)
-  const tested = complete(reading, word, date)
+  const startWord = hasCountry ? countryWord : (bodyWord ?? before ?? word)
+  if (bodyWord === undefined) {
+    bodyWord = bodyBehind(reading, word)
+    if (bodyWord !== undefined) reading.at++
+  }
+  const behind = suffixesFrom(words, reading.at, word.line)
+  reading.at += behind.length
+  const suffixes = hasVisualBefore || isVisual ? (['V', ...behind] as const) : behind
   if (tested !== undefined) {
     addDate(reading, {
       year: tested.year,
       month: tested.month,
-      place: spanning(startWord, word),
+      place: spanning(startWord, words[reading.at - 1] as Word),
       body: bodyWord && withoutPi(bodyWord.text),
       country: hasCountry ? countryWord.text : undefined,
-      suffixes: [],
-      isRetest: true,
+      suffixes,
+      role: 'retest',
     })
   }
-  returnUnread(reading, pending.slice(0, hasCountry ? -2 : -1))
+  returnUnread(reading, names.slice(0, hasCountry ? -2 : -1))
   return true
+}
+
+function withoutFirst(word: Word): Word {
+  return { ...word, text: word.text.slice(1), start: word.start + 1 }
+}
+
+/** The body behind its date, where none stands before it: a short mark, at the end of the line or before a sign. */
+function bodyBehind(reading: Reading, date: Word): Word | undefined {
+  const word = reading.words[reading.at]
+  if (word === undefined || word.line !== date.line || word.text.length > 6 || suffixOf(word.text) !== undefined)
+    return undefined
+  const following = reading.words[reading.at + 1]
+  const isLast = following === undefined || following.line !== word.line || suffixOf(following.text) !== undefined
+  const isMark = !wordIsDated(word.text) && threadAt(word.text, undefined) === undefined && readsAsMark(word.text)
+  return isLast && isMark ? word : undefined
+}
+
+function readsAsMark(text: string): boolean {
+  const plain = withoutPi(text)
+  return hasLetter(plain) || (plain.length === 4 && isAllFigures(plain, 0))
 }
 
 function isUsRetest(reading: Reading): boolean {
@@ -325,6 +456,7 @@ function readManufacturing(reading: Reading, words: readonly Word[]): void {
     marks.thread = thread.thread
     fieldAt(reading, 'thread', spanning(first, words[thread.words - 1] as Word))
     at = thread.words
+    if (words[at]?.text === 'ISO') at++
   }
   const names: Word[] = []
   const numbers: Word[] = []

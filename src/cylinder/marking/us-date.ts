@@ -10,6 +10,8 @@ interface DatePattern {
   readonly month: number
   readonly monthLength: number
   readonly middle: string | undefined
+  /** The number of a requalifier whose square stands apart or was typed with a slash. */
+  readonly rin?: string
   readonly year: number
   readonly yearLength: number
   /** Word and offset behind the year. */
@@ -25,10 +27,11 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
   const first = words[reading.at] as Word
   const startIndex = reading.at
   reading.at = pattern.endWord + 1
+  const who = pattern.middle === undefined ? requalifierBehind(reading, pattern) : undefined
   const suffixes = readSuffixes(reading, pattern)
   const lastIndex = reading.at - 1
   const place = spanning(first, words[lastIndex] as Word)
-  const body = wholeRin(reading, pattern.middle, place)
+  const body = pattern.rin ?? who ?? wholeRin(reading, pattern.middle, place)
 
   noteRepairs(reading, startIndex, pattern)
   if (pattern.month < 1 || pattern.month > 12) {
@@ -36,8 +39,8 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
     return true
   }
   const year = pattern.yearLength === 4 ? pattern.year : fullYear(reading, pattern.year, place)
-  const isRetest = alwaysRetest || (reading.firstTestPlace === undefined && isRin(body))
-  addDate(reading, { year, month: pattern.month, body, country: undefined, suffixes, place, isRetest })
+  const role = alwaysRetest || isRin(body) ? 'retest' : 'any'
+  addDate(reading, { year, month: pattern.month, body, country: undefined, suffixes, place, role })
   return true
 }
 
@@ -60,6 +63,15 @@ function noteRepairs(
       if (isDateSeparator(word.text.charCodeAt(at))) found(reading, 'separator', within(word, at, at + 1))
     }
   }
+}
+
+/** `06/23 C208`: the number of the requalifier behind the year. */
+function requalifierBehind(reading: Reading, { endWord, endOffset }: DatePattern): string | undefined {
+  const word = reading.words[endWord] as Word
+  const following = reading.words[endWord + 1]
+  if (endOffset < word.text.length || following?.line !== word.line || !isRin(following.text)) return undefined
+  reading.at++
+  return following.text
 }
 
 /** Whether a text has the form of a requalifier's number: a letter and three figures. */
@@ -89,6 +101,8 @@ function patternAt(words: readonly Word[], index: number): DatePattern | undefin
   while (end < text.length && (isLetterCode(text.charCodeAt(end)) || isDigitCode(text.charCodeAt(end)))) end++
   const run = text.slice(afterMonth.offset, end)
   const afterRun = next(words, afterMonth.word, end)
+  const square = afterRun === undefined ? undefined : slashedSquare(words, index, run, afterRun, month, monthLength)
+  if (square !== undefined) return square
   if (afterRun !== undefined && isMarkOfTester(run)) {
     const length = lengthOfYear((words[afterRun.word] as Word).text, afterRun.offset)
     const isNear = isSameLine(words, index, afterRun.word) || (run.length <= 2 && !endsInYear(run)) || isRin(run)
@@ -98,6 +112,72 @@ function patternAt(words: readonly Word[], index: number): DatePattern | undefin
   if (!endsInYear(run) || !isMarkOfTester(run.slice(0, -2)) || !isSameLine(words, index, afterMonth.word))
     return undefined
   return finished(words, month, monthLength, run.slice(0, -2), { word: afterMonth.word, offset: end - 2 }, 2)
+}
+
+/** `05 A4/71 22`: the square of a requalifier typed as a fraction. */
+function slashedSquare(
+  words: readonly Word[],
+  index: number,
+  run: string,
+  below: { readonly word: number; readonly offset: number },
+  month: number,
+  monthLength: number,
+): DatePattern | undefined {
+  if (!isUpperRow(run)) return undefined
+  const lower = words[below.word] as Word
+  const year = words[below.word + 1]
+  const isBelow = lower.isJoined && below.offset === 0 && lower.text.length === 2 && isAllDigits(lower.text)
+  if (!isBelow || year === undefined || !isSameLine(words, index, below.word + 1)) return undefined
+  const length = lengthOfYear(year.text, 0)
+  if (length === 0) return undefined
+  const rin = run + lower.text.charAt(1) + lower.text.charAt(0)
+  return { ...finished(words, month, monthLength, run, { word: below.word + 1, offset: 0 }, length), rin }
+}
+
+/** A letter and a figure: the upper row of a requalifier's square. */
+function isUpperRow(text: string): boolean {
+  return text.length === 2 && isLetterCode(text.charCodeAt(0)) && isDigitCode(text.charCodeAt(1))
+}
+
+function isAllDigits(text: string): boolean {
+  for (let at = 0; at < text.length; at++) if (!isDigitCode(text.charCodeAt(at))) return false
+  return text.length > 0
+}
+
+/** A requalifier's square on three lines: its upper row, month and year, its lower row. */
+export function readSquare(reading: Reading): boolean {
+  const { words } = reading
+  const [upper, month, year, lower] = [0, 1, 2, 3].map((step) => words[reading.at + step])
+  if (
+    upper === undefined ||
+    month === undefined ||
+    year === undefined ||
+    lower === undefined ||
+    !isUpperRow(upper.text)
+  )
+    return false
+  const isLayout = month.line > upper.line && year.line === month.line && lower.line > year.line
+  const endsLine = words[reading.at + 4]?.line !== lower.line && words[reading.at - 1]?.line !== upper.line
+  if (!isLayout || !endsLine || lower.text.length !== 2 || !isAllDigits(lower.text)) return false
+  const length = lengthOfYear(year.text, 0)
+  const value = month.text.length <= 2 && isAllDigits(month.text) ? Number(month.text) : 0
+  if (length === 0 || value < 1 || value > 12) return false
+  reading.at += 4
+  found(reading, 'square-rin', within(upper, 0, 2))
+  const place = spanning(month, year)
+  const figures = wholeAt(year.text, 0, length) as number
+  const suffixes = [...(year.text.slice(length) === '+' ? (['+'] as const) : [])]
+  for (const suffix of suffixes) reading.suffixPlaces.push({ suffix, place: within(year, length, length + 1) })
+  addDate(reading, {
+    year: length === 4 ? figures : fullYear(reading, figures, place),
+    month: value,
+    body: upper.text + lower.text.charAt(1) + lower.text.charAt(0),
+    country: undefined,
+    suffixes,
+    place,
+    role: 'retest',
+  })
+  return true
 }
 
 function finished(
@@ -177,7 +257,11 @@ function next(
   while (offset < text.length && isDateSeparator(text.charCodeAt(offset))) offset++
   if (offset < text.length) return { word, offset, isSeparated: offset > from }
   const following = words[word + 1]
-  return following && { word: word + 1, offset: 0, isSeparated: offset > from || following.isJoined }
+  if (following === undefined) return undefined
+  // A sign before the next figures: 06 D114 .23
+  let start = 0
+  while (start < following.text.length - 1 && isDateSeparator(following.text.charCodeAt(start))) start++
+  return { word: word + 1, offset: start, isSeparated: offset > from || following.isJoined || start > 0 }
 }
 
 function isDateSeparator(code: number): boolean {
@@ -196,7 +280,11 @@ function suffixAt(text: string, from: number): RetestSuffix | undefined {
     case 0x2605:
       return '★'
     case 86: // V
-      return text.charCodeAt(from + 1) === 69 ? 'VE' : undefined
+      return text.charCodeAt(from + 1) === 69 ? 'VE' : 'V'
+    case 65: // A
+      return text.charCodeAt(from + 1) === 69 ? 'AE' : undefined
+    case 70: // F
+      return text.charCodeAt(from + 1) === 83 ? 'FS' : undefined
     case 85: // U
       return text.charCodeAt(from + 1) === 69 ? 'UE' : undefined
     case 69:
@@ -204,7 +292,7 @@ function suffixAt(text: string, from: number): RetestSuffix | undefined {
     case 83:
       return 'S'
     case 82:
-      return 'R'
+      return text.charCodeAt(from + 1) === 82 ? 'RR' : 'R'
     default:
       return undefined
   }
@@ -213,8 +301,9 @@ function suffixAt(text: string, from: number): RetestSuffix | undefined {
 function readSuffixes(reading: Reading, pattern: DatePattern): RetestSuffix[] {
   const { words } = reading
   const suffixes: RetestSuffix[] = []
-  let index = pattern.endWord
-  let offset = pattern.endOffset
+  const isBehindRequalifier = reading.at > pattern.endWord + 1
+  let index = isBehindRequalifier ? reading.at : pattern.endWord
+  let offset = isBehindRequalifier ? 0 : pattern.endOffset
   for (;;) {
     const word = words[index]
     if (word === undefined) break

@@ -1,11 +1,23 @@
 import type { Unit } from '../../units/index.ts'
-import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millilitre, pound, psi } from '../../units/index.ts'
+import {
+  bar,
+  gauge,
+  internalVolumeOf,
+  kilogram,
+  litre,
+  measure,
+  megapascal,
+  millilitre,
+  pound,
+  psi,
+} from '../../units/index.ts'
 import { designatedServicePressures } from '../filling/fill-limit.table.ts'
-import { figuresAt, spells } from './figures.ts'
-import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
+import { type Figures, figuresAt, lookAlikeFigures, spells } from './figures.ts'
+import { assignDates, fieldAt, found, type Place, type Reading, spanning, within } from './reading.ts'
 import { type UsSpecification, usSpecifications } from './specification.table.ts'
-import type { DualMark, UsPrefix } from './stamp.ts'
-import { readUsDate } from './us-date.ts'
+import type { DualMark, StampFieldName, UsPrefix } from './stamp.ts'
+import { threadAt } from './thread.ts'
+import { readSquare, readUsDate } from './us-date.ts'
 import { assignNames } from './us-names.ts'
 import { waterVolume } from './water-capacity.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
@@ -16,13 +28,15 @@ export function readUsMarks(reading: Reading): void {
   let firstDate: Word | undefined
   while (reading.at < reading.words.length) {
     const word = reading.words[reading.at] as Word
+    if (readThread(reading)) continue
     if (readSpecificationMark(reading)) continue
-    if (readUsDate(reading)) firstDate ??= word
+    if (readSquare(reading) || readUsDate(reading)) firstDate ??= word
     else if (!readKeyword(reading)) {
       free.push(word)
       reading.at++
     }
   }
+  assignDates(reading)
   assignNames(reading, free, firstDate)
 }
 
@@ -57,8 +71,33 @@ const names = (Object.keys(usSpecifications) as UsSpecification[]).sort((a, b) =
 export function isBareSpecification(text: string): boolean {
   const type = typeAt(text, 0)
   if (type === undefined || type.length < 2) return false
-  const figures = figuresAt(text, type.length)
+  const figures = pressureFigures(text, type.length)
   return figures !== undefined && figures.end === text.length && text.length - type.length >= 3
+}
+
+/** Whether a word is a US type by itself with its pressure in the next one: `3AL 3000 PSI`. */
+export function isSpacedSpecification(text: string, following: string | undefined): boolean {
+  if (text.length < 2 || text.length > 4 || typeAt(text, 0) !== text || following === undefined) return false
+  const figures = figuresAt(following, 0)
+  return figures !== undefined && figures.end >= 3
+}
+
+/** A neck thread: `3/4-14 NPSM`, of which the slash made two words, `.750-16 UNF`, `M25x2`. */
+function readThread(reading: Reading): boolean {
+  const { words, marks } = reading
+  const word = words[reading.at] as Word
+  const second = words[reading.at + 1]
+  const isSplit = second?.isJoined === true && second.text.includes('-') && word.text.length <= 2
+  const text = isSplit ? `${word.text}/${second.text}` : word.text
+  const start = text.charCodeAt(0)
+  if (start !== 77 && start !== 46 && !isDigitCode(start)) return false
+  const thread = threadAt(text, words[reading.at + (isSplit ? 2 : 1)]?.text)
+  if (thread === undefined || marks.thread !== undefined) return false
+  const count = thread.words + (isSplit ? 1 : 0)
+  marks.thread = thread.thread
+  fieldAt(reading, 'thread', spanning(word, words[reading.at + count - 1] as Word))
+  reading.at += count
+  return true
 }
 
 function readSpecificationMark(reading: Reading): boolean {
@@ -66,12 +105,20 @@ function readSpecificationMark(reading: Reading): boolean {
   const first = words[reading.at] as Word
   const prefix = prefixAt(first.text)
   if (prefix === undefined) {
-    if (!isBareSpecification(first.text) || reading.marks.specification !== undefined) return false
+    const isBare = isBareSpecification(first.text) || isSpacedSpecification(first.text, words[reading.at + 1]?.text)
+    if (!isBare || reading.marks.specification !== undefined) return false
     found(reading, 'missing-prefix', within(first, 0, 0), { field: 'prefix' })
     readType(reading, undefined, { index: reading.at, offset: 0, isSpaced: false })
     return true
   }
   if (!first.text.startsWith(prefix)) found(reading, 'look-alike', within(first, 0, prefix.length), { readAs: prefix })
+  const second = words[reading.at + 1]
+  if (first.text.length === prefix.length && second?.isJoined === true && prefixAt(second.text) !== undefined) {
+    // CTC/DOT-3AL3000: both authorities on one mark.
+    reading.sharedPrefix = prefix
+    reading.at++
+    return true
+  }
   const at = goOn(reading, { index: reading.at, offset: prefix.length, isSpaced: false }, startsType)
   if (at === undefined) {
     found(reading, 'unknown-specification', within(first, prefix.length, prefix.length))
@@ -107,14 +154,29 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
     end = specification === undefined ? endOfType(word.text, at.offset) : at.offset + specification.length
     if (specification === undefined) found(reading, 'unknown-specification', within(word, at.offset, end))
   }
-  const typeEnd = end
-  const isMetric = word.text.charAt(end) === 'M'
-  if (isMetric) end++
-  const type = specification === undefined ? word.text.slice(at.offset, typeEnd) : (permit ?? specification)
-
-  const pressureAt = goOn(reading, { index: at.index, offset: end, isSpaced: at.isSpaced }, startsPressure)
+  let typeEnd = end
+  const isMarkedMetric = word.text.charAt(end) === 'M'
+  if (isMarkedMetric) end++
+  let pressureAt = goOn(reading, { index: at.index, offset: end, isSpaced: at.isSpaced }, startsPressure)
+  const metricAt = pressureAt === undefined ? metricPressure(reading, at.index, end) : undefined
+  pressureAt ??= metricAt
+  const isMetric = isMarkedMetric || metricAt !== undefined
   const pressureWord = pressureAt && (words[pressureAt.index] as Word)
-  const figures = pressureAt && pressureWord && figuresAt(pressureWord.text, pressureAt.offset)
+  let figures = pressureAt && pressureWord && pressureFigures(pressureWord.text, pressureAt.offset)
+  const aluminium =
+    specification === '3A' && figures !== undefined && pressureWord === word
+      ? aluminiumFor3A(word.text, at.offset, figures.value)
+      : undefined
+  if (aluminium !== undefined) {
+    // 3A with 13,000 psi never was: 3AL with 3000.
+    specification = '3AL'
+    typeEnd = at.offset + 3
+    figures = aluminium
+    found(reading, 'look-alike', within(word, at.offset, typeEnd), { readAs: '3AL' })
+  } else if (specification === '3AL' && !word.text.startsWith('3AL', at.offset)) {
+    found(reading, 'look-alike', within(word, at.offset, typeEnd), { readAs: '3AL' })
+  }
+  const type = specification === undefined ? word.text.slice(at.offset, typeEnd) : (permit ?? specification)
   const first = words[reading.at] as Word
   const place = within(word, word === first ? 0 : at.offset, typeEnd)
   const isMain = isMainMark(reading, prefix)
@@ -137,25 +199,63 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
   const pressurePlace = within(pressureWord, pressureAt.offset, figures.end)
   if (figures.isRepaired) found(reading, 'look-alike', pressurePlace, { readAs: String(figures.value) })
   let rest = figures.end
-  const unitText = rest < pressureWord.text.length ? unitSpelled(pressureWord.text, rest) : undefined
+  let unitText = rest < pressureWord.text.length ? unitSpelled(pressureWord.text, rest) : undefined
   if (unitText !== undefined) rest += unitText.length
-  const unit: Unit<'pressure'> = isMetric || unitText === 'BAR' ? bar : psi
+  reading.at = pressureAt.index + 1
+  const unitWord = words[reading.at]
+  if (unitText === undefined && rest === pressureWord.text.length && unitWord?.line === pressureWord.line) {
+    unitText = pressureUnitNames.find((name) => name === unitWord.text)
+    if (unitText !== undefined) reading.at++
+  }
+  // A Canadian TC mark is in bar, whether or not the M stands there; the older Canadian letters are in psi like the US ones.
+  const usual = isMetric || (prefix === 'TC' && reading.sharedPrefix === undefined) ? bar : psi
+  const unit = unitText === undefined ? usual : pressureUnits[unitText]
   keepPressure(reading, {
     prefix,
     type,
     isMetric,
     isMain,
-    value: figures.value,
+    value: unit === psi ? (figures.grouped ?? figures.value) : figures.value,
     unit,
     place: pressurePlace,
     whole: upTo(first, pressureWord, rest),
   })
   leftover(reading, pressureWord, rest)
-  reading.at = pressureAt.index + 1
 }
 
-function unitSpelled(text: string, from: number): string | undefined {
-  return ['PSIG', 'PSI', 'BAR'].find((spelling) => text.startsWith(spelling, from))
+/** `TC-3AA M-184`: the M of a metric mark in a word of its own. */
+function metricPressure(reading: Reading, index: number, end: number): Cursor | undefined {
+  const word = reading.words[index] as Word
+  const following = reading.words[index + 1]
+  if (end < word.text.length || following?.line !== word.line || !following.text.startsWith('M')) return undefined
+  const offset = following.text.charCodeAt(1) === 45 ? 2 : 1
+  const figures = figuresAt(following.text, offset)
+  if (figures?.end !== following.text.length || figures.value < 10 || figures.value > 700) return undefined
+  return { index: index + 1, offset, isSpaced: true }
+}
+
+/** The figures of a pressure; letters that look like figures count where the word is nothing else. */
+function pressureFigures(text: string, from: number): Figures | undefined {
+  const figures = figuresAt(text, from)
+  if (figures === undefined || figures.end === text.length) return figures
+  const value = lookAlikeFigures(text, from)
+  if (value === undefined || value % 5 !== 0 || value < 500 || value > 6000) return figures
+  return { value, end: text.length, points: 0, isRepaired: true }
+}
+
+function aluminiumFor3A(text: string, from: number, value: number): Figures | undefined {
+  if (value <= highestPsi || !'I1L'.includes(text.charAt(from + 2))) return undefined
+  const figures = figuresAt(text, from + 3)
+  return figures !== undefined && figures.end === text.length && figures.value >= 500 && figures.value <= 6000
+    ? figures
+    : undefined
+}
+
+const pressureUnitNames = ['PSIG', 'PSI', 'BAR', 'MPA'] as const
+const pressureUnits = { PSIG: psi, PSI: psi, BAR: bar, MPA: megapascal } as const
+
+function unitSpelled(text: string, from: number): (typeof pressureUnitNames)[number] | undefined {
+  return pressureUnitNames.find((spelling) => text.startsWith(spelling, from))
 }
 
 /** From the start of one word to an offset into another, or to the end of the first where they stand on two lines. */
@@ -184,16 +284,22 @@ function keepPressure(
     return
   }
   const pressure = gauge(mark.value, mark.unit)
-  if (pressure < lowestServicePressure || pressure > maximumPressure) {
-    found(reading, 'implausible-number', mark.place, {
+  const lowest = mark.type === '3AL' ? gauge(lowest3AlPsi, psi) : lowestServicePressure
+  if (pressure < lowest || pressure > maximumPressure) {
+    found(reading, 'pressure-withheld', mark.place, {
       field: 'servicePressure',
       value: mark.value,
       unit: mark.unit.symbol,
     })
+    return
   }
   if (mark.isMain) {
     reading.marks.servicePressure = pressure
     fieldAt(reading, 'servicePressure', mark.place)
+    if (reading.sharedPrefix !== undefined) {
+      reading.marks.dual = { prefix: reading.sharedPrefix, specification: mark.type, servicePressure: pressure }
+      fieldAt(reading, 'dual', mark.whole)
+    }
   } else if (reading.marks.dual === undefined && mark.prefix !== undefined) {
     const specification = mark.isMetric ? `${mark.type}M` : mark.type
     reading.marks.dual = { prefix: mark.prefix, specification, servicePressure: pressure } satisfies DualMark
@@ -206,6 +312,11 @@ function keepPressure(
 // 10 to 700 bar: a slip of the unit or a missing figure lies outside.
 const lowestServicePressure = 1e6
 const maximumPressure = 7e7
+const highestPsi = 10_000
+const sameWithin = 0.01
+
+// From memory: no 3AL was made for less, so a smaller figure is a slip of the unit (207 bar on a US mark).
+const lowest3AlPsi = 400
 
 /** The US mark leads; a Canadian one leads only where no US mark stands anywhere on the shoulder. */
 function isMainMark(reading: Reading, prefix: UsPrefix | undefined): boolean {
@@ -221,12 +332,16 @@ function isMainMark(reading: Reading, prefix: UsPrefix | undefined): boolean {
 function typeAt(text: string, from: number): UsSpecification | undefined {
   const first = text.charCodeAt(from)
   if (first !== 51 && first !== 52 && first !== 56) return undefined // every type begins with 3, 4 or 8
+  // 3AI and 3A1 for 3AL, where nothing but the end or a dash follows.
+  if (text.length >= from + 3 && (text.startsWith('3AI', from) || text.startsWith('3A1', from))) {
+    if (text.length === from + 3 || text.charCodeAt(from + 3) === 45) return '3AL'
+  }
   for (const name of names) {
     if (!text.startsWith(name, from)) continue
     const end = from + name.length
     const after = text.charCodeAt(end)
     if (end === text.length || after === 45) return name
-    const isMetric = after === 77 && figuresAt(text, end + 1) !== undefined
+    const isMetric = after === 77 && (end + 1 === text.length || figuresAt(text, end + 1) !== undefined)
     const isClosed = isLetterCode(name.charCodeAt(name.length - 1))
     if (isMetric || (isClosed && figuresAt(text, end) !== undefined)) return name
   }
@@ -282,7 +397,7 @@ function leftover(reading: Reading, word: Word, from: number): void {
   if (from < word.text.length) found(reading, 'unread-text', within(word, from, word.text.length))
 }
 
-/** Marks that name themselves: closure, rejection elastic expansion, weights, and those of a condemned cylinder. */
+/** Marks that name themselves: closure, rejection elastic expansion, weights. */
 function readKeyword(reading: Reading): boolean {
   const word = reading.words[reading.at] as Word
   const { text } = word
@@ -290,11 +405,6 @@ function readKeyword(reading: Reading): boolean {
   if (text === 'SPUN' || text === 'PLUG') {
     reading.marks.closure = text
     fieldAt(reading, 'closure', within(word, 0, text.length))
-    reading.at++
-    return true
-  }
-  if (isCondemned(text)) {
-    found(reading, 'condemned', within(word, 0, text.length))
     reading.at++
     return true
   }
@@ -308,6 +418,8 @@ function readKeyword(reading: Reading): boolean {
       reading.marks.emptyMass = measure(value, unit === 'KG' ? kilogram : pound)
       return 'emptyMass'
     })
+  if (text.startsWith('TP') || text.startsWith('PT')) return readPressure(reading, 'testPressure')
+  if (text.startsWith('WP')) return readPressure(reading, 'servicePressure')
   if (text.startsWith('WC'))
     return readMeasured(reading, 2, ['LBS', 'LB', 'KG', 'L'], (value, unit) => {
       reading.marks.waterCapacity =
@@ -317,20 +429,28 @@ function readKeyword(reading: Reading): boolean {
   return false
 }
 
-// SPUN, PLUG, CONDEMNED, X…, REE, TW, WC
-const keywordInitials = 'SPCXRTW'
+// SPUN, PLUG, PT, REE, TW, TP, WC, WP
+const keywordInitials = 'SPRTW'
 
-export function isCondemned(text: string): boolean {
-  if (text === 'CONDEMNED') return true
-  for (let at = 0; at < text.length; at++) if (text.charAt(at) !== 'X') return false
-  return text.length >= 3
+/** `TP 5000 PSI`: a pressure with its label; psi where no unit stands. */
+function readPressure(reading: Reading, name: 'testPressure' | 'servicePressure'): boolean {
+  return readMeasured(reading, 2, pressureUnitNames, (value, unit, grouped) => {
+    const isPsi = unit === undefined || unit === 'PSI' || unit === 'PSIG'
+    const pressure = isPsi ? gauge(grouped ?? value, psi) : gauge(value, unit === 'BAR' ? bar : megapascal)
+    const known = reading.marks[name]
+    // The same pressure once more, in another unit, is no second one.
+    if (known !== undefined) return Math.abs(pressure - known) <= sameWithin * known ? name : undefined
+    if (pressure < lowestServicePressure || pressure > 2 * maximumPressure) return undefined
+    reading.marks[name] = pressure
+    return name
+  })
 }
 
 function readMeasured(
   reading: Reading,
   keyLength: number,
   units: readonly string[],
-  keep: (value: number, unit: string | undefined) => 'rejectionElasticExpansion' | 'emptyMass' | 'waterCapacity',
+  keep: (value: number, unit: string | undefined, grouped: number | undefined) => StampFieldName | undefined,
 ): boolean {
   const { words } = reading
   const key = words[reading.at] as Word
@@ -351,8 +471,12 @@ function readMeasured(
     if (unit !== undefined) last = words[++index] as Word
   }
   const place = { line: key.line, start: key.start, end: last.end }
-  if (figures.value > 0) fieldAt(reading, keep(figures.value, unit), place)
-  else found(reading, 'invalid-number', place)
+  if (!(figures.value > 0)) found(reading, 'invalid-number', place)
+  else {
+    const name = keep(figures.value, unit, figures.grouped)
+    if (name === undefined) found(reading, 'unread-figure', place)
+    else fieldAt(reading, name, place)
+  }
   reading.at = index + 1
   return true
 }

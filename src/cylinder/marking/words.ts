@@ -83,11 +83,12 @@ const foldable = 4
 function kindAt(text: string, at: number, slashSeparates: boolean): number {
   const code = text.charCodeAt(at)
   if (code > 127) return kindBeyondAscii(code)
-  if (code >= 97) return code <= 122 ? foldable : code === 124 ? separator : code === 127 ? space : plain
-  if (code > 59) return code === 92 || code === 95 ? separator : plain
+  if (code >= 97) return code <= 122 ? foldable : code === 127 ? space : code === 126 ? plain : separator // { | }
+  if (code > 59) return code === 92 || code === 95 || code === 91 || code === 93 ? separator : plain
   if (code > 47) return code >= 58 ? separator : plain
   if (code <= 32) return code === 10 || code === 13 ? lineBreak : space
-  if (code === 42) return foldable
+  if (code === 42) return isBetweenSigns(text, at) ? separator : foldable // 07*08, and 08* for the star
+  if (code === 40 || code === 41) return separator
   if (code === 44)
     return isDigitCode(text.charCodeAt(at - 1)) && isDigitCode(text.charCodeAt(at + 1)) ? plain : separator
   if (code === 47) return slashSeparates || isAlone(text, at) ? separator : plain
@@ -100,6 +101,14 @@ function kindBeyondAscii(code: number): number {
   if (code === 0x2028 || code === 0x2029) return lineBreak
   if (code >= 0x2000 && code <= 0x200f) return space
   return code === 0xb7 || code === 0x2022 ? separator : foldable
+}
+
+function isBetweenSigns(text: string, at: number): boolean {
+  return isFigureOrCapital(text.charCodeAt(at - 1)) && isFigureOrCapital(text.charCodeAt(at + 1))
+}
+
+function isFigureOrCapital(code: number): boolean {
+  return isDigitCode(code) || (code >= 65 && code <= 90) || (code >= 97 && code <= 122)
 }
 
 function isAlone(text: string, at: number): boolean {
@@ -116,34 +125,42 @@ function folded(raw: string, line: number, start: number, isJoined: boolean): Wo
   let text = ''
   let isLowered = false
   let isReplaced = false
+  let at = 0
   for (const character of raw) {
     const code = character.charCodeAt(0)
+    const from = at
+    at += character.length
     if (code >= 97 && code <= 122) {
+      const isNumber = isDigitCode(raw.charCodeAt(at)) && (from === 0 || isDigitCode(raw.charCodeAt(from - 1)))
+      if (code === 108 && isNumber) {
+        text += '1' // a small l before figures
+        isReplaced = true
+        continue
+      }
       text += String.fromCharCode(code - 32)
-      isLowered = true
+      // The x of M25x2 is written small.
+      isLowered ||= !(code === 120 && isNumber)
     } else if (code < 127 && code !== 42) {
       text += character
     } else {
       const substitute = lookAlikes.get(character)
       isReplaced ||= substitute !== undefined
-      isLowered ||= lowerCaseLetters.has(character)
-      text += substitute ?? lowerCaseLetters.get(character) ?? character
+      const capital = substitute ?? capitalOf(character)
+      isLowered ||= substitute === undefined && capital !== character
+      text += capital
     }
   }
   const repair = isReplaced ? 'look-alike' : isLowered ? 'lower-case' : undefined
   return { text, line, start, end: start + raw.length, isJoined, repair }
 }
 
-const lowerCaseLetters: ReadonlyMap<string, string> = new Map([
-  ['ä', 'Ä'],
-  ['ö', 'Ö'],
-  ['ü', 'Ü'],
-  ['é', 'É'],
-  ['è', 'È'],
-  ['ø', 'Ø'],
-  ['å', 'Å'],
-  ['æ', 'Æ'],
-])
+/** The capital of a letter with an accent, where it is one character too. */
+function capitalOf(character: string): string {
+  const code = character.charCodeAt(0)
+  if (code < 0xe0 || code > 0x24f) return character
+  const capital = character.toUpperCase()
+  return capital.length === character.length ? capital : character
+}
 
 // Signs of other alphabets and of typing aids that look like what is stamped. One character each, so that no offset moves.
 const lookAlikes: ReadonlyMap<string, string> = new Map([

@@ -4,7 +4,7 @@ import { bar, kilogram, litre, millilitre, millimetre, psi } from '../../units/i
 import type { CalendarMonth } from './calendar-month.ts'
 import { readStamp } from './read-stamp.ts'
 import { markNames } from './reading.ts'
-import type { DualMark, NeckThread, Retest, Stamp, StampMarks } from './stamp.ts'
+import type { DualMark, MarkingFamily, NeckThread, Retest, Stamp, StampMarks, TestKind } from './stamp.ts'
 import { testKindOf } from './test-kind.ts'
 
 /**
@@ -60,14 +60,19 @@ function usLines(marks: StampMarks, latest: CalendarMonth | undefined): string[]
       waterCapacity && `WC ${decimal(waterCapacity, litre)} L`,
     ),
     first ?? '',
+    threadMark(marks.thread) ?? '',
+    marks.testPressure === undefined ? '' : `TP ${decimal(marks.testPressure, psi)} PSI`,
     nominal?.identifier ?? '',
-    ...marks.retests.map(({ date, body, suffixes }) => joined(usDate(date, body, latest), ...suffixes)),
+    ...marks.retests.map((retest) =>
+      joined(kindWord(retest, 'US'), usDate(retest.date, retest.body, latest), ...retest.suffixes),
+    ),
+    ...datesInWords(marks),
   ]
 }
 
 function mainMark({ prefix, specification, permit, servicePressure }: StampMarks): string | undefined {
   if (specification === undefined) return undefined
-  const isMetric = prefix === 'TC' && specification !== 'special permit'
+  const isMetric = prefix === 'TC'
   const type = specification === 'special permit' ? `${permit ?? ''}-` : `${specification}${isMetric ? 'M' : ''}`
   const pressure = servicePressure === undefined ? '' : decimal(servicePressure, isMetric ? bar : psi)
   // A type that ends in a figure needs a dash before the pressure.
@@ -76,7 +81,7 @@ function mainMark({ prefix, specification, permit, servicePressure }: StampMarks
 }
 
 function dualMark({ prefix, specification, servicePressure }: DualMark): string {
-  return `${prefix}-${specification}${decimal(servicePressure, specification.endsWith('M') ? bar : psi)}`
+  return `${prefix}-${specification}${decimal(servicePressure, specification.endsWith('M') || prefix === 'TC' ? bar : psi)}`
 }
 
 function usDate(date: CalendarMonth, who: string | undefined, latest: CalendarMonth | undefined): string {
@@ -102,6 +107,7 @@ function unLines(marks: StampMarks, latest: CalendarMonth | undefined): string[]
       marks.emptyMass && `${decimal(marks.emptyMass, kilogram, 1)}KG`,
       marks.waterCapacity && `${decimal(marks.waterCapacity, litre, 1)}L`,
       marks.minimumWall && `${decimal(marks.minimumWall, millimetre, 1)}MM`,
+      marks.underwater === true ? 'UW' : undefined,
     ),
     joined(
       marks.system === 'UN' ? 'UN' : undefined,
@@ -111,13 +117,43 @@ function unLines(marks: StampMarks, latest: CalendarMonth | undefined): string[]
       firstTest?.replace('-', '/'),
       notifiedBody && `π${notifiedBody}`,
     ),
-    ...marks.retests.map((retest) => periodicMark(retest, latest)),
+    ...marks.retests.map((retest) => periodicMark(retest, latest, marks.system)),
+    ...datesInWords(marks),
   ]
 }
 
-function periodicMark({ date, body, country }: Retest, latest: CalendarMonth | undefined): string {
-  return joined(country, body, `${shortYear(date, latest)}/${date.slice(5, 7)}`)
+function periodicMark(retest: Retest, latest: CalendarMonth | undefined, system: MarkingFamily): string {
+  const { date, body, country, suffixes } = retest
+  const word = kindWord(retest, system)
+  const month = `${shortYear(date, latest)}/${date.slice(5, 7)}`
+  return word === undefined
+    ? joined(country, body, month, ...suffixes)
+    : joined(word, date.replace('-', '/'), body, ...suffixes)
 }
+
+/** The word before a date whose kind its letters do not say. */
+function kindWord({ kind, suffixes }: Retest, system: MarkingFamily): string | undefined {
+  return kind === undefined || kind === testKindOf(suffixes, system) ? undefined : kindWords[kind]
+}
+
+const kindWords: Readonly<Record<TestKind, string>> = {
+  hydraulic: 'HYDRO',
+  visual: 'VISUAL',
+  ultrasonic: 'ULTRASONIC',
+  'acoustic emission': 'ACOUSTIC',
+  'eddy current': 'EDDY',
+  proof: 'TEST',
+  'external visual': 'TEST',
+  unknown: 'TEST',
+}
+
+/** Manufacture and what lies ahead, each with the word that says so. */
+function datesInWords({ manufactured, deadlines = [] }: StampMarks): string[] {
+  const made = manufactured === undefined ? [] : [`MFD ${manufactured.replace('-', '/')}`]
+  return [...made, ...deadlines.map(({ date, kind }) => `${deadlineWords[kind]} ${date.replace('-', '/')}`)]
+}
+
+const deadlineWords = { 'next due': 'NEXT TEST', expiry: 'EXPIRES', 'end of life': 'FINAL' } as const
 
 function threadMark(thread: NeckThread | undefined): string | undefined {
   return thread && (thread.code ?? thread.designation.toUpperCase())
@@ -137,8 +173,13 @@ function oldLines(marks: StampMarks): string[] {
       emptyMass && `${decimal(emptyMass, kilogram)} KG`,
       marks.minimumWall && `${decimal(marks.minimumWall, millimetre)} MM`,
     ),
-    firstTest === undefined ? '' : joined(oldDate(firstTest), marks.inspector),
-    ...marks.retests.map(({ date, body }) => joined(oldDate(date), body)),
+    firstTest === undefined ? '' : joined(oldDate(firstTest), marks.inspector, ...(marks.firstTestSuffixes ?? [])),
+    ...marks.retests.map((retest) => {
+      // Without a first test the first date would be taken for it.
+      const word = kindWord(retest, marks.system) ?? (firstTest === undefined ? kindWords.unknown : undefined)
+      return joined(word, oldDate(retest.date), retest.body, ...retest.suffixes)
+    }),
+    ...datesInWords(marks),
   ]
 }
 

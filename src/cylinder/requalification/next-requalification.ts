@@ -88,7 +88,8 @@ export function requalifications(
   const situation: Situation = { cylinder, options, record, today, alloy, rules, common }
   const rows = [...rules, ...permitRules(cylinder, options)].flatMap((rule) => judged(rule, situation))
   for (const { date, kind } of cylinder.deadlines ?? []) rows.push(stamped(date, kind, situation))
-  if (rules.length === 0 && options.permit === undefined)
+  // An examination of the neck alone is no answer to when the cylinder is due.
+  if (rules.every(({ kind }) => kind === 'eddy current') && options.permit === undefined)
     rows.push(row(situation, { doubts: [noRule(cylinder, options)] }))
   return rows.sort((a, b) => rank(a) - rank(b) || (a.due ?? '').localeCompare(b.due ?? ''))
 }

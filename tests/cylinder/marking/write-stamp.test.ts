@@ -27,9 +27,9 @@ const history = uniqueArray(months, { minLength: 1, maxLength: 6 }).map((dates) 
 const usMarks = record({
   prefix: option(constantFrom('DOT', 'ICC', 'TC', 'CTC'), absent),
   specification: types,
-  servicePsi: integer({ min: 30, max: 1000 }).map((n) => n * 5),
-  serviceBar: integer({ min: 20, max: 350 }),
-  dual: option(record({ type: types, bar: integer({ min: 20, max: 350 }) }), absent),
+  servicePsi: integer({ min: 80, max: 1000 }).map((n) => n * 5),
+  serviceBar: integer({ min: 30, max: 350 }),
+  dual: option(record({ type: types, bar: integer({ min: 30, max: 350 }) }), absent),
   serial: serials,
   maker: makers,
   inspector: option(constantFrom('K', 'V', 'IA12', 'AB', 'T7'), absent),
@@ -174,7 +174,7 @@ test('marks that a stamp cannot carry are refused by name', () => {
   const refused = (argument: string): unknown => expect.objectContaining({ code: 'stamp', argument })
   expect(() => writeStamp({ ...good, serial: 'P 4711' })).toThrow(refused('marks.serial'))
   expect(() => writeStamp({ ...good, maker: 'BRISKA 1' })).toThrow(refused('marks.maker'))
-  expect(() => writeStamp({ ...good, thread: { designation: 'M25x2' } })).toThrow(refused('marks.thread'))
+  expect(() => writeStamp({ ...good, notifiedBody: '9999' })).toThrow(refused('marks.notifiedBody'))
   expect(() => writeStamp({ system: 'US', retests: [] })).toThrow(refused('marks.specification'))
 })
 

@@ -1,0 +1,35 @@
+import type { RetestSuffix } from './stamp.ts'
+import type { Word } from './words.ts'
+
+const suffixes: ReadonlySet<string> = /* @__PURE__ */ new Set<RetestSuffix>([
+  '+',
+  '★',
+  'E',
+  'S',
+  'VE',
+  'UE',
+  'AE',
+  'FS',
+  'R',
+  'RR',
+  'V',
+  'L',
+])
+
+/** A word that is a sign behind a date, and nothing else. */
+export function suffixOf(text: string): RetestSuffix | undefined {
+  if (text.length > 2) return undefined
+  if (suffixes.has(text)) return text as RetestSuffix
+  return text === '†' || text === '✚' ? '+' : undefined
+}
+
+/** The signs in a row from one word on, on one line. */
+export function suffixesFrom(words: readonly Word[], index: number, line: number): readonly RetestSuffix[] {
+  const signs: RetestSuffix[] = []
+  for (let at = index; at < words.length && words[at]?.line === line; at++) {
+    const sign = suffixOf((words[at] as Word).text)
+    if (sign === undefined) break
+    signs.push(sign)
+  }
+  return signs
+}
