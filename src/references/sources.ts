@@ -42,13 +42,6 @@ export const sources = {
     publisher: 'UNECE',
     kind: 'regulation',
   },
-  'afs-norway-2013': {
-    title: 'Norwegian regulation on the performance of work, chapter 25',
-    edition: 'as changed 2013-12-30 no. 1725',
-    scheme: 'paragraph',
-    publisher: 'Norwegian labour authority',
-    kind: 'regulation',
-  },
   'anthonisen-1976': {
     title: 'Anthonisen and others, Undersea Biomedical Research 3:95',
     edition: '1976',
@@ -122,6 +115,13 @@ export const sources = {
     edition: 'as amended 2021-07-27',
     scheme: 'annex',
     publisher: 'German federal law',
+    kind: 'regulation',
+  },
+  'cfr-29-1910-430': {
+    title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
+    edition: 'as amended to 1986, annual edition 2015',
+    scheme: 'paragraph',
+    publisher: 'OSHA',
     kind: 'regulation',
   },
   'cfr-49-173-301a': {
@@ -236,9 +236,23 @@ export const sources = {
     publisher: 'PHMSA',
     kind: 'regulation',
   },
+  'cfr-49-180-205-2015': {
+    title: '49 CFR 180.205, requalification of specification cylinders',
+    edition: '2015, amended since',
+    scheme: 'paragraph',
+    publisher: 'PHMSA',
+    kind: 'regulation',
+  },
   'cfr-49-180-207': {
     title: '49 CFR 180.207, requalification of UN cylinders',
     edition: '2021',
+    scheme: 'paragraph',
+    publisher: 'PHMSA',
+    kind: 'regulation',
+  },
+  'cfr-49-180-207-2015': {
+    title: '49 CFR 180.207, requalification of UN cylinders',
+    edition: '2015, amended since',
     scheme: 'paragraph',
     publisher: 'PHMSA',
     kind: 'regulation',
@@ -718,6 +732,8 @@ export const sources = {
     edition: 'as changed 2013-12-30',
     scheme: 'paragraph',
     publisher: 'Arbeids- og sosialdepartementet',
+    kind: 'regulation',
+  },
   'notice-94-7': {
     title: 'US DOT Notice 94-7, safety advisory on aluminium cylinders',
     edition: '1994-07-26, as restated',

@@ -49,7 +49,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
     throw new LitrebarError({
       code: 'input',
       argument: 'text',
-      value: text === null ? 'null' : typeof text,
+      value: typeof text,
       expected: 'the text of a shoulder',
       hint: 'Type the shoulder line by line as it is stamped.',
     })

@@ -19,14 +19,14 @@ const french = {
   countsFrom: 'putting into service',
   source: 'french-order-2017',
   place: 'article 18 I',
-  edition: '2017, as shown by a body of the building trade',
+  edition: '2017, art. 18 as shown by a body of the building trade',
 } as const
 const frenchOld = {
   ruleSet: 'french-diving-before-2018',
   status: 'read',
   source: 'french-order-2000',
   place: 'article 22 paragraph 1',
-  edition: '2000, as codified',
+  edition: 'as codified',
 } as const
 const spanish = {
   ruleSet: 'spanish-diving',
@@ -39,14 +39,14 @@ const italian = {
   status: 'secondary',
   source: 'decreto-italia-2001',
   place: 'annex B of DM 329/2004, as told',
-  edition: 'undated',
+  edition: 'as told by trade pages',
 } as const
 const norwegian = {
   ruleSet: 'norwegian-diving',
   status: 'read',
-  source: 'afs-norway-2013',
+  source: 'no-work-regulation',
   place: 'paragraph 25-2',
-  edition: 'as changed 2013-12-30 no. 1725',
+  edition: 'as changed 2013-12-30',
 } as const
 const japanese = {
   ruleSet: 'japanese-diving',
@@ -54,7 +54,7 @@ const japanese = {
   countsFrom: 'month before the stamp',
   source: 'japan-container-ordinance',
   place: 'article 24; start of the count read, figures as told',
-  edition: 'undated',
+  edition: 'article 24, opening read; figures as told by an inspection association',
 } as const
 const british = {
   status: 'secondary',
@@ -66,28 +66,28 @@ const told = {
   status: 'secondary',
   source: 'common-practice',
   place: 'as told by clubs and trade pages; the law was not read',
-  edition: 'undated',
+  edition: 'current',
 } as const
 const australian = {
   ruleSet: 'australian-diving',
   status: 'secondary',
   source: 'as-2030',
   place: 'as told by a test station',
-  edition: 'undated',
+  edition: 'as told by a test station',
 } as const
 const newZealand = {
   ruleSet: 'new-zealand-diving',
   status: 'secondary',
   source: 'nz-hazardous-substances-2017',
   place: 'schedule 22, as told by two test stations',
-  edition: '2017',
+  edition: 'schedule 22 as told by two test stations',
 } as const
 const southAfrican = {
   ruleSet: 'south-african-diving',
   status: 'secondary',
   source: 'sans-10019',
   place: 'as told by a trade page',
-  edition: '2023',
+  edition: '2023, as told by a trade page',
 } as const
 
 /** Intervals of countries, one row each. Where the law was not read, the status says so. */
@@ -147,7 +147,7 @@ export const nationalRules: readonly RequalificationRule[] = [
     status: 'secondary',
     source: 'german-trg-102',
     place: 'annex 1, as told by a test house',
-    edition: 'before 2003',
+    edition: 'as told by a test house',
   },
   {
     id: 'austrian-full',
@@ -291,7 +291,7 @@ export const nationalRules: readonly RequalificationRule[] = [
     status: 'secondary',
     source: 'rd-809-2021',
     place: 'as the later decree tells of RD 366/2005 and RD 2060/2008',
-    edition: '2021',
+    edition: '2021-09-21, consolidated with RD 145/2023',
   },
   {
     id: 'italian-full',
@@ -328,7 +328,7 @@ export const nationalRules: readonly RequalificationRule[] = [
     status: 'superseded',
     source: 'tukes-cylinders',
     place: 'consumer page',
-    edition: 'before the law of 2016; the newer interval was not seen',
+    edition: 'before the law of 2016',
   },
   { id: 'japanese-full', title: 'Japan: full test 5 years', kind: 'requalification', months: 60, ...japanese },
   {
