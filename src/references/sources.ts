@@ -42,6 +42,13 @@ export const sources = {
     publisher: 'UNECE',
     kind: 'regulation',
   },
+  'afs-norway-2013': {
+    title: 'Norwegian regulation on the performance of work, chapter 25',
+    edition: 'as changed 2013-12-30 no. 1725',
+    scheme: 'paragraph',
+    publisher: 'Norwegian labour authority',
+    kind: 'regulation',
+  },
   'anthonisen-1976': {
     title: 'Anthonisen and others, Undersea Biomedical Research 3:95',
     edition: '1976',
@@ -98,18 +105,6 @@ export const sources = {
     publisher: 'ASME',
     kind: 'paper',
   },
-  'betrsichv-2015': {
-    title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
-    edition: 'as amended 2021-07-27',
-    scheme: 'annex',
-    publisher: 'German federal law',
-    kind: 'regulation',
-  },
-  'cfr-29-1910-430': {
-    title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
-    edition: 'as amended to 1986, annual edition 2015',
-    scheme: 'paragraph',
-    publisher: 'OSHA',
   'betrsichv-2015': {
     title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
     edition: 'as amended 2021-07-27',
@@ -726,13 +721,6 @@ export const sources = {
     scheme: 'appendix B',
     publisher: 'NIST',
     kind: 'handbook',
-  },
-  'no-work-regulation': {
-    title: 'Forskrift om utførelse av arbeid (Norway), chapter 25',
-    edition: 'as changed 2013-12-30',
-    scheme: 'paragraph',
-    publisher: 'Arbeids- og sosialdepartementet',
-    kind: 'regulation',
   },
   'notice-94-7': {
     title: 'US DOT Notice 94-7, safety advisory on aluminium cylinders',

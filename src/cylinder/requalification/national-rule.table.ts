@@ -44,9 +44,9 @@ const italian = {
 const norwegian = {
   ruleSet: 'norwegian-diving',
   status: 'read',
-  source: 'no-work-regulation',
+  source: 'afs-norway-2013',
   place: 'paragraph 25-2',
-  edition: 'as changed 2013-12-30',
+  edition: 'as changed 2013-12-30 no. 1725',
 } as const
 const japanese = {
   ruleSet: 'japanese-diving',
