@@ -1,2 +1,6 @@
+export * from './ascent-rate/index.ts'
+export * from './compass/index.ts'
 export * from './depth/index.ts'
+export * from './oxygen-cell/index.ts'
+export * from './ports/index.ts'
 export * from './pressure/index.ts'

@@ -581,6 +581,13 @@ export const sources = {
     publisher: 'ISO',
     kind: 'standard',
   },
+  'iso-6425': {
+    title: 'ISO 6425, divers’ watches',
+    edition: 'a summary was seen',
+    scheme: 'clause',
+    publisher: 'ISO',
+    kind: 'standard',
+  },
   'iso-7866': {
     title: 'ISO 7866, refillable seamless aluminium alloy cylinders',
     edition: '2012',

@@ -19,7 +19,11 @@ export const gaugeElements = {
 /** Name of an element. */
 export type GaugeElementId = keyof typeof gaugeElements
 
-/** Classes that a dial may carry, per cent of the span. Each is the largest error at 20 °C, anywhere on the scale. */
+/**
+ * Classes that a dial may carry, per cent of the span. Each is the largest error at 20 °C, anywhere on the scale.
+ *
+ * @source en-837-1, table 11
+ */
 export const gaugeClasses = [0.1, 0.25, 0.6, 1, 1.6, 2.5, 4] as const
 
 /** Fewest points of a test, by class: as test instructions that cite the standard have it. */
