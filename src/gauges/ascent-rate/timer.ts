@@ -55,7 +55,7 @@ export interface AutomaticTime {
  * @throws LitrebarError `input` for fewer than two readings or times that do not rise; `range`
  * @source litrebar-derivation
  * @example
- * const readings = [[0, 0], [60, 10], [600, 10], [660, 0]].map(([t, d]) => ({ time: measure(t, second), depth: depthOf(d, metre) }))
+ * const readings = [[0, 0], [60, 10], [600, 10], [660, 0]].map(([t = 0, d = 0]) => ({ time: measure(t, second), depth: depthOf(d, metre) }))
  * automaticTime(readings, depthOf(1, metre)).shown // => 648
  */
 export function automaticTime(readings: readonly DepthAtTime[], startDepth: Depth): AutomaticTime {

@@ -60,12 +60,11 @@ const spread: Accepted = { atLeast: 0, atMost: 0.5, unit: one, hint: 'Give a fra
  * @throws LitrebarError `range`, naming the field; `input` for an unknown key
  * @source gum-2008, 5.1.2; litrebar-derivation, linear cell
  * @example
- * const exactly = (value) => rectangular(value, 0)
  * const found = analysedFraction({
  *   airVoltage: rectangular(measure(10, millivolt), measure(0.05, millivolt)),
  *   sampleVoltage: rectangular(measure(16, millivolt), measure(0.05, millivolt)),
  *   airPressure: normalDistribution(absolute(1013.25, hectopascal), difference(2, hectopascal)),
- *   backPressure: exactly(0),
+ *   backPressure: rectangular(0, 0),
  *   temperature: rectangular(temperatureOf(20, celsius), difference(2, kelvin)),
  *   relativeHumidity: rectangular(measure(50, percent), measure(20, percent)),
  *   linearity: rectangular(1, 0.01),

@@ -32,7 +32,7 @@ const pressureRange: Accepted = { above: 0, atMost: 700, unit: bar, hint: 'Give 
  * @throws LitrebarError `range`, naming the field; `input` for an unknown id or key
  * @source common-practice
  * @example
- * const fit = { port: 'high-3/8', hose: 'low-pressure', pressure: gauge(232, bar), rating: gauge(30, bar) }
+ * const fit = { port: 'high-3/8', hose: 'low-pressure', pressure: gauge(232, bar), rating: gauge(30, bar) } as const
  * assessPortFit(fit).because.map(({ code }) => code) // => ['side', 'rating']
  */
 export function assessPortFit(fit: PortFit): Assessment<GaugePressure> {
