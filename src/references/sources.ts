@@ -63,6 +63,13 @@ export const sources = {
     publisher: 'none',
     kind: 'paper',
   },
+  'applied-thermodynamics-compressors': {
+    title: 'Applied Thermodynamics, chapter 16, reciprocating and rotary compressors',
+    edition: 'as re-solved in a public notebook; book page not seen',
+    scheme: 'example, page',
+    publisher: 'none',
+    kind: 'textbook',
+  },
   'arp-1998': {
     title: 'Arp, McCarty and Friend, thermophysical properties of helium-4, NIST TN 1334 revised',
     edition: '1998',
@@ -111,6 +118,19 @@ export const sources = {
     scheme: 'annex',
     publisher: 'German federal law',
     kind: 'regulation',
+  'basic-applied-thermodynamics': {
+    title: 'Basic and Applied Thermodynamics, chapter 19, gas compressors',
+    edition: 'as re-solved in a public notebook; book page not seen',
+    scheme: 'example, page',
+    publisher: 'none',
+    kind: 'textbook',
+  },
+  'basic-engineering-thermodynamics': {
+    title: 'Basic Engineering Thermodynamics, chapter 14, air and gas compressors',
+    edition: 'as re-solved in a public notebook; book page not seen',
+    scheme: 'example, page',
+    publisher: 'none',
+    kind: 'textbook',
   },
   'cfr-29-1910-430': {
     title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',

@@ -64,6 +64,7 @@ import {
   torr,
 } from '../../src/units/index.ts'
 import { misprints } from '../fixtures/misprints.ts'
+import { filled, filledWithFreeAir, swept, workOverRT } from './compressor.ts'
 import { proveMisprints } from './prove.ts'
 
 const surfacePressure = absolute(1, atmosphere)
@@ -219,6 +220,34 @@ proveMisprints(
     'pw-156': capacity,
     'pw-163': capacity,
     'pw-175': ({ cf }) => inUnit(measure(cf, cubicFoot), litre),
+    'pw-089': (g) => ((100 * swept(g.D_m, g.L_m) * g.rpm) / 60) * workOverRT(g.p_bar, g.n),
+    'pw-095': (g) => {
+      const displacement = swept(g.D_m, g.L_m)
+      const filling = filledWithFreeAir({
+        clearance: g.Vc_m3 / displacement,
+        n: g.n,
+        drawn: { bar: g.p_bar[0], K: g.T_K[0] },
+        free: { bar: g.p_free, K: g.T_K[1] },
+        to: g.p_bar[1],
+      })
+      return displacement * g.rpm * filling
+    },
+    'pw-106': (g) => ((100 * swept(g.D_m, g.L_m) * g.rpm) / 60) * workOverRT(g.p_bar, g.n),
+    'pw-108': (g) => {
+      const flow = g.IP_kW / 100 / workOverRT(g.p_bar, g.n) // m³/s, both sides of the piston
+      return 1000 * g.stroke_bore * Math.sqrt((4 * flow) / (g.piston_speed_m_min / 60) / Math.PI)
+    },
+    'pw-112': (g) => ((100 * swept(g.D_m, g.L_m) * 500) / 60) * filled(g.c, 5.5, g.n) * workOverRT(g.p_bar, g.n),
+    'pw-120': (g) => ((100 * swept(g.D_m, g.L_m) * g.rpm) / 60) * workOverRT(g.p_bar, g.n, g.T_K),
+    'pw-130': (g) =>
+      100 *
+      filledWithFreeAir({
+        clearance: g.c,
+        n: g.n,
+        drawn: { bar: g.p_bar[0], K: g.T_K[0] },
+        free: { bar: g.p_free, K: g.T_K[1] },
+        to: g.p_bar[1],
+      }),
     'pw-188': ({ slope_per_msw }) =>
       (slope_per_msw * footOfSeaWaterSixtyFourPound.factor) / metreOfSeaWaterTenKilopascal.factor,
   },
@@ -238,14 +267,5 @@ proveMisprints(
       'p3-684',
     ],
     'an atmosphere from 293 K at the ground: the standard atmosphere starts at 288.15 K': ['p3-583'],
-    'stages of a compressor: the charging room is not built': [
-      'pw-089',
-      'pw-095',
-      'pw-106',
-      'pw-108',
-      'pw-112',
-      'pw-120',
-      'pw-130',
-    ],
   },
 )
