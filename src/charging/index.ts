@@ -1,1 +1,2 @@
 export * from './compressor/index.ts'
+export * from './water/index.ts'

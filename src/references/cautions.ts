@@ -118,6 +118,11 @@ export const cautions = {
     appliesTo: 'purity of breathing gas',
     source: 'common-practice',
   },
+  'carbon-monoxide': {
+    text: 'Charcoal and molecular sieve let carbon monoxide pass; only a catalyst kept dry, and an intake in clean air, keep it out. It has no odour: it is found by analysis alone.',
+    appliesTo: 'filters, cartridges, intakes, breathing air from a compressor',
+    source: 'common-practice',
+  },
   'altitude-pressure': {
     text: 'The standard atmosphere is not the weather: real surface pressure differs by about three per cent. Measure it where it matters.',
     appliesTo: 'surface pressure from altitude',

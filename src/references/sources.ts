@@ -118,6 +118,7 @@ export const sources = {
     scheme: 'annex',
     publisher: 'German federal law',
     kind: 'regulation',
+  },
   'basic-applied-thermodynamics': {
     title: 'Basic and Applied Thermodynamics, chapter 19, gas compressors',
     edition: 'as re-solved in a public notebook; book page not seen',
