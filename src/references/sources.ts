@@ -150,6 +150,7 @@ export const sources = {
   'cfr-29-1910-430': {
     title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
     edition: 'as amended to 1986, annual edition 2015',
+  },
   'bs-8478': {
     title: 'BS 8478, breathing gases for diving and hyperbaric use',
     edition: '2011, catalogue abstract',
@@ -160,13 +161,6 @@ export const sources = {
   'cfr-29-1910-134': {
     title: '29 CFR 1910.134, respiratory protection',
     edition: 'as mirrored by WAC 296-842-20005',
-    scheme: 'paragraph',
-    publisher: 'OSHA',
-    kind: 'regulation',
-  },
-  'cfr-29-1910-430': {
-    title: '29 CFR 1910.430, commercial diving operations, equipment',
-    edition: 'as reprinted in directive CPL 02-00-151',
     scheme: 'paragraph',
     publisher: 'OSHA',
     kind: 'regulation',
