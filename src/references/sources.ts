@@ -126,13 +126,6 @@ export const sources = {
     publisher: 'ASME',
     kind: 'paper',
   },
-  'betrsichv-2015': {
-    title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
-    edition: 'as amended 2021-07-27',
-    scheme: 'annex',
-    publisher: 'German federal law',
-    kind: 'regulation',
-  },
   'basic-applied-thermodynamics': {
     title: 'Basic and Applied Thermodynamics, chapter 19, gas compressors',
     edition: 'as re-solved in a public notebook; book page not seen',
@@ -147,9 +140,12 @@ export const sources = {
     publisher: 'none',
     kind: 'textbook',
   },
-  'cfr-29-1910-430': {
-    title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
-    edition: 'as amended to 1986, annual edition 2015',
+  'betrsichv-2015': {
+    title: 'Betriebssicherheitsverordnung 2015 (German ordinance on work equipment)',
+    edition: 'as amended 2021-07-27',
+    scheme: 'annex',
+    publisher: 'German federal law',
+    kind: 'regulation',
   },
   'bs-8478': {
     title: 'BS 8478, breathing gases for diving and hyperbaric use',
@@ -161,6 +157,13 @@ export const sources = {
   'cfr-29-1910-134': {
     title: '29 CFR 1910.134, respiratory protection',
     edition: 'as mirrored by WAC 296-842-20005',
+    scheme: 'paragraph',
+    publisher: 'OSHA',
+    kind: 'regulation',
+  },
+  'cfr-29-1910-430': {
+    title: '29 CFR 1910.430, commercial diving operations, equipment procedures and requirements',
+    edition: 'as amended to 1986, annual edition 2015',
     scheme: 'paragraph',
     publisher: 'OSHA',
     kind: 'regulation',
