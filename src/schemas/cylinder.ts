@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import {
   type CylinderService,
   cylinderServices,
@@ -7,14 +7,19 @@ import {
   readStamp,
   ruleSetIds,
   type Stamp,
+  writeStamp,
 } from '../cylinder/index.ts'
 import { guarded } from './quantity.ts'
 
-/** The text of a shoulder stamp, one line or several. Gives the stamp with its findings; only a text with nothing to read is refused. */
-export const stampSchema: z.ZodType<Stamp, string> = z
-  .string()
-  .meta({ description: 'a shoulder stamp as punched; line breaks, or a slash between lines' })
-  .transform((text, context) => guarded(context, () => readStamp(text)))
+/**
+ * The text of a shoulder stamp, one line or several. Gives the stamp with its findings; only a text with nothing to read is refused.
+ * `z.encode` punches its marks anew: what was not read is not in it.
+ */
+export const stampSchema: z.ZodMiniType<Stamp, string> = z.codec(
+  z.string().check(z.meta({ description: 'a shoulder stamp as punched; line breaks, or a slash between lines' })),
+  z.custom<Stamp>(),
+  { decode: (text, context) => guarded(context, () => readStamp(text)), encode: (stamp) => writeStamp(stamp) },
+)
 
 /** One row of a register of cylinders. */
 export interface RegisterRowInput {
@@ -28,8 +33,8 @@ export interface RegisterRowInput {
 }
 
 /** One row of a register, as `dueWithin` takes it. The stamp stays text: one that cannot be read stays a row of the answer. */
-export const registerRowSchema: z.ZodType<RegisterRow, RegisterRowInput> = z.strictObject({
-  id: z.string().min(1),
+export const registerRowSchema: z.ZodMiniType<RegisterRow, RegisterRowInput> = z.strictObject({
+  id: z.string().check(z.minLength(1)),
   stamp: z.string(),
   ruleSet: z.enum(ruleSetIds, {
     error: ({ input }) =>
@@ -38,7 +43,9 @@ export const registerRowSchema: z.ZodType<RegisterRow, RegisterRowInput> = z.str
   service: z.exactOptional(z.enum(cylinderServices)),
   alloy: z.exactOptional(z.enum(['6351-T6', 'other'])),
   lastInspection: z.exactOptional(
-    z.string().regex(/^\d{4}-\d{2}(-\d{2})?$/, 'expected a month such as 2025-04, or a day such as 2025-04-30'),
+    z
+      .string()
+      .check(z.regex(/^\d{4}-\d{2}(-\d{2})?$/, 'expected a month such as 2025-04, or a day such as 2025-04-30')),
   ),
   hasRiskAssessment: z.exactOptional(z.boolean()),
-}) as z.ZodType<RegisterRow, RegisterRowInput>
+}) as z.ZodMiniType<RegisterRow, RegisterRowInput>

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type {
   Ascent,
   BreathedCylinder,
@@ -25,7 +25,7 @@ export interface DepthPointInput {
 }
 
 /** One reading of a depth recorder. */
-export const depthPointSchema: z.ZodType<DepthPoint, DepthPointInput> = z.strictObject({
+export const depthPointSchema: z.ZodMiniType<DepthPoint, DepthPointInput> = z.strictObject({
   time: quantitySchema('duration'),
   depth: quantitySchema('depth', { role: 'depth' }),
 })
@@ -37,11 +37,12 @@ export interface DiveProfileInput {
 }
 
 /** A profile of depth against time in stated water; gives the profile of ambient pressure. Refuses a profile that goes back in time. */
-export const diveProfileSchema: z.ZodType<Profile, DiveProfileInput> = z
-  .strictObject({ water: waterColumnSchema, points: z.array(depthPointSchema) })
-  .transform(({ points, water }: { points: DepthPoint[]; water: WaterColumn }, context) =>
+export const diveProfileSchema: z.ZodMiniType<Profile, DiveProfileInput> = z.pipe(
+  z.strictObject({ water: waterColumnSchema, points: z.array(depthPointSchema) }),
+  z.transform(({ points, water }: { points: DepthPoint[]; water: WaterColumn }, context) =>
     guarded(context, () => profileInWater(points, water)),
-  )
+  ),
+)
 
 /** A dive with the readings that a breathing rate is measured from. */
 export interface MeasuredUseInput {
@@ -52,8 +53,10 @@ export interface MeasuredUseInput {
 }
 
 /** What `measuredRate` takes. */
-export const measuredUseSchema: z.ZodType<MeasuredUse, MeasuredUseInput> = z.strictObject({
-  cylinders: z.array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema })).min(1),
+export const measuredUseSchema: z.ZodMiniType<MeasuredUse, MeasuredUseInput> = z.strictObject({
+  cylinders: z
+    .array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema }))
+    .check(z.minLength(1)),
   profile: diveProfileSchema,
   breathingGasTemperature: temperature,
   surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
@@ -63,7 +66,7 @@ export const measuredUseSchema: z.ZodType<MeasuredUse, MeasuredUseInput> = z.str
 export type ResidualInput = QuantityInput | { readonly aboveAmbient: QuantityInput }
 
 /** The pressure at which a cylinder is taken as used up. */
-export const residualSchema: z.ZodType<Residual, ResidualInput> = z.union([
+export const residualSchema: z.ZodMiniType<Residual, ResidualInput> = z.union([
   quantitySchema('absolute pressure'),
   z.strictObject({ aboveAmbient: quantitySchema('pressure difference') }),
 ])
@@ -75,7 +78,7 @@ export interface BreathedCylinderInput {
 }
 
 /** A cylinder with the pressure at which it is taken as used up. */
-export const breathedCylinderSchema: z.ZodType<BreathedCylinder, BreathedCylinderInput> = z.strictObject({
+export const breathedCylinderSchema: z.ZodMiniType<BreathedCylinder, BreathedCylinderInput> = z.strictObject({
   contents: cylinderContentsSchema,
   residualPressure: residualSchema,
 })
@@ -89,8 +92,8 @@ export interface SupplyInput {
 }
 
 /** What `endurance` takes. */
-export const supplySchema: z.ZodType<Supply, SupplyInput> = z.strictObject({
-  cylinders: z.array(breathedCylinderSchema).min(1),
+export const supplySchema: z.ZodMiniType<Supply, SupplyInput> = z.strictObject({
+  cylinders: z.array(breathedCylinderSchema).check(z.minLength(1)),
   respiratoryMinuteVolume: rate,
   ambientPressure: quantitySchema('absolute pressure', { role: 'ambient pressure' }),
   breathingGasTemperature: temperature,
@@ -109,11 +112,11 @@ export interface BreathedDiveInput {
 }
 
 /** What `gasUsed` takes. */
-export const breathedDiveSchema: z.ZodType<BreathedDive, BreathedDiveInput> = z.strictObject({
+export const breathedDiveSchema: z.ZodMiniType<BreathedDive, BreathedDiveInput> = z.strictObject({
   profile: diveProfileSchema,
   breathing: z
     .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
-    .min(1),
+    .check(z.minLength(1)),
   cylinders: z.record(z.string(), breathedCylinderSchema),
   breathingGasTemperature: temperature,
 })
@@ -130,11 +133,11 @@ export interface AscentInput {
 }
 
 /** What `ascentReserve` takes of the ascent. */
-export const ascentSchema: z.ZodType<Ascent, AscentInput> = z.strictObject({
+export const ascentSchema: z.ZodMiniType<Ascent, AscentInput> = z.strictObject({
   depth: quantitySchema('depth', { role: 'depth' }),
   water: waterColumnSchema,
-  breathers: z.array(rate).min(1),
-  stressFactor: z.number().min(1),
+  breathers: z.array(rate).check(z.minLength(1)),
+  stressFactor: z.number().check(z.gte(1)),
   timeAtDepth: quantitySchema('duration'),
   ascentRate: quantitySchema('speed'),
   stop: z.exactOptional(

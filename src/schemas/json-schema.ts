@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { registerRowSchema, stampSchema } from './cylinder.ts'
 import { ascentSchema, breathedDiveSchema, diveProfileSchema, measuredUseSchema, supplySchema } from './dive.ts'
 import { cylinderContentsSchema, mixtureSchema } from './gas.ts'

@@ -1,6 +1,6 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { BreathingLog, BreathingSetting, TestConditions } from '../regulator-performance/index.ts'
-import { type Dimension, type Fraction, parseUnit } from '../units/index.ts'
+import { allUnits, type Dimension, type Fraction, parseUnit } from '../units/index.ts'
 import { type MixtureInput, mixtureSchema } from './gas.ts'
 import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
 
@@ -10,15 +10,23 @@ export interface ColumnInput {
   readonly unit: string
 }
 
-function columnSchema(dimension: Dimension): z.ZodType<Float64Array, ColumnInput> {
-  return z
-    .strictObject({ values: z.array(z.number().nullable()), unit: z.string() })
-    .transform(({ values, unit }, context) =>
-      guarded(context, () => {
-        const { factor, offset = 0 } = parseUnit(unit, dimension)
-        return Float64Array.from(values, (value) => (value === null ? Number.NaN : value * factor + offset))
+function columnSchema(dimension: Dimension): z.ZodMiniType<Float64Array, ColumnInput> {
+  return z.codec(
+    z.strictObject({ values: z.array(z.nullable(z.number())), unit: z.string() }),
+    z.custom<Float64Array>((given) => given instanceof Float64Array),
+    {
+      decode: ({ values, unit }, context) =>
+        guarded(context, () => {
+          const { factor, offset = 0 } = parseUnit(unit, dimension)
+          return Float64Array.from(values, (value) => (value === null ? Number.NaN : value * factor + offset))
+        }),
+      encode: (column) => ({
+        // zod runs this for an optional field that is not there, too, and drops what comes of it
+        values: Array.from((column as Float64Array | undefined) ?? [], (value) => (Number.isNaN(value) ? null : value)),
+        unit: allUnits.find((unit) => unit.quantity === dimension && unit.factor === 1 && !unit.offset)?.symbol ?? '',
       }),
-    )
+    },
+  )
 }
 
 /** A log of breaths in columns, each with its unit. */
@@ -30,16 +38,18 @@ export interface BreathingLogInput {
 }
 
 /** What `breathingAnalysis` takes: time, volume or flow, and mouth pressure. Rows with a missing value are told apart there. */
-export const breathingLogSchema: z.ZodType<BreathingLog, BreathingLogInput> = z
+export const breathingLogSchema: z.ZodMiniType<BreathingLog, BreathingLogInput> = z
   .strictObject({
     time: columnSchema('duration'),
     volume: z.exactOptional(columnSchema('volume')),
     flow: z.exactOptional(columnSchema('volume flow')),
     pressure: columnSchema('pressure'),
   })
-  .refine(
-    (log) => (log.volume === undefined) !== (log.flow === undefined),
-    'Give the volume or the flow, not both and not neither.',
+  .check(
+    z.refine(
+      (log) => (log.volume === undefined) !== (log.flow === undefined),
+      'Give the volume or the flow, not both and not neither.',
+    ),
   )
 
 /** How a breathing machine is set. */
@@ -51,10 +61,10 @@ export interface BreathingSettingInput {
     | { readonly shape: 'trapezoid'; readonly inhalationShare: number; readonly rampShare: number }
 }
 
-const fraction = z.number().transform((n) => n as Fraction)
+const fraction = z.number() as unknown as z.ZodMiniType<Fraction, number>
 
 /** What `simulatedBreathing` takes. */
-export const breathingSettingSchema: z.ZodType<BreathingSetting, BreathingSettingInput> = z.strictObject({
+export const breathingSettingSchema: z.ZodMiniType<BreathingSetting, BreathingSettingInput> = z.strictObject({
   tidalVolume: quantitySchema('volume'),
   breathingFrequency: quantitySchema('frequency'),
   waveform: z.discriminatedUnion('shape', [
@@ -79,7 +89,7 @@ export interface TestConditionsInput {
 }
 
 /** The conditions that `assessAcceptance` compares with those of the limits. What is left out is not known, and makes a limit not comparable. */
-export const testConditionsSchema: z.ZodType<TestConditions, TestConditionsInput> = z.strictObject({
+export const testConditionsSchema: z.ZodMiniType<TestConditions, TestConditionsInput> = z.strictObject({
   ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
   surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),
   gas: z.exactOptional(mixtureSchema),

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { WaterColumn } from '../environment/index.ts'
 import { type QuantityInput, quantitySchema } from './quantity.ts'
 
@@ -9,7 +9,7 @@ export interface WaterColumnInput {
 }
 
 /** A column of water: absolute pressure at the surface and density. The surface pressure is never assumed. */
-export const waterColumnSchema: z.ZodType<WaterColumn, WaterColumnInput> = z.strictObject({
+export const waterColumnSchema: z.ZodMiniType<WaterColumn, WaterColumnInput> = z.strictObject({
   surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
   density: quantitySchema('density'),
 })

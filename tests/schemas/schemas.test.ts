@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest'
+import * as z from 'zod/mini'
+import { gases, mixtureFromText } from '../../src/gas-law/index.ts'
 import {
   breathingLogSchema,
+  breathingSettingSchema,
   cylinderContentsSchema,
   diveProfileSchema,
   type InputName,
@@ -65,10 +68,52 @@ test.each([
   [{ oxygen: Number.NaN, nitrogen: 0.79 }],
   [{ oxygen: -0.1, nitrogen: 1.1 }],
   [{ oxygen: 0.21, nitrogen: 0.79, neon: 0 }],
-  ['air'],
+  ['airr'],
+  ['32'],
   [null],
 ])('refuses the mixture %o without a crash', (input) => {
   expect(mixtureSchema.safeParse(input).success).toBe(false)
+})
+
+test('a bare number is refused with what to write', () => {
+  const message = (input: unknown): string | undefined =>
+    quantitySchema('gauge pressure').safeParse(input).error?.issues[0]?.message
+  expect(message(232)).toContain('232 has no unit. Write 232 bar')
+  expect(message(null)).toContain('such as "232 bar"')
+})
+
+test('what a schema gives goes back into a form that it reads, through JSON, without losing a bit', () => {
+  const read = cylinderContentsSchema.parse({ ...contents, mixture: '18/45' })
+  const written = JSON.parse(JSON.stringify(z.encode(cylinderContentsSchema, read))) as unknown
+  expect(cylinderContentsSchema.parse(written)).toEqual(read)
+  expect(written).toMatchObject({ gaugePressure: { value: gauge(3000, psi), unit: 'Pa' }, mixture: { helium: 0.45 } })
+  const setting = {
+    tidalVolume: '2.5 L',
+    breathingFrequency: '25 /min',
+    waveform: { shape: 'trapezoid', inhalationShare: 0.4, rampShare: 0.1 },
+  } as const
+  const set = breathingSettingSchema.parse(setting)
+  expect(breathingSettingSchema.parse(JSON.parse(JSON.stringify(z.encode(breathingSettingSchema, set))))).toEqual(set)
+  const log = breathingLogSchema.parse({
+    time: { values: [0, 0.5], unit: 's' },
+    flow: { values: [1, null], unit: 'L/min' },
+    pressure: { values: [0, -12], unit: 'cmH2O' },
+  })
+  expect(breathingLogSchema.parse(JSON.parse(JSON.stringify(z.encode(breathingLogSchema, log))))).toEqual(log)
+  const conditions = testConditionsSchema.parse({ gas: 'air', supplyPressure: '50 bar' })
+  expect(testConditionsSchema.parse(z.encode(testConditionsSchema, conditions))).toEqual(conditions)
+  expect(z.encode(testConditionsSchema, testConditionsSchema.parse({}))).toEqual({})
+  const stamp = stampSchema.parse('DOT-3AL3000\nP4711 BRISKA\n07 V 08')
+  expect(stampSchema.parse(z.encode(stampSchema, stamp))).toMatchObject({
+    system: 'US',
+    serial: stamp.serial,
+  })
+})
+
+test.each(['air', 'nitrox 32', '18/45', 'heliox 21', '32 %'])('a mixture is taken as people write it: %s', (text) => {
+  const made = mixtureSchema.parse(text)
+  expect(gases.map((gas) => made[gas])).toEqual(gases.map((gas) => mixtureFromText(text)[gas]))
+  expect(mixtureSchema.parse(z.encode(mixtureSchema, made))).toEqual(made)
 })
 
 const water = { surfacePressure: '1 atm', density: '1025 kg/m³' }

@@ -11,7 +11,11 @@ export interface RowInput {
 
 const pressureUnits = ['bar', 'psi', 'kPa', 'MPa', 'Pa'] as const
 
-/** What rows may state, by the name that a plan uses. Common practice for the usual sizes. */
+/**
+ * What rows may state, by the name that a plan uses.
+ *
+ * @source common-practice, the usual sizes
+ */
 export const rowInputs: Readonly<Record<RowInputName, RowInput>> = {
   pressure: { kind: 'absolute pressure', dimension: 'pressure', usual: { from: 2e4, to: 5e7, units: pressureUnits } },
   gaugePressure: { kind: 'gauge pressure', dimension: 'pressure', usual: { from: 1e4, to: 5e7, units: pressureUnits } },

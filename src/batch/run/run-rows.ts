@@ -70,7 +70,7 @@ const optionKeys = {
  * @returns rows, bad rows by code, seconds
  * @throws LitrebarError `input` for options, a plan or a file that cannot be followed, an output that is there already, or a journal
  *   of another run; `unit` for a column whose sizes betray another unit
- * @source as the functions that the plan names
+ * @source gerg-2008; each calculation by the sources of the function that it names
  */
 export async function runRows(options: RunOptions): Promise<RunSummary> {
   requireKeys('options', options, optionKeys)
