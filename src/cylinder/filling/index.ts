@@ -54,6 +54,7 @@ export {
   type PlusWallStress,
   plusConditions,
   plusWallStresses,
+  shownByPlusSign,
 } from './plus-permission.table.ts'
 export { type PlusFindings, type PlusPermission, plusPermission } from './plus-permission.ts'
 export { type Settling, type SettlingCylinder, settlingAfterFill } from './settling.ts'

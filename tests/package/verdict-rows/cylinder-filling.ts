@@ -1,11 +1,13 @@
 import {
   assessFill,
+  assessFilling,
   assessNeckCrack,
   assessOxygenService,
   assessPit,
   assessStorage,
   assessWear,
   expansionTest,
+  type FillingRequest,
   leakTest,
 } from '../../../src/cylinder/index.ts'
 import { dryAir, isoStandard, nitrox, pureGas } from '../../../src/gas-law/index.ts'
@@ -67,6 +69,17 @@ const night = {
 const tight = (test: Partial<typeof night>) =>
   leakTest({ ...night, ...test }, { reference: isoStandard }).assessment.verdict
 
+const whip: FillingRequest = {
+  ...gas,
+  stamp: 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23',
+  rules: { ruleSet: 'us-180.209', asOf: '2026-11-25', service: 'diving' },
+  country: 'US',
+  gasTemperature: temperatureOf(70, fahrenheit),
+  valve: { outlet: 'cga-850', thread: '3/4-14 NPSM', ratedPressure: gauge(3000, psi) },
+  neckThread: '3/4-14 NPSM',
+  outside: [],
+}
+
 /** Functions of filling, ageing and testing. */
 export const rows: Readonly<Record<string, VerdictRow>> = {
   assessFill: {
@@ -89,6 +102,22 @@ export const rows: Readonly<Record<string, VerdictRow>> = {
           servicePressure: gauge(3442, psi),
           reading: gauge(3100, psi),
         }).verdict,
+    },
+  },
+  assessFilling: {
+    base: () => assessFilling(whip).verdict,
+    turnedBy: {
+      condemned: () =>
+        assessFilling({ ...whip, stamp: 'DOT-3AL3000 CONDEMNED\nP4711 BRISKA\n07 V 08\n10 A902 23' }).verdict,
+      overdue: () => assessFilling({ ...whip, rules: { ...whip.rules, asOf: '2028-11' } }).verdict,
+      'an unread figure': () =>
+        assessFilling({ ...whip, stamp: 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n13 A902 23' }).verdict,
+      'a test after the day': () => assessFilling({ ...whip, rules: { ...whip.rules, asOf: '2022-01' } }).verdict,
+      'nobody looked at the outside': () => assessFilling(without(whip, 'outside')).verdict,
+      'no valve stated': () => assessFilling(without(whip, 'valve')).verdict,
+      'no neck thread known': () => assessFilling(without(whip, 'neckThread')).verdict,
+      'another country': () => assessFilling({ ...whip, country: 'FR' }).verdict,
+      'a rich gas without a policy': () => assessFilling({ ...whip, mixture: nitrox(0.32) }).verdict,
     },
   },
   assessOxygenService: {
