@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   dewPoint,
   gasState,
@@ -78,6 +79,9 @@ export function throttledTemperature(
   return temperatureAtEnthalpy(mixture, { molarEnthalpy, pressure: after })
 }
 
+// Of the breath that a machine spends inhaling.
+const inhalationShare = 0.5
+
 /** A regulator in cold water. */
 export interface ColdCase {
   readonly mixture: Mixture
@@ -99,17 +103,24 @@ export interface ColdCase {
 
 /** Temperatures and margins of a regulator in cold water. Margins are differences and promise nothing. */
 export interface AssessedCold {
+  /** Mean over the breath. */
   readonly massFlow: MassFlow
+  /** Mean while inhaling: twice that of the whole breath where both halves last alike. The gas is coldest then, and is judged then. */
+  readonly inhalationMassFlow: MassFlow
   /** Behind the first stage, without any heat from the water: the coldest bound. */
   readonly behindFirstStage: Temperature
   /** Behind the second stage, likewise. */
   readonly behindSecondStage: Temperature
   /** Heat that brings the gas back to water temperature, mean over the breath; twice that while inhaling. */
   readonly requiredHeat: Power
-  /** Conductance between gas and water that keeps the gas behind the first stage at or above 0 °C; absent where the water is no warmer. */
+  /** Conductance between gas and water that keeps the gas behind the first stage at or above 0 °C while inhaling; absent where the water is no warmer. */
   readonly conductanceToStayAboveZero?: ThermalConductance
-  /** Behind the first stage with the exchanger that was stated. */
+  /** Behind the first stage with the exchanger that was stated, at the mean flow while inhaling. */
   readonly behindExchanger?: Temperature
+  /** The same at the mean flow of the whole breath: warmer than what is breathed. */
+  readonly behindExchangerAtMeanFlow?: Temperature
+  /** The same at the peak of a sinusoidal breath, π times the mean: what the body would settle to if the peak lasted. */
+  readonly behindExchangerAtPeakFlow?: Temperature
   /** Frost point, or dew point, of the gas at intermediate pressure, with the enhancement factor. */
   readonly frostPoint?: Temperature
   /** Coldest gas behind the first stage less the freezing point of the water. */
@@ -120,7 +131,7 @@ export interface AssessedCold {
 }
 
 /**
- * A regulator in cold water: how cold the gas gets behind each stage, how much heat the body has to bring, and how far that is from ice.
+ * A regulator in cold water: how cold the gas gets behind each stage, how much heat the body must supply, and how far that is from ice.
  * The gas of a full cylinder cools most; the second stage adds little.
  *
  * @param at - mixture, pressures, Pa, temperatures, K, ventilation, m³/s; moisture and exchanger where known
@@ -152,21 +163,25 @@ export function assessCold(at: ColdCase): AssessedCold {
   const warmed = gasState(mixture, { pressure: between, temperature: waterTemperature })
   const requiredHeat = (massFlow * (warmed.molarEnthalpy - gasState(mixture, before).molarEnthalpy)) / mass
   const specificHeat = warmed.isobaricHeatCapacity / mass
+  const inhalationMassFlow = massFlow / inhalationShare
   const zero = 273.15 as Temperature
   const needed =
     behindFirstStage >= zero || waterTemperature <= zero
       ? undefined
-      : massFlow * specificHeat * Math.log((waterTemperature - behindFirstStage) / (waterTemperature - zero))
-  const exchanged =
+      : inhalationMassFlow * specificHeat * Math.log((waterTemperature - behindFirstStage) / (waterTemperature - zero))
+  const exchangedAt = (flowOfGas: number): Temperature | undefined =>
     exchanger === undefined
       ? undefined
       : warmedGas({
           temperature: behindFirstStage,
           wallTemperature: waterTemperature,
           conductance: exchanger,
-          massFlow: massFlow as MassFlow,
+          massFlow: flowOfGas as MassFlow,
           specificHeatCapacity: specificHeat as SpecificHeatCapacity,
         })
+  const exchanged = exchangedAt(inhalationMassFlow)
+  const atMeanFlow = exchangedAt(massFlow)
+  const atPeakFlow = exchangedAt(Math.PI * massFlow)
   const frostPoint =
     at.waterFraction === undefined
       ? undefined
@@ -174,11 +189,14 @@ export function assessCold(at: ColdCase): AssessedCold {
   const coldest = exchanged ?? behindFirstStage
   return {
     massFlow: massFlow as MassFlow,
+    inhalationMassFlow: inhalationMassFlow as MassFlow,
     behindFirstStage,
     behindSecondStage,
     requiredHeat: requiredHeat as Power,
     ...(needed !== undefined && { conductanceToStayAboveZero: needed as ThermalConductance }),
     ...(exchanged !== undefined && { behindExchanger: exchanged }),
+    ...(atMeanFlow !== undefined && { behindExchangerAtMeanFlow: atMeanFlow }),
+    ...(atPeakFlow !== undefined && { behindExchangerAtPeakFlow: atPeakFlow }),
     ...(frostPoint !== undefined && { frostPoint, marginToFrost: (coldest - frostPoint) as TemperatureDifference }),
     marginToFreezing: (coldest - at.freezingPoint) as TemperatureDifference,
     cautions: ['regulator-cold', 'regulator'],
@@ -186,6 +204,17 @@ export function assessCold(at: ColdCase): AssessedCold {
 }
 
 function requireCold(at: ColdCase): void {
+  requireKeys('at', at, {
+    mixture: true,
+    supplyPressure: true,
+    waterTemperature: true,
+    ambientPressure: true,
+    intermediatePressure: true,
+    respiratoryMinuteVolume: true,
+    freezingPoint: true,
+    waterFraction: false,
+    exchanger: false,
+  })
   requireWithin('at.supplyPressure', at.supplyPressure, supply)
   requireWithin('at.waterTemperature', at.waterTemperature, water)
   requireWithin('at.freezingPoint', at.freezingPoint, water)

@@ -1,14 +1,16 @@
+import { requireKeys } from '../../errors/index.ts'
+import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import { type Accepted, bar, type PressureDifference, requireWithin } from '../../units/index.ts'
 import { type BenchFinding, benchFindings } from './bench-finding.table.ts'
 
 const reading: Accepted = { atLeast: 0, atMost: 50, unit: bar, hint: 'State the intermediate pressure over ambient.' }
 
-/** Usual intermediate pressure over ambient, 6 to 10 bar or 90 to 150 psi: common practice, no source. The maker's figure comes first. */
+/** Usual intermediate pressure over ambient, stated in the trade as 6 to 10 bar and as 90 to 150 psi. The wider end of either counts: 10.34 bar. Common practice, no source. The maker's figure comes first. */
 export const usualIntermediatePressure: { readonly lowest: PressureDifference; readonly highest: PressureDifference } =
   {
     lowest: 6e5 as PressureDifference,
-    highest: 10e5 as PressureDifference,
+    highest: 1034213.5939752 as PressureDifference, // 150 psi
   }
 
 /**
@@ -27,6 +29,7 @@ export function assessIntermediatePressure(
   range: { readonly lowest: PressureDifference; readonly highest: PressureDifference } = usualIntermediatePressure,
 ): Assessment<PressureDifference> {
   requireWithin('intermediatePressure', intermediatePressure, reading)
+  requireKeys('range', range, { lowest: true, highest: true })
   const { lowest, highest } = range
   requireWithin('range.lowest', lowest, reading)
   requireWithin('range.highest', highest, {
@@ -40,14 +43,14 @@ export function assessIntermediatePressure(
       : intermediatePressure < lowest
         ? 'intermediate-low'
         : undefined
+  const because = id === undefined ? [] : reasonsOf(id)
   const high = highest - intermediatePressure
   const low = intermediatePressure - lowest
   return {
     value: intermediatePressure,
     limit: high < low ? highest : lowest,
     margin: Math.min(high, low),
-    verdict: id === undefined ? 'within' : 'beyond',
-    because: id === undefined ? [] : reasonsOf(id),
+    ...verdictFrom({ against: because, doubts: [] }),
     cautions: ['regulator'],
     sources: ['common-practice'],
   }

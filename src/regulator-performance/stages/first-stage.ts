@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -154,7 +154,22 @@ export function staticIntermediatePressure(
   }
 }
 
+const stageKeys: Readonly<Record<FirstStage['kind'], Readonly<Record<string, boolean>>>> = {
+  'unbalanced piston': { kind: true, springForce: true, headArea: true, stemArea: true, seatArea: true },
+  'balanced piston': { kind: true, springForce: true, headArea: true, stemArea: true, edgeArea: true },
+  diaphragm: {
+    kind: true,
+    springForce: true,
+    poppetSpringForce: true,
+    diaphragmArea: true,
+    seatArea: true,
+    balanceArea: true,
+  },
+}
+
 function requireStage(stage: FirstStage): void {
+  requireWord('stage.kind', stage?.kind, Object.keys(stageKeys))
+  requireKeys('stage', stage, stageKeys[stage.kind])
   for (const [name, value] of Object.entries(stage)) {
     if (name.endsWith('Force')) requireWithin(`stage.${name}`, value as number, force)
     if (name.endsWith('Area')) requireWithin(`stage.${name}`, value as number, area)
@@ -170,38 +185,60 @@ function requireStage(stage: FirstStage): void {
 }
 
 /**
+ * Area on which the intermediate pressure closes a first stage. `lockUp`, `droop` and `imbalance` take it, from here or from the bench.
+ *
+ * @param stage - forces, N, and areas, m²
+ * @returns the area, m²
+ * @throws LitrebarError `input` for an unknown kind or key, or an area of 0 or less; `range` for a force or area out of range
+ * @source litrebar-derivation
+ */
+export function effectiveArea(stage: FirstStage): Area {
+  requireStage(stage)
+  return balanceOf(stage).effective as Area
+}
+
+function effectiveAreaOf(of: FirstStage | Area): number {
+  if (typeof of !== 'number') return effectiveArea(of)
+  requireWithin('effectiveArea', of, {
+    ...area,
+    above: 0,
+    hint: 'Give the area that the intermediate pressure acts on.',
+  })
+  return of
+}
+
+/**
  * Lock-up: by how much the intermediate pressure at rest lies above the opening pressure, so that the seat is tight.
  * It grows with a worn seat. Lock-up alone says nothing about flow.
  *
  * @param seatingForce - what makes the seat tight, N
- * @param stage - the stage
+ * @param stage - the stage, or its effective area, m²
  * @returns difference of pressures, Pa
  * @throws LitrebarError `range` for a force or area out of range
  * @source litrebar-derivation
  */
-export function lockUp(seatingForce: Force, stage: FirstStage): PressureDifference {
+export function lockUp(seatingForce: Force, stage: FirstStage | Area): PressureDifference {
   requireWithin('seatingForce', seatingForce, force)
-  requireStage(stage)
-  return (seatingForce / balanceOf(stage).effective) as PressureDifference
+  return (seatingForce / effectiveAreaOf(stage)) as PressureDifference
 }
 
 /**
  * Droop: by how much the intermediate pressure falls below the opening pressure when the valve stands open by a lift.
  *
  * @param opening - stiffness of the spring, N/m, above 0; lift of the valve, m
- * @param stage - the stage
+ * @param stage - the stage, or its effective area, m²
  * @returns difference of pressures, Pa
  * @throws LitrebarError `range` for a stiffness, a lift or an area out of range
  * @source litrebar-derivation
  */
 export function droop(
   opening: { readonly springRate: SpringRate; readonly lift: Length },
-  stage: FirstStage,
+  stage: FirstStage | Area,
 ): PressureDifference {
+  requireKeys('opening', opening, { springRate: true, lift: true })
   requireWithin('opening.springRate', opening.springRate, springRate)
   requireWithin('opening.lift', opening.lift, lift)
-  requireStage(stage)
-  return ((opening.springRate * opening.lift) / balanceOf(stage).effective) as PressureDifference
+  return ((opening.springRate * opening.lift) / effectiveAreaOf(stage)) as PressureDifference
 }
 
 /** What two readings of the intermediate pressure at two supplies tell of a stage. */
@@ -241,6 +278,15 @@ export function imbalance(
     above: 0,
     hint: 'Give the area that the intermediate pressure acts on.',
   })
+  if (!Array.isArray(readings) || readings.length !== 2) {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'readings',
+      value: Array.isArray(readings) ? `${readings.length} readings` : 'no list',
+      expected: 'two readings',
+      hint: 'Read once with a full and once with a nearly empty cylinder.',
+    })
+  }
   requireWithin('resolution', resolution, { ...intermediate, hint: 'State the step of the gauge.' })
   readings.forEach(({ supplyPressure, intermediatePressure }, at) => {
     requireWithin(`readings[${at}].supplyPressure`, supplyPressure, supply)

@@ -5,6 +5,7 @@ export {
   type BalancedPiston,
   type Diaphragm,
   droop,
+  effectiveArea,
   type FirstStage,
   type Imbalance,
   type IntermediatePressure,

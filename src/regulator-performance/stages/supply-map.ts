@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { faultOfRow, LitrebarError, requireRows, rowCodes } from '../../errors/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Accepted, bar, requireWithin } from '../../units/index.ts'
 import { criticalFlow, realCriticalFlow } from '../flow/critical-flow.ts'
@@ -74,12 +74,13 @@ export function compileSupply(
  * Supply over demand for columns of supply and ambient pressures: above 1 the stage delivers what is asked for. Below the pressure that it needs to
  * regulate it counts as 0. Bad rows get a code instead of an error.
  *
- * @param out - `ratio` receives supply over demand; `code` 0 for a good row, 1 for a pressure that is not a number, outside 1 bar to the highest of
- *   the compiled supply, or an ambient pressure outside 0.2 to 60 bar
+ * @param out - `ratio` receives supply over demand; `code` a row code: `outOfRange` for a supply outside 1 bar to the highest of
+ *   the compiled supply or an ambient pressure outside 0.2 to 60 bar
  * @param columns - absolute pressures, of one length
  * @param compiled - from `compileSupply`
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
+ * @throws LitrebarError `input` for a column that is missing or too short; `range` for rows that are not there
  * @source litrebar-derivation
  */
 export function supplyRatioInto(
@@ -87,21 +88,27 @@ export function supplyRatioInto(
   columns: { readonly supplyPressurePascal: Float64Array; readonly ambientPressurePascal: Float64Array },
   compiled: CompiledSupply,
   from = 0,
-  to: number = columns.supplyPressurePascal.length,
+  to?: number,
 ): void {
+  const end = requireRows(
+    [columns, ['supplyPressurePascal', 'ambientPressurePascal']],
+    [out, ['ratio', 'code']],
+    from,
+    to,
+  )
   const { supply, heatCapacityRatio: k, ideal, maximumPressure, factors, ratios, demands } = compiled
   const { orifice, mixture, supplyTemperature, intermediatePressure, regulatingMargin } = supply
   const drive = massFluxScale(mixture, 1, supplyTemperature) * orifice.dischargeCoefficient * orifice.area
   const perStep = steps / (maximumPressure - lowest)
   const perDemandStep = demandSteps / (ambients.highest - ambients.lowest)
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const pressure = columns.supplyPressurePascal[row] as number
     const around = columns.ambientPressurePascal[row] as number
     if (
       !(pressure >= lowest && pressure <= maximumPressure && around >= ambients.lowest && around <= ambients.highest)
     ) {
       out.ratio[row] = Number.NaN
-      out.code[row] = 1
+      out.code[row] = faultOfRow(rowCodes.outOfRange, pressure, around)
       continue
     }
     const outlet = around + intermediatePressure
@@ -136,7 +143,7 @@ export interface SupplyMap {
   readonly supplyPressures: Float64Array
   /** Row after row. */
   readonly ratio: Float64Array
-  /** For each ambient pressure the lowest supply pressure on the grid's range that still delivers, Pa; NaN where none does. */
+  /** For each ambient pressure the lowest supply pressure within the grid's range that still delivers, Pa, whatever its steps; NaN where none does. */
   readonly minimumSupplyPressure: Float64Array
   readonly cautions: readonly CautionId[]
 }
@@ -146,7 +153,7 @@ export interface SupplyMap {
  *
  * @param compiled - from `compileSupply`
  * @param grid - absolute pressures, Pa: ambient ones, and supply ones in rising order
- * @returns the grid and its contour at 1, interpolated between the rows
+ * @returns the grid and its contour at 1, found by the root between the rows
  * @throws LitrebarError `range` for a pressure outside the compiled supply or 0.2 to 60 bar; `input` for supply pressures that do not rise
  * @source litrebar-derivation
  */
@@ -168,7 +175,7 @@ export function supplyMap(
   const ratio = new Float64Array(cells)
   supplyRatioInto({ ratio, code: new Uint8Array(cells) }, columns, compiled)
   const minimumSupplyPressure = Float64Array.from(ambientPressures, (_, column) =>
-    contour(supplyPressures, ratio, across, column),
+    contour(compiled, grid, ratio, column),
   )
   return { ambientPressures, supplyPressures, ratio, minimumSupplyPressure, cautions: ['regulator', 'reserve'] }
 }
@@ -202,16 +209,29 @@ function requireGrid(
   })
 }
 
-/** Where a column of the grid passes 1. */
-function contour(pressures: Float64Array, ratio: Float64Array, across: number, column: number): number {
-  const at = (row: number): number => ratio[row * across + column] as number
-  for (let row = 0; row < pressures.length; row++) {
-    if (!(at(row) >= 1)) continue
-    if (row === 0) return pressures[0] as number
-    const below = at(row - 1)
-    // below the pressure that the stage needs to regulate there is nothing to interpolate with
-    const share = below > 0 ? (1 - below) / (at(row) - below) : 1
-    return (pressures[row - 1] as number) + share * ((pressures[row] as number) - (pressures[row - 1] as number))
+/** Where the ratio passes 1 above an ambient pressure of the grid: the root between the two rows that enclose it. */
+function contour(
+  compiled: CompiledSupply,
+  { ambientPressures, supplyPressures }: Pick<SupplyMap, 'ambientPressures' | 'supplyPressures'>,
+  ratio: Float64Array,
+  column: number,
+): number {
+  const across = ambientPressures.length
+  const delivers = supplyPressures.findIndex((_, row) => (ratio[row * across + column] as number) >= 1)
+  if (delivers <= 0) return delivers === 0 ? (supplyPressures[0] as number) : Number.NaN
+  const out = { ratio: new Float64Array(1), code: new Uint8Array(1) }
+  const columns = {
+    supplyPressurePascal: new Float64Array(1),
+    ambientPressurePascal: ambientPressures.slice(column, column + 1),
   }
-  return Number.NaN
+  let below = supplyPressures[delivers - 1] as number
+  let above = supplyPressures[delivers] as number
+  while (above - below > 1e-9 * above) {
+    const middle = (below + above) / 2
+    columns.supplyPressurePascal[0] = middle
+    supplyRatioInto(out, columns, compiled)
+    if ((out.ratio[0] as number) >= 1) above = middle
+    else below = middle
+  }
+  return above
 }

@@ -98,6 +98,23 @@ test('the conductance that is asked for keeps the gas at 0 °C, and one a tenth 
   expect(with_(0.9)).toBeLessThan(-0.1)
 })
 
+test('cold is judged while inhaling: at twice the mean flow, and colder still at the peak', () => {
+  const found = assessCold({ ...lake, exchanger: measure(20, wattPerKelvin) })
+  expect(found.inhalationMassFlow / found.massFlow).toBe(2)
+  const { behindExchanger = 0, behindExchangerAtMeanFlow = 0, behindExchangerAtPeakFlow = 0 } = found
+  expect(behindExchangerAtPeakFlow).toBeLessThan(behindExchanger)
+  expect(behindExchanger).toBeLessThan(behindExchangerAtMeanFlow)
+  expect(found.marginToFreezing).toBeCloseTo(behindExchanger - lake.freezingPoint, 12)
+  expect(() => assessCold({ ...lake, waterFration: 0 } as never)).toThrow(
+    expect.objectContaining({ code: 'input', argument: 'at.waterFration' }),
+  )
+})
+
+test.each(coldTests)('$id says what was asked for, or what was seen, and which', ({ criterion, observation }) => {
+  expect(criterion ?? observation).toBeDefined()
+  expect(criterion ?? '').not.toMatch(/passed|failed/)
+})
+
 test('air within a moisture limit of 50 mg/m³ can still frost inside: its frost point lies above the gas behind the first stage', () => {
   const wet = assessCold({ ...lake, waterFraction: moisture(50) })
   expect(inUnit(wet.frostPoint as never, celsius)).toBeGreaterThan(-24)

@@ -1,5 +1,6 @@
 import { assert, constantFrom, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
+import { rowCodes } from '../../../src/errors/index.ts'
 import {
   dryAir,
   gasState,
@@ -29,7 +30,6 @@ import {
   difference,
   type Fraction,
   gramPerMole,
-  inUnit,
   litrePerMinute,
   type MassFlow,
   measure,
@@ -343,7 +343,17 @@ test('the map rises with supply pressure and falls with depth, and its contour i
   }
   grid.ambientPressures.forEach((ambientPressure, column) => {
     const direct = minimumSupplyPressure({ ...supply, ambientPressure: ambientPressure as never }).supplyPressure
-    expect(Math.abs(inUnit(((map.minimumSupplyPressure[column] as number) - direct) as never, bar))).toBeLessThan(1)
+    // 1.3e-6 of the ratio, as compileSupply states
+    expect(Math.abs((map.minimumSupplyPressure[column] as number) / direct - 1)).toBeLessThan(5e-6)
+  })
+  const coarse = (step: number) => {
+    const supplyPressures = Float64Array.from({ length: Math.floor(290 / step) }, (_, k) =>
+      absolute(10 + k * step, bar),
+    )
+    return supplyMap(compiled, { ...grid, supplyPressures }).minimumSupplyPressure
+  }
+  coarse(20).forEach((pressure, column) => {
+    expect(pressure / (map.minimumSupplyPressure[column] as number)).toBeCloseTo(1, 8)
   })
 })
 
@@ -355,7 +365,17 @@ test('bad rows of the map get a code, bad grids an error', () => {
     ambientPressurePascal: Float64Array.of(6e5, 6e5, 6e5, -1),
   }
   supplyRatioInto(out, columns, compiled)
-  expect([...out.code]).toEqual([0, 1, 1, 1])
+  expect([...out.code]).toEqual([rowCodes.good, rowCodes.missing, rowCodes.outOfRange, rowCodes.outOfRange])
+  for (const [from, to] of [
+    [0, 1e9],
+    [Number.NaN, 2],
+    [-1, 2],
+    [0.5, 2],
+  ] as const) {
+    expect(() => supplyRatioInto(out, columns, compiled, from, to)).toThrow(expect.objectContaining({ code: 'range' }))
+  }
+  const short = { ...out, code: new Uint8Array(2) }
+  expect(() => supplyRatioInto(short, columns, compiled)).toThrow(expect.objectContaining({ code: 'input' }))
   expect([...out.ratio].map(Number.isNaN)).toEqual([false, true, true, true])
   const falling = { ambientPressures: Float64Array.of(6e5), supplyPressures: Float64Array.of(100e5, 50e5) }
   expect(() => supplyMap(compiled, falling)).toThrow(expect.objectContaining({ code: 'input' }))

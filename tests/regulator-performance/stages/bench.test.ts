@@ -59,8 +59,10 @@ test.each([
   [5.9, 'beyond', 'intermediate-low'],
   [6, 'within', undefined],
   [10, 'within', undefined],
-  [10.1, 'beyond', 'intermediate-high'],
-])('%d bar is %s the usual 6 to 10 bar', (pressure, verdict, code) => {
+  [10.2, 'within', undefined], // 148 psi
+  [10.34, 'within', undefined],
+  [10.35, 'beyond', 'intermediate-high'],
+])('%d bar is %s the usual 6 to 10 bar, 90 to 150 psi', (pressure, verdict, code) => {
   const found = assessIntermediatePressure(difference(pressure, bar))
   expect(found.verdict).toBe(verdict)
   expect(found.because[0]?.code).toBe(code)

@@ -2,6 +2,7 @@ import { assert, constantFrom, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import {
   droop,
+  effectiveArea,
   type FirstStage,
   imbalance,
   lockUp,
@@ -156,4 +157,38 @@ test('a gauge pressure is no supply pressure', () => {
   // @ts-expect-error a difference where an absolute pressure belongs
   staticIntermediatePressure(piston, difference(200, bar), surface)
   staticIntermediatePressure(piston, absolute(200, bar), surface)
+})
+
+test.each(stages)('$kind: lock-up and droop need no more than the effective area', (stage) => {
+  const effective = effectiveArea(stage)
+  const opening = { springRate: measure(50, newtonPerMillimetre), lift: measure(0.1, millimetre) }
+  expect(lockUp(force(10), effective)).toBe(lockUp(force(10), stage))
+  expect(droop(opening, effective)).toBe(droop(opening, stage))
+  expect(() => lockUp(force(10), 0 as Area)).toThrow(
+    expect.objectContaining({ code: 'range', argument: 'effectiveArea' }),
+  )
+  expect(() => lockUp(force(10), Number.NaN as Area)).toThrow(expect.objectContaining({ code: 'range' }))
+})
+
+test.each(['piston', 'constructor', 'Diaphragm', undefined])('a stage of kind %s is refused by name', (kind) => {
+  const wrong = { ...piston, kind } as never
+  const opening = { springRate: measure(50, newtonPerMillimetre), lift: measure(0.1, millimetre) }
+  const named = expect.objectContaining({ name: 'LitrebarError', code: 'input', argument: 'stage.kind' })
+  expect(() => staticIntermediatePressure(wrong, absolute(200, bar), surface)).toThrow(named)
+  expect(() => lockUp(force(1), wrong)).toThrow(named)
+  expect(() => droop(opening, wrong)).toThrow(named)
+})
+
+test('a stage with a key too many or too few is refused, and an imbalance from one reading', () => {
+  expect(() => effectiveArea({ ...piston, steamArea: area(1) } as never)).toThrow(
+    expect.objectContaining({ argument: 'stage.steamArea', hint: 'Did you mean stemArea?' }),
+  )
+  const { edgeArea: _, ...without } = piston as Extract<FirstStage, { kind: 'balanced piston' }>
+  expect(() => effectiveArea(without as never)).toThrow(expect.objectContaining({ argument: 'stage.edgeArea' }))
+  const reading = { supplyPressure: absolute(200, bar), intermediatePressure: difference(9.3, bar) }
+  for (const readings of [[], [reading], [reading, reading, reading], undefined]) {
+    expect(() => imbalance(readings as never, area(500), difference(0.1, bar))).toThrow(
+      expect.objectContaining({ name: 'LitrebarError', code: 'input', argument: 'readings' }),
+    )
+  }
 })
