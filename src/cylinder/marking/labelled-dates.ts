@@ -103,7 +103,11 @@ function labelledDate(reading: Reading, index: number): number {
   if (first.text === 'FIN' && isAfterStandard(words, index)) return 0
   let at = index + 1
   for (; at < words.length && at < index + 7; at++) {
-    const next = roleOf((words[at] as Word).text)
+    const word = words[at] as Word
+    const next = roleOf(word.text)
+    // A word of another language behind one that says what lies ahead: NÄSTA PROVNING. FIN may be the sign of a country.
+    if (next === undefined && isAhead(role) && first.text !== 'FIN' && word.line === first.line && isLetters(word.text))
+      continue
     if (next === undefined || next === 'condemned') break
     if (next !== 'filler' && weights.indexOf(next) < weights.indexOf(role)) role = next
   }
@@ -134,6 +138,15 @@ function isAfterStandard(words: readonly Word[], index: number): boolean {
   const letters = words[index - 2]?.text
   const number = words[index - 1]?.text ?? ''
   return letters === 'ISO' || letters === 'EN' || number.startsWith('ISO') || number.startsWith('EN')
+}
+
+function isAhead(role: DateRole): role is 'end of life' | 'expiry' | 'next due' {
+  return role === 'end of life' || role === 'expiry' || role === 'next due'
+}
+
+function isLetters(text: string): boolean {
+  for (let at = 0; at < text.length; at++) if (isDigitCode(text.charCodeAt(at))) return false
+  return isLetterCode(text.charCodeAt(0))
 }
 
 interface NamedDate {
@@ -223,12 +236,12 @@ function yearAhead(reading: Reading, year: number): number {
 }
 
 function keep(reading: Reading, role: DateRole, date: NamedDate, place: Place): void {
-  const isAhead = role === 'end of life' || role === 'expiry' || role === 'next due'
+  const liesAhead = isAhead(role)
   const year =
-    date.yearLength === 4 ? date.year : isAhead ? yearAhead(reading, date.year) : fullYear(reading, date.year, place)
-  if (isAhead && date.yearLength === 2 && reading.asOf === undefined) reading.centuryPlace ??= place
+    date.yearLength === 4 ? date.year : liesAhead ? yearAhead(reading, date.year) : fullYear(reading, date.year, place)
+  if (liesAhead && date.yearLength === 2 && reading.asOf === undefined) reading.centuryPlace ??= place
   const common = { year, month: date.month, body: date.body, country: undefined, suffixes: date.suffixes ?? [], place }
   if (role === 'first test') addDate(reading, { ...common, role: 'first' })
-  else if (isAhead || role === 'manufacture') addDate(reading, { ...common, role })
+  else if (liesAhead || role === 'manufacture') addDate(reading, { ...common, role })
   else addDate(reading, { ...common, role: 'retest', kind: role === 'test' ? undefined : (role as DatedMark['kind']) })
 }
