@@ -109,7 +109,7 @@ export interface DeviationAt {
  * @source nga-compass-adjustment, section 501; gum-2008, 5.2.2
  * @example
  * const swing = [1, 3, 1, -1, -3, -1].map((deviation, i) => ({ compassHeading: measure(60 * i, degree), deviation: measure(deviation, degree) }))
- * inUnit(deviationAt(compassDeviation(swing), measure(60, degree)).deviation, degree).toFixed(1) // => '3.0'
+ * inUnit(deviationAt(compassDeviation(swing), measure(60, degree)).deviation, degree).toFixed(1) // => '2.7'
  */
 export function deviationAt(fitted: Deviation, compassHeading: Angle): DeviationAt {
   requireWithin('compassHeading', compassHeading, headingRange)

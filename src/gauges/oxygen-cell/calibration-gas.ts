@@ -52,7 +52,7 @@ const temperatureRange: Accepted = {
  * @source iapws-sr1-86, equation 1; litrebar-derivation, as `enhancementFactor`
  * @example
  * const air = { pressure: absolute(1, atmosphere), temperature: temperatureOf(30, celsius), relativeHumidity: measure(100, percent) }
- * inUnit(oxygenAtCell(air).moistFraction, percent).toFixed(2) // => '20.06'
+ * inUnit(oxygenAtCell(air).moistFraction, percent).toFixed(2) // => '20.07'
  */
 export function oxygenAtCell(gas: MoistGas, options: { readonly gas?: GasModel } = {}): OxygenAtCell {
   requireKeys('gas', gas, { pressure: true, temperature: true, relativeHumidity: true, oxygenFraction: false })

@@ -33,7 +33,7 @@ const pressureRange: Accepted = { above: 0, atMost: 700, unit: bar, hint: 'Give 
  * @source common-practice
  * @example
  * const fit = { port: 'high-3/8', hose: 'low-pressure', pressure: gauge(232, bar), rating: gauge(30, bar) } as const
- * assessPortFit(fit).because.map(({ code }) => code) // => ['side', 'rating']
+ * assessPortFit(fit).because.map(({ code }) => code) // => ['side', 'rating', 'memory']
  */
 export function assessPortFit(fit: PortFit): Assessment<GaugePressure> {
   requireKeys('fit', fit, { port: true, hose: true, pressure: true, rating: false })

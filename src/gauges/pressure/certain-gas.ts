@@ -100,7 +100,7 @@ const ambient: Accepted = {
  *   respiratoryMinuteVolume: measure(20, litrePerMinute),
  *   ambientPressure: absolute(3, bar),
  * })
- * inUnit(certain.duration, minute).toFixed(1) // => '6.7'
+ * inUnit(certain.duration, minute).toFixed(1) // => '6.5'
  */
 export function certainGas<Name extends string>(
   cylinder: ReadCylinder<Name>,
