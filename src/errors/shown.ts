@@ -7,10 +7,18 @@ const longestText = 60
  * @returns texts in quotes, numbers and words as they are, the rest by its kind; `missing` for undefined
  */
 export function shown(given: unknown): string {
-  if (given === undefined) return 'missing'
-  if (typeof given === 'string') return given.length > longestText ? `'${given.slice(0, longestText)}…'` : `'${given}'`
-  if (typeof given === 'function') return 'a function'
-  if (typeof given === 'bigint') return `${String(given)}n`
-  if (given === null || typeof given !== 'object') return String(given)
-  return Array.isArray(given) ? 'a list' : 'an object'
+  switch (typeof given) {
+    case 'undefined':
+      return 'missing'
+    case 'string':
+      return given.length > longestText ? `'${given.slice(0, longestText)}…'` : `'${given}'`
+    case 'bigint':
+      return `${String(given)}n`
+    case 'function':
+      return 'a function'
+    case 'object':
+      return given === null ? 'null' : Array.isArray(given) ? 'a list' : 'an object'
+    default:
+      return String(given)
+  }
 }
