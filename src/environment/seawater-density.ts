@@ -1,3 +1,4 @@
+import { faultOfRow, requireRows, rowCodes } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -93,12 +94,14 @@ export function seaPressure(pressure: AbsolutePressure): number {
 }
 
 /**
- * Density of sea water for a column of states, for bulk work. Bad rows get a code instead of an error.
+ * Density of sea water for a column of states, for bulk work. A bad row is NaN and gets a code instead of an error.
  *
- * @param out - `densityKilogramPerCubicMetre` receives the densities; `code` 0 for a good row, 1 for one outside the ranges of `seawaterDensity`
+ * @param out - `densityKilogramPerCubicMetre` receives the densities; `code` a row code: `good`, `missing`, `outOfRange`
+ *   for what is infinite, `outsideValidity` outside the ranges of `seawaterDensity`
  * @param columns - `practicalSalinity`, `temperatureKelvin`, `pressurePascal` (absolute), of one length
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
+ * @throws LitrebarError as `requireRows`
  * @source eos-80, pages 17 to 19
  */
 export function seawaterDensityInto(
@@ -109,14 +112,16 @@ export function seawaterDensityInto(
     readonly pressurePascal: Float64Array
   },
   from = 0,
-  to: number = columns.practicalSalinity.length,
+  to?: number,
 ): void {
+  const read = ['practicalSalinity', 'temperatureKelvin', 'pressurePascal']
+  const end = requireRows([columns, read], [out, ['densityKilogramPerCubicMetre', 'code']], from, to)
   const { practicalSalinity, temperatureKelvin, pressurePascal } = columns
   const { densityKilogramPerCubicMetre, code } = out
   const [freshest, saltiest] = limitsOf(seawaterRanges.salinity)
   const [coldest, warmest] = limitsOf(seawaterRanges.temperature)
   const [thinnest, densest] = limitsOf(seawaterRanges.pressure)
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const salinity = practicalSalinity[row] as number
     const temperature = temperatureKelvin[row] as number
     const pressure = pressurePascal[row] as number
@@ -127,7 +132,7 @@ export function seawaterDensityInto(
       temperature <= warmest &&
       pressure >= thinnest &&
       pressure <= densest
-    code[row] = good ? 0 : 1
+    code[row] = good ? rowCodes.good : faultOfRow(rowCodes.outsideValidity, salinity, temperature, pressure)
     densityKilogramPerCubicMetre[row] = good
       ? densityUnderPressure(
           salinity,

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { faultOfRow, LitrebarError, requireRows, rowCodes } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Acceleration,
@@ -118,14 +118,15 @@ function weightPerVolume({ surfacePressure, density, gravity = standardGravity }
 }
 
 /**
- * Absolute pressure at a column of depths, for bulk work. Bad rows get a code instead of an error.
+ * Absolute pressure at a column of depths, for bulk work. A bad row is NaN and gets a code instead of an error.
  *
- * @param out - `pressurePascal` receives the pressures; `code` 0 for a good row, 1 for a depth that is not a number from 0 to 11 000 m
+ * @param out - `pressurePascal` receives the pressures; `code` a row code: `good`, `missing`, `outOfRange` for a
+ *   depth that is not from 0 to 11 000 m
  * @param columns - `depthMetre`, downwards
  * @param options - the water, checked once
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
- * @throws LitrebarError `range` for a field of the water that is out of range
+ * @throws LitrebarError `range` for a field of the water that is out of range; as `requireRows`
  * @source openstax-college-physics, section 11.4
  */
 export function pressureAtDepthInto(
@@ -133,15 +134,17 @@ export function pressureAtDepthInto(
   columns: { readonly depthMetre: Float64Array },
   options: WaterColumn,
   from = 0,
-  to: number = columns.depthMetre.length,
+  to?: number,
 ): void {
+  const end = requireRows([columns, ['depthMetre']], [out, ['pressurePascal', 'code']], from, to)
   const perMetre = weightPerVolume(options)
   const { surfacePressure } = options
   const { depthMetre } = columns
   const { pressurePascal, code } = out
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const depth = depthMetre[row] as number
-    pressurePascal[row] = surfacePressure + perMetre * depth
-    code[row] = depth >= 0 && depth <= 11_000 ? 0 : 1
+    const isGood = depth >= 0 && depth <= 11_000
+    pressurePascal[row] = isGood ? surfacePressure + perMetre * depth : Number.NaN
+    code[row] = isGood ? rowCodes.good : faultOfRow(rowCodes.outOfRange, depth)
   }
 }

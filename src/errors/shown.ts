@@ -1,5 +1,3 @@
-const longestText = 60
-
 /**
  * Whatever was given, as a short text that no object can make fail: for the `value` of an error.
  *
@@ -7,18 +5,10 @@ const longestText = 60
  * @returns texts in quotes, numbers and words as they are, the rest by its kind; `missing` for undefined
  */
 export function shown(given: unknown): string {
-  switch (typeof given) {
-    case 'undefined':
-      return 'missing'
-    case 'string':
-      return given.length > longestText ? `'${given.slice(0, longestText)}…'` : `'${given}'`
-    case 'bigint':
-      return `${String(given)}n`
-    case 'function':
-      return 'a function'
-    case 'object':
-      return given === null ? 'null' : Array.isArray(given) ? 'a list' : 'an object'
-    default:
-      return String(given)
-  }
+  if (given === undefined) return 'missing'
+  if (typeof given === 'string') return `'${given.slice(0, longestText)}'`
+  if (Object(given) === given) return Array.isArray(given) ? 'a list' : `some ${typeof given}`
+  return String(given as number | symbol | null)
 }
+
+const longestText = 60

@@ -5,36 +5,26 @@ import type { Unit } from './unit.ts'
 /** What to do about a number that is not there. */
 export const missingValue = 'Replace a missing value before the calculation.'
 
+/** The quantity that a constructor takes, and the units that people write most, for the hint. */
+export interface UnitKind {
+  readonly quantity: Dimension
+  readonly use: string
+}
+
 /** Whether something is a unit row of a quantity. */
 export function isUnitOf(unit: Unit | undefined, quantity: Dimension): unit is Unit {
   return unit?.quantity === quantity && typeof unit.factor === 'number' && typeof unit.symbol === 'string'
 }
 
-// What people write most, for the hint.
-const usual: { readonly [D in Dimension]?: string } = {
-  pressure: 'bar or psi',
-  temperature: 'celsius or fahrenheit',
-  volume: 'litre or cubicFoot',
-  length: 'metre or foot',
-  fraction: 'one or percent',
-  'volume flow': 'litrePerMinute or cubicFootPerMinute',
-}
-
 /** The error of a constructor that was handed something else than a number and a unit of its quantity. */
-export function notStated(argument: string, n: unknown, unit: Unit | undefined, quantity: Dimension): LitrebarError {
-  const use = `use ${usual[quantity] ?? `a unit of ${quantity}`}.`
-  if (typeof n !== 'number') {
-    const hint = typeof n === 'string' ? 'Read text with parseQuantity().' : missingValue
-    return new LitrebarError({ code: 'input', argument, value: shown(n), expected: 'a number', hint })
-  }
-  const { symbol, quantity: other } = Object(unit) as Partial<Unit>
-  const isUnit = typeof symbol === 'string' && typeof other === 'string' && other !== quantity
+export function notStated(argument: string, n: unknown, unit: Unit | undefined, kind: UnitKind): LitrebarError {
+  const isNumber = typeof n === 'number'
   return new LitrebarError({
-    code: 'unit',
+    code: isNumber ? 'unit' : 'input',
     argument,
-    value: `${String(n)} ${isUnit ? symbol : `with ${shown(unit)} for its unit`}`.trim(),
-    expected: `a unit of ${quantity}`,
-    hint: isUnit ? `${symbol} is a unit of ${other}; ${use}` : `Hand in the unit row itself: ${use}`,
+    value: isNumber ? `${String(n)} ${unit?.symbol ?? 'without a unit'}` : shown(n),
+    expected: isNumber ? `a unit of ${kind.quantity}` : 'a number',
+    hint: isNumber ? `Use ${kind.use}.` : missingValue,
   })
 }
 
@@ -53,5 +43,42 @@ export function measuredQuantity(n: unknown, unit: Unit | undefined): Dimension 
         : quantity === 'temperature'
           ? 'Say temperatureOf() or difference().'
           : 'Hand in the unit row itself, such as litrePerMinute.',
+  })
+}
+
+/** The quantity of a unit row. */
+export function quantityOf(argument: string, unit: Unit | undefined): Dimension {
+  const quantity = unit?.quantity
+  if (typeof quantity === 'string' && isUnitOf(unit, quantity)) return quantity
+  throw new LitrebarError({
+    code: 'unit',
+    argument,
+    value: shown(unit),
+    expected: 'a unit',
+    hint: 'Hand in the unit row itself, such as bar or litre.',
+  })
+}
+
+/** The error for a unit of another quantity. */
+export function notOfQuantity(argument: string, unit: Unit | undefined, quantity: Dimension): LitrebarError {
+  const other = quantityOf(argument, unit)
+  return new LitrebarError({
+    code: 'unit',
+    argument,
+    value: unit?.symbol ?? '',
+    expected: `a unit of ${quantity}`,
+    hint: `This is a unit of ${other}; use one of ${quantity}.`,
+  })
+}
+
+/** Refuses what is no finite number. */
+export function requireNumber(argument: string, q: unknown): void {
+  if (typeof q === 'number' && Number.isFinite(q)) return
+  throw new LitrebarError({
+    code: typeof q === 'number' ? 'range' : 'input',
+    argument,
+    value: shown(q),
+    expected: 'a finite number in SI',
+    hint: missingValue,
   })
 }

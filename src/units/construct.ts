@@ -1,6 +1,6 @@
 import { LitrebarError, shown } from '../errors/index.ts'
 import { requireWithin } from './accepted.ts'
-import { isUnitOf, measuredQuantity, missingValue, notStated } from './check-unit.ts'
+import { isUnitOf, measuredQuantity, missingValue, notStated, type UnitKind } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import { one } from './fraction.ts'
 import type {
@@ -38,7 +38,7 @@ import type { Unit } from './unit.ts'
  * inUnit(gauge(232, bar), psi) // => 3364.875515340854
  */
 export function gauge(n: PlainNumber, unit: Unit<'pressure'>): GaugePressure {
-  return anyFinite('gauge pressure', n, unit, 'pressure') as GaugePressure
+  return anyFinite('gauge pressure', n, unit, ofPressure) as GaugePressure
 }
 
 /**
@@ -56,7 +56,7 @@ export function absolute(n: PlainNumber, unit: Unit<'pressure'>): AbsolutePressu
     'absolute pressure',
     n,
     unit,
-    'pressure',
+    ofPressure,
     'Nothing is below vacuum: a reading below zero is a gauge pressure.',
   ) as AbsolutePressure
 }
@@ -79,8 +79,8 @@ export function difference(
   n: PlainNumber,
   unit: Unit<'pressure' | 'temperature'>,
 ): PressureDifference | TemperatureDifference {
-  const quantity = isUnitOf(unit, 'temperature') ? 'temperature' : 'pressure'
-  return anyFinite('difference', n, unit, quantity) as PressureDifference | TemperatureDifference
+  const kind = isUnitOf(unit, 'temperature') ? ofTemperature : ofPressure
+  return anyFinite('difference', n, unit, kind) as PressureDifference | TemperatureDifference
 }
 
 /**
@@ -94,7 +94,7 @@ export function difference(
  * temperatureOf(20, celsius) // => 293.15
  */
 export function temperatureOf(n: PlainNumber, unit: Unit<'temperature'>): Temperature {
-  const kelvins = siOf('temperature', n, unit, 'temperature') + (unit.offset ?? 0)
+  const kelvins = siOf('temperature', n, unit, ofTemperature) + (unit.offset ?? 0)
   if (!(kelvins > 0 && kelvins < Infinity)) {
     const absoluteZero = Number((-(unit.offset ?? 0) / unit.factor).toPrecision(12))
     requireWithin('temperature', kelvins, {
@@ -115,7 +115,7 @@ export function temperatureOf(n: PlainNumber, unit: Unit<'temperature'>): Temper
  * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): InternalVolume {
-  return notNegative('internal volume', n, unit, 'volume', noNegativeVolume) as InternalVolume
+  return notNegative('internal volume', n, unit, ofVolume, noNegativeVolume) as InternalVolume
 }
 
 /**
@@ -127,7 +127,7 @@ export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): Internal
  * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function gasVolumeOf(n: PlainNumber, unit: Unit<'volume'>): GasVolume {
-  return notNegative('gas volume', n, unit, 'volume', noNegativeVolume) as GasVolume
+  return notNegative('gas volume', n, unit, ofVolume, noNegativeVolume) as GasVolume
 }
 
 /**
@@ -139,7 +139,7 @@ export function gasVolumeOf(n: PlainNumber, unit: Unit<'volume'>): GasVolume {
  * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function displacedVolumeOf(n: PlainNumber, unit: Unit<'volume'>): DisplacedVolume {
-  return notNegative('displaced volume', n, unit, 'volume', noNegativeVolume) as DisplacedVolume
+  return notNegative('displaced volume', n, unit, ofVolume, noNegativeVolume) as DisplacedVolume
 }
 
 /**
@@ -156,7 +156,7 @@ export function freeGasOf<Reference extends string>(
   unit: Unit<'volume'>,
   reference: { readonly name: Reference },
 ): FreeGas<Reference> {
-  return notNegative(freeGasName('free gas', reference), n, unit, 'volume', noNegativeVolume) as FreeGas<Reference>
+  return notNegative(freeGasName('free gas', reference), n, unit, ofVolume, noNegativeVolume) as FreeGas<Reference>
 }
 
 /**
@@ -177,7 +177,7 @@ export function freeGasFlowOf<Reference extends string>(
     freeGasName('flow of free gas', reference),
     n,
     unit,
-    'volume flow',
+    ofVolumeFlow,
     'State the size of the flow.',
   ) as FreeGasFlow<Reference>
 }
@@ -191,7 +191,7 @@ export function freeGasFlowOf<Reference extends string>(
  * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
  */
 export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
-  return notNegative('depth', n, unit, 'length', 'Depth counts downwards from the surface.') as Depth
+  return notNegative('depth', n, unit, ofLength, 'Depth counts downwards from the surface.') as Depth
 }
 
 /**
@@ -203,7 +203,7 @@ export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
  * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
  */
 export function altitudeOf(n: PlainNumber, unit: Unit<'length'>): Altitude {
-  return anyFinite('altitude', n, unit, 'length') as Altitude
+  return anyFinite('altitude', n, unit, ofLength) as Altitude
 }
 
 /**
@@ -260,25 +260,31 @@ export type MeasuredDimension = Exclude<Dimension, 'pressure' | 'temperature' | 
  */
 export function measure<D extends MeasuredDimension>(n: PlainNumber, unit: Unit<D>): Quantity<D> {
   const quantity = measuredQuantity(n, unit)
-  return anyFinite(quantity, n, unit, quantity) as Quantity<D>
+  return anyFinite(quantity, n, unit, { quantity, use: `of ${quantity}` }) as Quantity<D>
 }
 
+const ofPressure: UnitKind = { quantity: 'pressure', use: 'bar or psi' }
+const ofTemperature: UnitKind = { quantity: 'temperature', use: 'celsius or fahrenheit' }
+const ofVolume: UnitKind = { quantity: 'volume', use: 'litre or cubicFoot' }
+const ofLength: UnitKind = { quantity: 'length', use: 'metre or foot' }
+const ofFraction: UnitKind = { quantity: 'fraction', use: 'one or percent' }
+const ofVolumeFlow: UnitKind = { quantity: 'volume flow', use: 'litrePerMinute or cubicFootPerMinute' }
 const noNegativeVolume = 'State the size of the volume.'
 
-function anyFinite(argument: string, n: number, unit: Unit, quantity: Dimension): number {
-  const si = siOf(argument, n, unit, quantity)
+function anyFinite(argument: string, n: number, unit: Unit, kind: UnitKind): number {
+  const si = siOf(argument, n, unit, kind)
   if (si - si !== 0) requireWithin(argument, si, { unit, hint: missingValue })
   return si
 }
 
-function notNegative(argument: string, n: number, unit: Unit, quantity: Dimension, hint: string): number {
-  const si = siOf(argument, n, unit, quantity)
+function notNegative(argument: string, n: number, unit: Unit, kind: UnitKind, hint: string): number {
+  const si = siOf(argument, n, unit, kind)
   if (!(si >= 0 && si < Infinity)) requireWithin(argument, si, { atLeast: 0, unit, hint })
   return si
 }
 
 function zeroToOne(argument: string, n: number, unit: Unit): number {
-  const si = siOf(argument, n, unit, 'fraction')
+  const si = siOf(argument, n, unit, ofFraction)
   if (!(si >= 0 && si <= 1)) {
     requireWithin(argument, si, {
       atLeast: 0,
@@ -303,7 +309,7 @@ function freeGasName(what: string, reference: { readonly name: string } | null |
 }
 
 /** The number in SI. Refuses what is no number and a unit of another quantity, which only untyped code can hand in. */
-function siOf(argument: string, n: number, unit: Unit, quantity: Dimension): number {
-  if (typeof n !== 'number' || !isUnitOf(unit, quantity)) throw notStated(argument, n, unit, quantity)
+function siOf(argument: string, n: number, unit: Unit, kind: UnitKind): number {
+  if (typeof n !== 'number' || !isUnitOf(unit, kind.quantity)) throw notStated(argument, n, unit, kind)
   return n * unit.factor
 }

@@ -1,4 +1,5 @@
-import { LitrebarError } from '../errors/index.ts'
+import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes } from '../errors/index.ts'
+import { isUnitOf, notOfQuantity, quantityOf, requireNumber } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import type {
   AbsolutePressure,
@@ -18,7 +19,8 @@ import type { Unit } from './unit.ts'
  *
  * @param q - any quantity
  * @param unit - a unit of the same dimension
- * @returns a plain number
+ * @returns a plain number; unchecked, so that an app which only shows numbers carries no error: the constructors and the functions that give
+ *   quantities refuse what is none
  * @example
  * inUnit(absolute(3000, psi), bar) // => 206.84271879505084
  */
@@ -38,6 +40,9 @@ export function inUnit<D extends Dimension>(q: Quantity<D, string>, unit: Unit<N
 export function differenceInUnit(q: TemperatureDifference, unit: Unit<'temperature'>): number
 export function differenceInUnit(q: PressureDifference, unit: Unit<'pressure'>): number
 export function differenceInUnit(q: number, unit: Unit): number {
+  requireNumber('q', q)
+  const quantity = quantityOf('unit', unit)
+  if (quantity !== 'temperature' && quantity !== 'pressure') throw notOfQuantity('unit', unit, 'pressure')
   return q / unit.factor
 }
 
@@ -52,6 +57,8 @@ export function differenceInUnit(q: number, unit: Unit): number {
  * inUnit(toAbsolute(gauge(232, bar), absolute(1, atmosphere)), bar) // => 233.01325
  */
 export function toAbsolute(pressure: GaugePressure, ambientPressure: AbsolutePressure): AbsolutePressure {
+  requireNumber('pressure', pressure)
+  requireNumber('ambientPressure', ambientPressure)
   const sum = pressure + ambientPressure
   if (!(sum >= 0 && sum < Infinity)) {
     throw new LitrebarError({
@@ -71,8 +78,11 @@ export function toAbsolute(pressure: GaugePressure, ambientPressure: AbsolutePre
  * @param pressure - absolute pressure, Pa
  * @param ambientPressure - pressure around the gauge, absolute, Pa
  * @returns gauge pressure, Pa; negative below ambient
+ * @throws LitrebarError `range` if one is not finite
  */
 export function toGauge(pressure: AbsolutePressure, ambientPressure: AbsolutePressure): GaugePressure {
+  requireNumber('pressure', pressure)
+  requireNumber('ambientPressure', ambientPressure)
   return (pressure - ambientPressure) as GaugePressure
 }
 
@@ -91,10 +101,13 @@ export function differenceOf<D extends Exclude<Dimension, 'temperature' | 'lengt
  * @param a - the first
  * @param b - what is taken away from it, of the same dimension and reference
  * @returns the difference in SI
+ * @throws LitrebarError `range` if one is not finite
  * @example
  * inUnit(differenceOf(gauge(200, bar), gauge(50, bar)), bar) // => 150
  */
 export function differenceOf(a: number, b: number): unknown {
+  requireNumber('a', a)
+  requireNumber('b', b)
   return a - b
 }
 
@@ -115,6 +128,7 @@ export type Additive =
  * @param first - an amount
  * @param others - amounts of the same dimension and reference
  * @returns their sum in SI
+ * @throws LitrebarError `range` if one is not finite
  * @example
  * inUnit(sumOf(internalVolumeOf(12, litre), internalVolumeOf(10, litre)), litre) // => 22
  */
@@ -122,7 +136,9 @@ export function sumOf<D extends Dimension, R extends Additive>(
   first: Quantity<D, R>,
   ...others: readonly Quantity<NoInfer<D>, NoInfer<R>>[]
 ): Quantity<D, R> {
-  return others.reduce<number>((sum, q) => sum + q, first) as Quantity<D, R>
+  const all: readonly number[] = [first, ...others]
+  for (const [i, q] of all.entries()) requireNumber(`amount ${String(i + 1)}`, q)
+  return all.reduce((sum, q) => sum + q, 0) as Quantity<D, R>
 }
 
 /**
@@ -131,36 +147,45 @@ export function sumOf<D extends Dimension, R extends Additive>(
  * @param pressure - gauge or absolute, Pa
  * @param change - difference, Pa, of either sign
  * @returns pressure of the same reference, Pa
+ * @throws LitrebarError `range` if one is not finite
  */
 export function offsetBy<R extends 'absolute' | 'gauge'>(
   pressure: Quantity<'pressure', R>,
   change: PressureDifference,
 ): Quantity<'pressure', R> {
+  requireNumber('pressure', pressure)
+  requireNumber('change', change)
   return (pressure + change) as Quantity<'pressure', R>
 }
 
 /**
- * Converts a column from one unit to another, at the speed of the bare loop. Rows that are not finite are marked, not thrown.
+ * Converts a column from one unit to another, at the speed of the bare loop. A bad row is NaN and gets a code instead of an error.
  *
- * @param out - `value` receives the results, `code` 0 for a good row and 1 for one that is not finite
+ * @param out - `value` receives the results, `code` a row code: `good`, `missing` for NaN, `outOfRange` for what is not finite
  * @param column - the numbers
  * @param units - from which unit to which, of one dimension
  * @param from - first row, 0 unless given
  * @param to - row after the last, the length of the column unless given
+ * @throws LitrebarError `unit` for two units of different quantities; as `requireRows`
  */
 export function convertInto<D extends Dimension>(
   out: { readonly value: Float64Array; readonly code: Uint8Array },
   column: Float64Array,
   units: { readonly from: Unit<D>; readonly to: Unit<NoInfer<D>> },
   from: PlainNumber = 0,
-  to: PlainNumber = column.length,
+  to?: PlainNumber,
 ): void {
+  requireKeys('units', units, { from: true, to: true })
+  const quantity = quantityOf('units.from', units.from)
+  if (!isUnitOf(units.to, quantity)) throw notOfQuantity('units.to', units.to, quantity)
+  const end = requireRows([{ column }, ['column']], [out, ['value', 'code']], from, to)
   const { value, code } = out
   const factor = units.from.factor / units.to.factor
   const shift = ((units.from.offset ?? 0) - (units.to.offset ?? 0)) / units.to.factor
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const converted = (column[row] as number) * factor + shift
-    value[row] = converted
-    code[row] = converted - converted === 0 ? 0 : 1
+    const isGood = converted - converted === 0
+    value[row] = isGood ? converted : Number.NaN
+    code[row] = isGood ? rowCodes.good : faultOfRow(rowCodes.outOfRange, column[row] as number)
   }
 }

@@ -61,7 +61,7 @@ test('a column gives what single calls give, and a code and NaN for a bad row', 
   }
   const out = { densityKilogramPerCubicMetre: new Float64Array(6), code: new Uint8Array(6) }
   seawaterDensityInto(out, columns)
-  expect([...out.code]).toEqual([0, 0, 0, 1, 1, 1])
+  expect([...out.code]).toEqual([0, 0, 0, 3, 1, 3])
   for (const row of [0, 1, 2]) {
     const single = seawaterDensity({
       salinity: columns.practicalSalinity[row] as typeof state.salinity,

@@ -91,7 +91,7 @@ test('a column gives the same pressures as single calls, and a code for what is 
   const depthMetre = Float64Array.of(0, 10, 333.3, -1, Number.NaN, Number.POSITIVE_INFINITY)
   const out = { pressurePascal: new Float64Array(6), code: new Uint8Array(6) }
   pressureAtDepthInto(out, { depthMetre }, { surfacePressure, density })
-  expect([...out.code]).toEqual([0, 0, 0, 1, 1, 1])
+  expect([...out.code]).toEqual([0, 0, 0, 2, 1, 2])
   for (const row of [0, 1, 2]) {
     const depth = depthOf(depthMetre[row] as number, metre)
     expect(out.pressurePascal[row]).toBe(pressureAtDepth({ depth, surfacePressure, density }))

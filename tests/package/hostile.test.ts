@@ -52,22 +52,43 @@ function faultOf({ name, call }: Exported, args: readonly unknown[], mustBeRefus
   return fault
 }
 const report: string[] = []
-test.each(functions.filter((f) => !process.env['ROOM'] || f.entry === process.env['ROOM']).map((f) => [`${f.entry} ${f.name}`, f] as const))('%s', (_, exported) => {
+test.each(
+  functions
+    .filter((f) => !process.env['ROOM'] || f.entry === process.env['ROOM'])
+    .map((f) => [`${f.entry} ${f.name}`, f] as const),
+)('%s', (_, exported) => {
   const calls = validCalls[exported.name]
-  if (!calls) { report.push(`${exported.entry} ${exported.name}: no call`); return }
+  if (!calls) {
+    report.push(`${exported.entry} ${exported.name}: no call`)
+    return
+  }
   const faults: string[] = []
   for (const call of calls) {
     const t = performance.now()
-    try { const n = notFiniteIn(exported.call(...call())); if (n) faults.push(`valid: ${n}`) } catch (e) { faults.push(`valid: ${String(e)}`); continue }
+    try {
+      const n = notFiniteIn(exported.call(...call()))
+      if (n) faults.push(`valid: ${n}`)
+    } catch (e) {
+      faults.push(`valid: ${String(e)}`)
+      continue
+    }
     if (fingerprint(1) !== '1') throw new Error()
-    try { exported.call(...(frozenCopy(call()))) } catch (e) { faults.push(`frozen: ${String(e)}`) }
+    try {
+      exported.call(...frozenCopy(call()))
+    } catch (e) {
+      faults.push(`frozen: ${String(e)}`)
+    }
     for (const { what, args, mustBeRefused } of spoiltFormsOf(call())) {
-      if (performance.now() - t > 8000) { faults.push('BUDGET'); break }
+      if (performance.now() - t > 8000) {
+        faults.push('BUDGET')
+        break
+      }
       const fault = faultOf(exported, args, mustBeRefused)
       if (fault !== undefined) faults.push(`${what}: ${fault}`)
     }
   }
-  if (faults.length) report.push(`${exported.entry} ${exported.name}: ${faults.length} ${faults.slice(0, 6).join(' | ')}`)
+  if (faults.length)
+    report.push(`${exported.entry} ${exported.name}: ${faults.length} ${faults.slice(0, 6).join(' | ')}`)
 })
 test('report', async () => {
   const { writeFileSync } = await import('node:fs')

@@ -56,7 +56,10 @@ export function* spoiltFormsOf(args: readonly unknown[]): Generator<Spoilt> {
         }
       }
       const payload = JSON.parse('{"__proto__": {"polluted": true}}') as object
-      const spread = Object.defineProperties({}, { ...Object.getOwnPropertyDescriptors(valid), ...Object.getOwnPropertyDescriptors(payload) })
+      const spread = Object.defineProperties(
+        {},
+        { ...Object.getOwnPropertyDescriptors(valid), ...Object.getOwnPropertyDescriptors(payload) },
+      )
       yield { what: `${where} with a __proto__ of its own`, args: withValue(args, place, spread), mustBeRefused: false }
       for (const key of Object.keys(valid)) {
         const { [key]: _, ...rest } = valid
@@ -84,7 +87,8 @@ export function frozenCopy<Value>(value: Value): Value {
 export function fingerprint(value: unknown, depth = 0): string {
   if (typeof value === 'number') return Object.is(value, -0) ? '-0' : String(value)
   if (ArrayBuffer.isView(value)) return `[${(value as Float64Array).join()}]`
-  if (typeof value !== 'object' || value === null || depth > deepest) return typeof value === 'symbol' ? 'symbol' : String(value)
+  if (typeof value !== 'object' || value === null || depth > deepest)
+    return typeof value === 'symbol' ? 'symbol' : String(value)
   return `{${Reflect.ownKeys(value)
     .map((key) => {
       const { get, value: part } = Object.getOwnPropertyDescriptor(value, key) ?? {}
@@ -96,7 +100,8 @@ export function fingerprint(value: unknown, depth = 0): string {
 /** Where in a result a number is that is none, or infinite. */
 export function notFiniteIn(value: unknown, place = 'result', seen: Set<unknown> = new Set()): string | undefined {
   if (typeof value === 'number') return Number.isFinite(value) ? undefined : `${place} is ${String(value)}`
-  if (typeof value === 'string') return /\bNaN\b|\bundefined\b|\[object /.test(value) ? `${place} says "${value.slice(0, 80)}"` : undefined
+  if (typeof value === 'string')
+    return /\bNaN\b|\bundefined\b|\[object /.test(value) ? `${place} says "${value.slice(0, 80)}"` : undefined
   if (typeof value !== 'object' || value === null || seen.has(value)) return undefined
   seen.add(value)
   for (const [key, part] of Object.entries(value)) {

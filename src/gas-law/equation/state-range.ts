@@ -1,3 +1,4 @@
+import { faultOfRow, rowCodes } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { bar } from '../../units/pressure.ts'
 import { kelvin } from '../../units/temperature.ts'
@@ -38,7 +39,7 @@ export const stateTemperature: Accepted = {
  *   `outside-validity` for the rest
  */
 export function requireStateRange(pressure: number, temperature: number): void {
-  if (isStateInRange(pressure, temperature)) return
+  if (typeof pressure === 'number' && typeof temperature === 'number' && isStateInRange(pressure, temperature)) return
   requireValid('pressure', pressure, statePressure)
   requireValid('temperature', temperature, stateTemperature)
 }
@@ -65,6 +66,12 @@ export function requireExtrapolatedRange(pressure: number, temperature: number):
  */
 export function isStateInRange(pressure: number, temperature: number): boolean {
   return pressure > 0 && pressure <= 7e7 && temperature >= 90 && temperature <= 700
+}
+
+/** The code of a row whose state is out of range. */
+export function faultOfState(pressure: number, temperature: number): number {
+  const code = pressure > 0 && temperature > 0 ? rowCodes.outsideValidity : rowCodes.outOfRange
+  return faultOfRow(code, pressure, temperature)
 }
 
 /**

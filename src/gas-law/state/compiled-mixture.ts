@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, rowCodes, shown } from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
@@ -7,7 +7,7 @@ import { equationFor } from '../equation/gas-equation.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Equation } from '../equation/gerg2008.ts'
 import { isGas } from '../equation/single-phase.ts'
-import { requireStateRange } from '../equation/state-range.ts'
+import { faultOfState, requireStateRange } from '../equation/state-range.ts'
 import type { Mixture } from '../mixture/mixture.ts'
 import { type Box, gridOf, interpolated, requireBox, type Table, type Tabulable, tableWithin } from './state-table.ts'
 
@@ -120,7 +120,22 @@ export function compiledCompressibilityFactor(
   return (pressure / (gerg2008GasConstant * temperature * inBox(compiled, pressure, temperature))) as Fraction
 }
 
+/** Refuses what did not come from `compileMixture`. */
+export function requireCompiled(argument: string, compiled: CompiledMixture): void {
+  const { cells, coefficients, pressure, temperature } = Object(compiled) as Partial<CompiledMixture>
+  const isTable = coefficients instanceof Float64Array && Number.isInteger(cells)
+  if (isTable && Array.isArray(pressure) && Array.isArray(temperature)) return
+  throw new LitrebarError({
+    code: 'input',
+    argument,
+    value: shown(compiled),
+    expected: 'a mixture from compileMixture()',
+    hint: 'Compile the mixture and pass on what you get.',
+  })
+}
+
 function inBox(compiled: CompiledMixture, pressure: number, temperature: number): number {
+  requireCompiled('compiled', compiled)
   const { cells, coefficients } = compiled
   const [coldest, hottest] = compiled.temperature
   const [lowest, highest] = compiled.pressure
@@ -143,7 +158,7 @@ function inBox(compiled: CompiledMixture, pressure: number, temperature: number)
 /**
  * Densities of a column from a compiled mixture: the loop behind `molarDensityInto`.
  *
- * @param out - densities, mol/m³, NaN where the row is bad; `code` 0 for a good row, 1 outside the box, 2 where it was cut
+ * @param out - densities, mol/m³, NaN where the row is bad; `code` the row code: outside the box `outsideValidity`, where it was cut `condensing`
  * @param compiled - the table
  * @param columns - absolute pressures, Pa, and temperatures, K
  * @param from - first row
@@ -170,14 +185,14 @@ export function interpolateInto(
     if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
       const x = (1 / temperature - inverseLow) * perInverse
       densities[row] = pressure * interpolated(coefficients, rows, cells, x, (pressure - lowest) * perPascal)
-      code[row] = 0
+      code[row] = rowCodes.good
     } else {
       densities[row] = Number.NaN
-      code[row] = 1
+      code[row] = faultOfState(pressure, temperature)
     }
   }
   if (compiled.cellsCut === 0) return
   for (let row = from; row < to; row++) {
-    if (code[row] === 0 && Number.isNaN(densities[row])) code[row] = 2
+    if (code[row] === rowCodes.good && Number.isNaN(densities[row])) code[row] = rowCodes.condensing
   }
 }

@@ -1,4 +1,12 @@
-import { isLitrebarError, LitrebarError, requireKeys, requireWord, rowCodes } from '../../errors/index.ts'
+import {
+  faultOfRow,
+  isLitrebarError,
+  LitrebarError,
+  requireKeys,
+  requireRows,
+  requireWord,
+  rowCodes,
+} from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import type { AbsolutePressure, PlainNumber, Temperature } from '../../units/quantity.ts'
@@ -127,6 +135,7 @@ export function tabulatedValue(table: TabulatedFunction, pressure: AbsolutePress
  * @param table - from `tabulated`
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
+ * @throws LitrebarError as `requireRows`
  * @source litrebar-derivation
  */
 export function tabulatedInto(
@@ -134,8 +143,9 @@ export function tabulatedInto(
   columns: StateColumns,
   table: TabulatedFunction,
   from: PlainNumber = 0,
-  to: PlainNumber = columns.pressurePascal.length,
+  to?: PlainNumber,
 ): void {
+  const end = requireRows([columns, ['pressurePascal', 'temperatureKelvin']], [out, ['value', 'code']], from, to)
   const { value, code } = out
   const { pressurePascal, temperatureKelvin } = columns
   const { cells, coefficients } = table
@@ -144,8 +154,8 @@ export function tabulatedInto(
   const { rows, inverseLow, inverseStep, pressureStep } = gridOf(table, cells)
   const perInverse = 1 / inverseStep
   const perPascal = 1 / pressureStep
-  const { good, missing, outOfRange, outsideValidity } = rowCodes
-  for (let row = from; row < to; row++) {
+  const { good, outOfRange, outsideValidity } = rowCodes
+  for (let row = from; row < end; row++) {
     const pressure = pressurePascal[row] as number
     const temperature = temperatureKelvin[row] as number
     if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
@@ -155,7 +165,7 @@ export function tabulatedInto(
       code[row] = Number.isNaN(found) ? outsideValidity : good
     } else {
       value[row] = Number.NaN
-      code[row] = Number.isNaN(pressure) || Number.isNaN(temperature) ? missing : outOfRange
+      code[row] = faultOfRow(outOfRange, pressure, temperature)
     }
   }
 }

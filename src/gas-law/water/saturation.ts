@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { faultOfRow, LitrebarError, requireRows, rowCodes } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -108,26 +108,30 @@ export function saturationTemperature(vapourPressure: AbsolutePressure): Tempera
 }
 
 /**
- * Saturation pressures of a column of temperatures, over what is stable. Bad rows get a code instead of an error.
+ * Saturation pressures of a column of temperatures, over what is stable. A bad row is NaN and gets a code
+ * instead of an error.
  *
- * @param out - `pressurePascal` receives the pressures; `code` 0 for a good row, 1 for a temperature outside 50 to 647.096 K
+ * @param out - `pressurePascal` receives the pressures; `code` a row code: `good`, `missing`, `outOfRange` for an
+ *   infinite temperature, `outsideValidity` outside 50 to 647.096 K
  * @param columns - `temperatureKelvin`
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
+ * @throws LitrebarError as `requireRows`
  * @source iapws-sr1-86, equation 1; iapws-r14-08, equation 6
  */
 export function saturationPressureInto(
   out: { readonly pressurePascal: Float64Array; readonly code: Uint8Array },
   columns: { readonly temperatureKelvin: Float64Array },
   from = 0,
-  to: number = columns.temperatureKelvin.length,
+  to?: number,
 ): void {
+  const end = requireRows([columns, ['temperatureKelvin']], [out, ['pressurePascal', 'code']], from, to)
   const { temperatureKelvin } = columns
   const { pressurePascal, code } = out
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const temperature = temperatureKelvin[row] as number
     const good = temperature >= 50 && temperature <= critical.temperature
-    code[row] = good ? 0 : 1
+    code[row] = good ? rowCodes.good : faultOfRow(rowCodes.outsideValidity, temperature)
     pressurePascal[row] = good ? overStablePhase(temperature) : Number.NaN
   }
 }
