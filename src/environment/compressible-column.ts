@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -54,6 +55,7 @@ const depthRange: Accepted = {
  * inUnit(pressureInWaterColumn({ depth: depthOf(40, metre), ...sea }), bar).toFixed(4) // => '5.0472'
  */
 export function pressureInWaterColumn(at: CompressibleColumn & { readonly depth: Depth }): AbsolutePressure {
+  requireKeys('at', at, { surfacePressure: true, salinity: true, temperature: true, latitude: true, depth: true })
   requireWithin('depth', at.depth, depthRange)
   const { modulus, weightPerVolume } = columnConstants(at)
   const work = weightPerVolume * (at.depth + (gravityGradientInSea / 2) * at.depth * at.depth)
@@ -77,6 +79,7 @@ export function pressureInWaterColumn(at: CompressibleColumn & { readonly depth:
  * depthInWaterColumn({ pressure: absolute(4, bar), ...lake }).toFixed(2) // => '31.57'
  */
 export function depthInWaterColumn(at: CompressibleColumn & { readonly pressure: AbsolutePressure }): Depth {
+  requireKeys('at', at, { surfacePressure: true, salinity: true, temperature: true, latitude: true, pressure: true })
   const { modulus, weightPerVolume } = columnConstants(at)
   requireBelowSurface(at.pressure, at.surfacePressure)
   const height = (modulus * Math.log1p((at.pressure - at.surfacePressure) / modulus)) / weightPerVolume
@@ -116,6 +119,7 @@ export function conventionDifferences<Name extends string = keyof typeof depthCo
   at: CompressibleColumn & { readonly depth: Depth },
   conventions: Readonly<Record<Name, DepthConvention>> = depthConventions as Readonly<Record<string, DepthConvention>>,
 ): Record<Name, ConventionDifference> {
+  requireKeys('at', at, { surfacePressure: true, salinity: true, temperature: true, latitude: true, depth: true })
   const { depth, surfacePressure } = at
   const pressure = pressureInWaterColumn(at)
   const differences = {} as Record<Name, ConventionDifference>

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import type { SourceId } from '../references/sources.ts'
 import {
   type AbsolutePressure,
@@ -118,6 +119,7 @@ export function indicatedDepth(at: {
   readonly surfacePressure: AbsolutePressure
   readonly convention: DepthConvention
 }): Depth {
+  requireKeys('at', at, { pressure: true, surfacePressure: true, convention: true })
   requireSurfacePressure(at.surfacePressure)
   requireBelowSurface(at.pressure, at.surfacePressure)
   return ((at.pressure - at.surfacePressure) / pressurePerMetre(at.convention)) as Depth
@@ -140,6 +142,7 @@ export function pressureAtShownDepth(at: {
   readonly surfacePressure: AbsolutePressure
   readonly convention: DepthConvention
 }): AbsolutePressure {
+  requireKeys('at', at, { depth: true, surfacePressure: true, convention: true })
   requireWithin('depth', at.depth, depthRange)
   requireSurfacePressure(at.surfacePressure)
   return (at.surfacePressure + pressurePerMetre(at.convention) * at.depth) as AbsolutePressure

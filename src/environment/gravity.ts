@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type Acceleration,
   type Accepted,
@@ -45,6 +46,7 @@ const depth: Accepted = { atLeast: 0, atMost: 11_000, unit: metre, hint: 'Give t
  * normalGravity({ latitude: measure(60, degree) }).toFixed(4) // => '9.8192'
  */
 export function normalGravity(place: GravityPlace): Acceleration {
+  requireKeys('place', place, { latitude: true, altitude: false, depth: false })
   requireWithin('latitude', place.latitude, latitude)
   const sine = Math.sin(place.latitude)
   const s = sine * sine

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -69,6 +70,7 @@ const gasConstant = 8.314472 // of the 2002 adjustment, which the equation keeps
  * humidAirDensity(air).toFixed(5) // => '1.19931'
  */
 export function humidAirDensity(air: HumidAir, options: { readonly extrapolate?: boolean } = {}): Density {
+  requireKeys('options', options, { extrapolate: false })
   const { pressure: p, temperature: T, relativeHumidity, carbonDioxide = fractionOf(0.0004) } = air
   requireWithin('pressure', p, pressureRange)
   requireWithin('temperature', T, options.extrapolate === true ? stretchedTemperatureRange : temperatureRange)

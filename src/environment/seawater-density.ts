@@ -1,4 +1,4 @@
-import { faultOfRow, requireRows, rowCodes } from '../errors/index.ts'
+import { faultOfRow, requireKeys, requireRows, rowCodes } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -78,6 +78,7 @@ export function seawaterDensity(state: SeawaterState): Density {
  * freshWaterDensity({ temperature: temperatureOf(4, celsius), pressure: absolute(1, atmosphere) }).toFixed(3) // => '999.975'
  */
 export function freshWaterDensity(state: Omit<SeawaterState, 'salinity'>): Density {
+  requireKeys('state', state, { temperature: true, pressure: true })
   return seawaterDensity({ ...state, salinity: practicalSalinityOf(0) })
 }
 

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type AbsoluteSalinity,
@@ -57,6 +58,7 @@ const pressureRange: Accepted = {
  * seawaterDensityTeos10({ salinity, temperature, pressure: absolute(4, bar) }).toFixed(3) // => '1027.087'
  */
 export function seawaterDensityTeos10(state: Teos10State): Density {
+  requireKeys('state', state, { salinity: true, temperature: true, pressure: true })
   requireWithin('salinity', state.salinity, salinityRange)
   requireWithin('temperature', state.temperature, temperatureRange)
   requireWithin('pressure', state.pressure, pressureRange)

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import { type Accepted, celsius, one, requireWithin, type Speed } from '../units/index.ts'
 import { onScaleOf1968 } from './salinity.ts'
 import { type SeawaterState, seaPressure, seawaterRanges } from './seawater-density.ts'
@@ -23,6 +24,7 @@ const temperatureRange: Accepted = {
  * speedOfSoundInWater(sea).toFixed(1) // => '1489.8'
  */
 export function speedOfSoundInWater(state: SeawaterState): Speed {
+  requireKeys('state', state, { salinity: true, temperature: true, pressure: true })
   requireWithin('salinity', state.salinity, salinityRange)
   requireWithin('temperature', state.temperature, temperatureRange)
   requireWithin('pressure', state.pressure, seawaterRanges.pressure)

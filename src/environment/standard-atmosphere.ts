@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import type {
   AbsolutePressure,
   Accepted,
@@ -136,6 +137,7 @@ export function stationPressure(at: {
   readonly altimeterSetting: AbsolutePressure
   readonly altitude: Altitude
 }): AbsolutePressure {
+  requireKeys('at', at, { altimeterSetting: true, altitude: true })
   requireWithin('altimeterSetting', at.altimeterSetting, altimeterRange)
   requireWithin('altitude', at.altitude, altitudeRange)
   return pressureAtHeight(geopotentialHeight(at.altitude) + heightAtPressure(at.altimeterSetting)) as AbsolutePressure

@@ -1,4 +1,4 @@
-import { faultOfRow, LitrebarError, requireRows, rowCodes } from '../errors/index.ts'
+import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Acceleration,
@@ -83,6 +83,7 @@ export function pressureAtDepth(at: WaterColumn & { readonly depth: Depth }): Ab
  * depthAtPressure({ pressure: absolute(3, bar), ...lake }).toFixed(2) // => '21.97'
  */
 export function depthAtPressure(at: WaterColumn & { readonly pressure: AbsolutePressure }): Depth {
+  requireKeys('at', at, { surfacePressure: true, density: true, gravity: false, pressure: true })
   const perMetre = weightPerVolume(at)
   requireWithin('pressure', at.pressure, pressureRange)
   requireBelowSurface(at.pressure, at.surfacePressure)

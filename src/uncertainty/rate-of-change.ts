@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import { type Accepted, type Duration, one, requireWithin, second } from '../units/index.ts'
 
 /** Readings at equal intervals that a rate is worked out from. */
@@ -28,6 +28,7 @@ const interval: Accepted = { above: 0, unit: second, hint: 'Readings need time b
  * slopeUncertainty(noise).toFixed(5) // => '0.00550'
  */
 export function slopeUncertainty(readings: EvenReadings): number {
+  requireKeys('readings', readings, { standardUncertainty: true, interval: true, count: true })
   const { standardUncertainty, count } = readings
   requireWithin('readings.standardUncertainty', standardUncertainty, noise)
   requireWithin('readings.interval', readings.interval, interval)

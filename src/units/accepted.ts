@@ -1,4 +1,4 @@
-import { LitrebarError, shown } from '../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../errors/index.ts'
 import type { Unit } from './unit.ts'
 
 /**
@@ -26,6 +26,15 @@ export interface Accepted {
  *   `input` for a value that is missing or no number
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
+  requireKeys('accepted', accepted, {
+    above: false,
+    atLeast: false,
+    below: false,
+    atMost: false,
+    unit: true,
+    hint: true,
+    code: false,
+  })
   if (isWithin(value, accepted)) return
   const { hint, unit, code = 'range' } = accepted
   const isNumber = typeof value === 'number'
@@ -54,6 +63,15 @@ const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at
  * @returns false also for NaN, the infinities and what is no number
  */
 export function isWithin(value: number, accepted: Accepted): boolean {
+  requireKeys('accepted', accepted, {
+    above: false,
+    atLeast: false,
+    below: false,
+    atMost: false,
+    unit: true,
+    hint: true,
+    code: false,
+  })
   const { factor, offset } = accepted.unit
   const shift = offset ?? 0
   const { above, atLeast, below, atMost } = accepted

@@ -1,3 +1,5 @@
+import { LitrebarError, requireKeys, requireWord, shown } from '../errors/index.ts'
+import { quantityOf } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import type { Quantity } from './quantity.ts'
 import { type RoundingRule, round } from './round.ts'
@@ -27,7 +29,19 @@ export function format<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule & NumberStyle,
 ): string {
-  return withUnit(withNumberStyle(round(q, options).text, options), options.unit)
+  requireKeys('options', options, {
+    unit: true,
+    step: false,
+    decimals: false,
+    figures: false,
+    toward: false,
+    ties: false,
+    use: false,
+    decimal: false,
+    grouping: false,
+  })
+  const { decimal = 'point', grouping = 'thin space', ...rule } = options
+  return withUnit(withNumberStyle(round(q, rule as typeof options).text, { decimal, grouping }), options.unit)
 }
 
 /**
@@ -40,7 +54,11 @@ export function format<D extends Dimension>(
  * withNumberStyle('-12345.60', { decimal: 'comma' }) // => '−12\u202f345,60'
  */
 export function withNumberStyle(text: string, style: NumberStyle = {}): string {
+  requireKeys('style', style, { decimal: false, grouping: false })
+  if (typeof text !== 'string') throw notText(text)
   const { decimal = 'point', grouping = 'thin space' } = style
+  requireWord('style.decimal', decimal, ['point', 'comma'])
+  requireWord('style.grouping', grouping, ['thin space', 'none'])
   const [whole = '', decimals] = text.replace('-', '').split('.')
   const grouped = grouping === 'none' || whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, thinSpace)
   const sign = text.startsWith('-') ? '−' : ''
@@ -55,5 +73,17 @@ export function withNumberStyle(text: string, style: NumberStyle = {}): string {
  * @returns number and unit
  */
 export function withUnit(text: string, unit: Unit): string {
+  if (typeof text !== 'string') throw notText(text)
+  quantityOf('unit', unit)
   return unit.symbol === '' ? text : text + thinSpace + unit.symbol
+}
+
+function notText(text: unknown): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument: 'text',
+    value: shown(text),
+    expected: 'a number as text',
+    hint: 'Pass the text that round() gives.',
+  })
 }

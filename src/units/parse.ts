@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import {
   absolute,
   altitudeOf,
@@ -112,6 +112,7 @@ export function parseQuantity<Kind extends ParsedKind>(
   kind: Kind,
   options: ParseOptions = {},
 ): ParsedKinds[Kind] {
+  requireKeys('options', options, { decimal: false })
   const reading: Reading =
     kind in readings ? readings[kind as keyof typeof readings] : measured(kind as MeasuredDimension)
   const { number, end } = readNumber(text, options.decimal)

@@ -1,4 +1,5 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord, shown } from '../errors/index.ts'
+import { quantityOf, requireNumber } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import type { Quantity } from './quantity.ts'
 import { type RoundingUseId, roundingUses } from './rounding-uses.table.ts'
@@ -46,8 +47,19 @@ export function round<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule,
 ): Rounded {
+  requireKeys('options', options, {
+    unit: true,
+    step: false,
+    decimals: false,
+    figures: false,
+    toward: false,
+    ties: false,
+    use: false,
+  })
   const { unit } = options
-  return roundNumber((q - (unit.offset ?? 0)) / unit.factor, options)
+  requireNumber('q', q)
+  quantityOf('options.unit', unit)
+  return rounded((q - (unit.offset ?? 0)) / unit.factor, options)
 }
 
 /**
@@ -61,6 +73,10 @@ export function round<D extends Dimension>(
  * roundNumber(2.5, { decimals: 0 }).text // => '2'
  */
 export function roundNumber(n: number, rule: RoundingRule): Rounded {
+  return rounded(n, rule)
+}
+
+function rounded(n: number, rule: RoundingRule): Rounded {
   requireRule(n, rule)
   const side = rule.toward === 'caution' ? roundingUses[rule.use].side : (rule.toward ?? 'nearest')
   const exact = decimalOf(side === 'nearest' ? n : Number(n.toPrecision(12)))
@@ -137,6 +153,19 @@ function wordsOf(rule: RoundingRule, side: 'up' | 'down' | 'nearest'): string {
 }
 
 function requireRule(n: number, rule: RoundingRule): void {
+  const finenesses = [rule.step, rule.decimals, rule.figures].filter((given) => given !== undefined).length
+  if (finenesses !== 1) {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'rule',
+      value: finenesses === 0 ? 'without a fineness' : 'with more than one fineness',
+      expected: 'one of step, decimals and figures',
+      hint: 'State how fine the number shall be, once.',
+    })
+  }
+  if (rule.toward !== undefined) requireWord('toward', rule.toward, ['nearest', 'up', 'down', 'caution'])
+  if (rule.ties !== undefined) requireWord('ties', rule.ties, ['even', 'away'])
+  if (rule.toward === 'caution') requireWord('use', rule.use, Object.keys(roundingUses) as RoundingUseId[])
   if (!Number.isFinite(n)) throw refusal('n', n, 'a finite number', 'Replace a missing value before rounding.')
   const { step, decimals, figures } = rule
   if (step !== undefined && !(step > 0 && step < Infinity))
@@ -152,6 +181,6 @@ function requireRule(n: number, rule: RoundingRule): void {
     throw refusal('figures', figures, 'a whole number from 1 to 100', 'State how many significant figures are shown.')
 }
 
-function refusal(argument: string, value: number, expected: string, hint: string): LitrebarError {
-  return new LitrebarError({ code: 'range', argument, value: String(value), expected, hint })
+function refusal(argument: string, value: unknown, expected: string, hint: string): LitrebarError {
+  return new LitrebarError({ code: 'range', argument, value: shown(value), expected, hint })
 }

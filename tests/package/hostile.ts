@@ -105,6 +105,7 @@ export function notFiniteIn(value: unknown, place = 'result', seen: Set<unknown>
   if (typeof value !== 'object' || value === null || seen.has(value)) return undefined
   seen.add(value)
   for (const [key, part] of Object.entries(value)) {
+    if (key === 'degreesOfFreedom' && part === Infinity) continue // documented: a standard uncertainty known exactly
     const found = notFiniteIn(part, `${place}.${key}`, seen)
     if (found !== undefined) return found
   }
@@ -117,7 +118,7 @@ function* placesIn(value: unknown, place: Place, depth: number): Generator<Place
   if (Array.isArray(value)) {
     const last = depth === 0 ? value.length : Math.min(value.length, 1)
     for (let i = 0; i < last; i++) yield* placesIn(value[i], [...place, i], depth + 1)
-  } else if (isRecord(value) && !(depth > 1 && isUnit(value))) {
+  } else if (isRecord(value) && !isUnit(value)) {
     for (const [key, part] of Object.entries(value)) yield* placesIn(part, [...place, key], depth + 1)
   }
 }
@@ -146,7 +147,8 @@ function isUnit(value: Readonly<Record<string, unknown>>): boolean {
   return 'symbol' in value && 'factor' in value
 }
 
-/** Rows of tables may carry more than a function reads: a source, a remark. */
+/** Rows of tables and sets of columns may carry more than a function reads: a source, a remark, another column. */
 function isRow(value: Readonly<Record<string, unknown>>): boolean {
-  return isUnit(value) || 'source' in value || 'place' in value
+  const isColumns = Object.values(value).some((part) => ArrayBuffer.isView(part))
+  return isUnit(value) || isColumns || 'source' in value || 'place' in value
 }

@@ -64,7 +64,9 @@ test('the refusal names what was given and what to use', () => {
   expect(() => absolute(200, litre as never)).toThrow(
     'absolute pressure is 200 L, expected a unit of pressure. Use bar or psi.',
   )
-  expect(() => temperatureOf(15, bar as never)).toThrow('15 bar, expected a unit of temperature. Use celsius or fahrenheit.')
+  expect(() => temperatureOf(15, bar as never)).toThrow(
+    '15 bar, expected a unit of temperature. Use celsius or fahrenheit.',
+  )
   expect(() => gauge('232' as never, bar)).toThrow("gauge pressure is '232', expected a number.")
   expect(() => measure(1, 0 as never)).toThrow('measure is 1 with 0 for its unit, expected a unit of any quantity')
   expect(() => freeGasOf(1, litre, undefined as never)).toThrow('reference.name is missing, expected a reference')

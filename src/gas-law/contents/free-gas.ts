@@ -1,5 +1,7 @@
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { mole } from '../../units/amount.ts'
+import { bar } from '../../units/pressure.ts'
 import type { Amount, Fraction, FreeGas } from '../../units/quantity.ts'
 import { litre } from '../../units/volume.ts'
 import type { Mixture } from '../mixture/mixture.ts'
@@ -8,6 +10,16 @@ import { amountOfGas, type GasContents, type GasModelOption } from './gas-conten
 import type { ReferenceCondition } from './reference-condition.ts'
 
 const amountRange: Accepted = { atLeast: 0, atMost: 1e9, unit: mole, hint: 'Check the unit of the amount.' }
+const vapourRange: Accepted = { atLeast: 0, atMost: 1, unit: bar, hint: 'Give what the vapour takes of the pressure.' }
+const referenceKeys = {
+  name: true,
+  pressure: true,
+  temperature: true,
+  moisture: false,
+  waterVapourPressure: true,
+  source: false,
+  place: false,
+}
 const freeGasRange: Accepted = { atLeast: 0, atMost: 1e10, unit: litre, hint: 'Check the unit of the volume.' }
 
 /**
@@ -37,7 +49,20 @@ export function freeGas<Name extends string>(
   contents: GasContents,
   options: GasModelOption & { readonly reference: ReferenceCondition<Name> },
 ): FreeGas<Name> {
-  return freeGasOfAmount(amountOfGas(contents, options), { ...options, mixture: contents.mixture })
+  requireKeys('contents', contents, {
+    internalVolume: true,
+    pressure: false,
+    temperature: true,
+    mixture: true,
+    gaugePressure: false,
+    ambientPressure: false,
+    elasticExpansion: false,
+  })
+  requireKeys('options', options, { gas: false, reference: true })
+  return freeGasOfAmount(amountOfGas(contents, { gas: options.gas ?? 'real' }), {
+    ...options,
+    mixture: contents.mixture,
+  })
 }
 
 /**
@@ -56,6 +81,7 @@ export function freeGasOfAmount<Name extends string>(
   amount: Amount,
   options: GasModelOption & { readonly reference: ReferenceCondition<Name>; readonly mixture: Mixture },
 ): FreeGas<Name> {
+  requireKeys('options', options, { gas: false, reference: true, mixture: true })
   requireWithin('amount', amount, amountRange)
   return (amount / amountPerFreeGas(options)) as FreeGas<Name>
 }
@@ -76,6 +102,7 @@ export function amountOfFreeGas<Name extends string>(
   freeGas: FreeGas<Name>,
   options: GasModelOption & { readonly reference: ReferenceCondition<NoInfer<Name>>; readonly mixture: Mixture },
 ): Amount {
+  requireKeys('options', options, { gas: false, reference: true, mixture: true })
   requireWithin('freeGas', freeGas, freeGasRange)
   return (freeGas * amountPerFreeGas(options)) as Amount
 }
@@ -100,6 +127,7 @@ export function freeGasAt<From extends string, To extends string>(
     readonly mixture: Mixture
   },
 ): FreeGas<To> {
+  requireKeys('options', options, { gas: false, from: true, to: true, mixture: true })
   const { from, to, ...rest } = options
   return freeGasOfAmount(amountOfFreeGas(freeGas, { reference: from, ...rest }), { reference: to, ...rest })
 }
@@ -133,6 +161,16 @@ export function freeGasByModel<Name extends string>(
   contents: GasContents,
   options: { readonly reference: ReferenceCondition<Name> },
 ): FreeGasByModel<Name> {
+  requireKeys('contents', contents, {
+    internalVolume: true,
+    pressure: false,
+    temperature: true,
+    mixture: true,
+    gaugePressure: false,
+    ambientPressure: false,
+    elasticExpansion: false,
+  })
+  requireKeys('options', options, { reference: true })
   const real = freeGas(contents, { ...options, gas: 'real' })
   const ideal = freeGas(contents, { ...options, gas: 'ideal' })
   return { real, ideal, overstatement: (ideal / real - 1) as Fraction }
@@ -142,7 +180,9 @@ export function freeGasByModel<Name extends string>(
 export function amountPerFreeGas(
   options: GasModelOption & { readonly reference: ReferenceCondition; readonly mixture: Mixture },
 ): number {
+  requireKeys('options.reference', options.reference, referenceKeys)
   const { pressure, temperature, waterVapourPressure } = options.reference
+  requireWithin('options.reference.waterVapourPressure', waterVapourPressure, vapourRange)
   const density = molarDensityBy(options.gas ?? 'real', options.mixture, pressure, temperature)
   return density * (1 - waterVapourPressure / pressure)
 }

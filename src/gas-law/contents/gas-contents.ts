@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { toAbsolute } from '../../units/convert.ts'
 import { bar } from '../../units/pressure.ts'
@@ -87,6 +88,16 @@ const testPressure: Accepted = { above: 0, atMost: 2000, unit: bar, hint: 'Give 
  * inUnit(amountOfGas(contents), mole).toFixed(1) // => '98.0'
  */
 export function amountOfGas(contents: GasContents, options: GasModelOption = {}): Amount {
+  requireKeys('contents', contents, {
+    internalVolume: true,
+    pressure: false,
+    temperature: true,
+    mixture: true,
+    gaugePressure: false,
+    ambientPressure: false,
+    elasticExpansion: false,
+  })
+  requireKeys('options', options, { gas: false })
   const { volume, pressure } = filling(contents)
   return (volume * molarDensityBy(options.gas ?? 'real', contents.mixture, pressure, contents.temperature)) as Amount
 }
@@ -109,6 +120,16 @@ export function amountOfGas(contents: GasContents, options: GasModelOption = {})
  * inUnit(massOfGas(contents), kilogram).toFixed(2) // => '2.84'
  */
 export function massOfGas(contents: GasContents, options: GasModelOption = {}): Mass {
+  requireKeys('contents', contents, {
+    internalVolume: true,
+    pressure: false,
+    temperature: true,
+    mixture: true,
+    gaugePressure: false,
+    ambientPressure: false,
+    elasticExpansion: false,
+  })
+  requireKeys('options', options, { gas: false })
   return (amountOfGas(contents, options) * molarMass(contents.mixture)) as Mass
 }
 

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, Temperature } from '../../units/quantity.ts'
@@ -26,6 +27,7 @@ const temperatureRange: Accepted = { atLeast: -40, atMost: 60, unit: celsius, hi
  * atpd({ name: 'bench', pressure: absolute(990, millibar), temperature: temperatureOf(18, celsius) }).name // => 'ATPD bench'
  */
 export function atpd<const Name extends string>(measured: MeasuredState<Name>): ReferenceCondition<`ATPD ${Name}`> {
+  requireKeys('measured', measured, { name: true, pressure: true, temperature: true })
   return atState('ATPD', measured, 'dry')
 }
 
@@ -42,6 +44,7 @@ export function atpd<const Name extends string>(measured: MeasuredState<Name>): 
  * inUnit(spirometer.waterVapourPressure, millibar).toFixed(2) // => '20.65'
  */
 export function atps<const Name extends string>(measured: MeasuredState<Name>): ReferenceCondition<`ATPS ${Name}`> {
+  requireKeys('measured', measured, { name: true, pressure: true, temperature: true })
   return atState('ATPS', measured, 'saturated')
 }
 
@@ -59,6 +62,7 @@ export function btpsAt<const Name extends string>(ambient: {
   readonly name: Name
   readonly pressure: AbsolutePressure
 }): ReferenceCondition<`BTPS ${Name}`> {
+  requireKeys('ambient', ambient, { name: true, pressure: true })
   return atState('BTPS', { ...ambient, temperature: 310.15 as Temperature }, 'saturated')
 }
 

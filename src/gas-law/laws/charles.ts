@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { GasVolume, Temperature } from '../../units/quantity.ts'
 import {
   finalTemperature,
@@ -39,5 +40,11 @@ const law: Law<CharlesStates> = { initialVolume, initialTemperature, finalVolume
  * inUnit(finalVolume, litre).toFixed(2) // => '9.33'
  */
 export function charles(knowns: OneOmitted<CharlesStates>): CharlesStates {
+  requireKeys('knowns', knowns, {
+    finalVolume: false,
+    initialTemperature: false,
+    finalTemperature: false,
+    initialVolume: false,
+  })
   return solveForOmitted(law, knowns)
 }

@@ -68,11 +68,14 @@ export function solveForOmitted<Quantities>(
 
 // Says what `requireWithin` says, without the cases that no law has: the ideal laws together weigh less than 1 kB.
 function checked(argument: string, value: number, { atMost, unit }: Factor): number {
-  if (value > 0 && value <= atMost * unit.factor) return value // NaN fails both comparisons
+  if (typeof value === 'number' && value > 0 && value <= atMost * unit.factor) return value // NaN fails both comparisons
   throw new LitrebarError({
     code: 'range',
     argument,
-    value: `${Number((value / unit.factor).toPrecision(12))} ${unit.symbol}`.trim(),
+    value:
+      typeof value === 'number'
+        ? `${Number((value / unit.factor).toPrecision(12))} ${unit.symbol}`.trim()
+        : `of type ${typeof value}`,
     expected: `above 0 and at most ${atMost} ${unit.symbol}`.trim(),
     hint,
     accepted: { above: 0, atMost, unit: unit.symbol },

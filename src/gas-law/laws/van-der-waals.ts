@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { molePerLitre } from '../../units/molar.ts'
 import { bar } from '../../units/pressure.ts'
@@ -28,6 +28,7 @@ export function vanDerWaalsPressure(state: {
   readonly temperature: Temperature
   readonly molarDensity: MolarDensity
 }): AbsolutePressure {
+  requireKeys('state', state, { constants: true, temperature: true, molarDensity: true })
   const { a, b } = inSi(state.constants)
   requireWithin('temperature', state.temperature, temperatureRange)
   requireWithin('molarDensity', state.molarDensity, {
@@ -57,6 +58,7 @@ export function vanDerWaalsMolarDensity(state: {
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure
 }): MolarDensity {
+  requireKeys('state', state, { constants: true, temperature: true, pressure: true })
   const { a, b } = inSi(state.constants)
   const { temperature, pressure } = state
   requireWithin('temperature', temperature, temperatureRange)

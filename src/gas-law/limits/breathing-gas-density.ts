@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -62,6 +63,8 @@ export function assessGasDensity(
   gas: BreathedGas,
   options: { readonly limit: GasDensityLimit; readonly gas?: GasModel },
 ): Assessment<Density> {
+  requireKeys('gas', gas, { mixture: true, pressure: true, temperature: true })
+  requireKeys('options', options, { limit: true, gas: false })
   const { limit } = options
   const value = breathedDensity(gas, options.gas ?? 'real')
   const most = (limit.atMost.value * limit.atMost.unit.factor) as Density
@@ -116,6 +119,8 @@ export function pressureAtGasDensity(
   gas: { readonly mixture: Mixture; readonly density: Density; readonly temperature: Temperature },
   options: { readonly gas?: GasModel } = {},
 ): AbsolutePressure {
+  requireKeys('gas', gas, { mixture: true, density: true, temperature: true })
+  requireKeys('options', options, { gas: false })
   const { mixture, density, temperature } = gas
   requireWithin('density', density, densityRange)
   requireWithin('temperature', temperature, temperatureRange)

@@ -1,5 +1,5 @@
 import { depthAtPressure, pressureAtDepth, type WaterColumn } from '../../environment/index.ts'
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { bar } from '../../units/pressure.ts'
@@ -56,6 +56,13 @@ const cautions: readonly CautionId[] = ['oxygen-limits', 'analyse-mixture']
 export function maximumOperatingDepth(
   at: WaterColumn & { readonly mixture: Mixture; readonly maximumOxygenPartialPressure: AbsolutePressure },
 ): OxygenDepthLimit {
+  requireKeys('at', at, {
+    surfacePressure: true,
+    density: true,
+    gravity: false,
+    mixture: true,
+    maximumOxygenPartialPressure: true,
+  })
   const { mixture, maximumOxygenPartialPressure: limit, ...water } = at
   requireWithin('maximumOxygenPartialPressure', limit, highest)
   requireOxygen(mixture)
@@ -89,6 +96,13 @@ export function maximumOperatingDepth(
 export function minimumOperatingDepth(
   at: WaterColumn & { readonly mixture: Mixture; readonly minimumOxygenPartialPressure: AbsolutePressure },
 ): OxygenDepthLimit {
+  requireKeys('at', at, {
+    surfacePressure: true,
+    density: true,
+    gravity: false,
+    mixture: true,
+    minimumOxygenPartialPressure: true,
+  })
   const { mixture, minimumOxygenPartialPressure: limit, ...water } = at
   requireWithin('minimumOxygenPartialPressure', limit, lowest)
   requireOxygen(mixture)
@@ -117,9 +131,16 @@ export function minimumOperatingDepth(
 export function richestMixture(
   at: WaterColumn & { readonly depth: Depth; readonly maximumOxygenPartialPressure: AbsolutePressure },
 ): RichestMixture {
-  const limit = at.maximumOxygenPartialPressure
+  requireKeys('at', at, {
+    surfacePressure: true,
+    density: true,
+    gravity: false,
+    depth: true,
+    maximumOxygenPartialPressure: true,
+  })
+  const { maximumOxygenPartialPressure: limit, ...place } = at
   requireWithin('maximumOxygenPartialPressure', limit, highest)
-  const pressure = pressureAtDepth(at)
+  const pressure = pressureAtDepth(place)
   return pressure > limit
     ? { oxygenFraction: (limit / pressure) as MoleFraction, oxygenPartialPressure: limit, cautions }
     : { oxygenFraction: 1 as MoleFraction, oxygenPartialPressure: pressure, cautions }

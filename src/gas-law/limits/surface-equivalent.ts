@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import { bar } from '../../units/pressure.ts'
@@ -32,6 +33,7 @@ export function surfaceEquivalentFraction(at: {
   readonly pressure: AbsolutePressure
   readonly surfacePressure: AbsolutePressure
 }): Fraction {
+  requireKeys('at', at, { fraction: true, pressure: true, surfacePressure: true })
   requireWithin('fraction', at.fraction, fractionRange)
   requireWithin('pressure', at.pressure, pressureRange)
   requireWithin('surfacePressure', at.surfacePressure, surfaceRange)

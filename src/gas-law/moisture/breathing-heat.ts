@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -82,6 +83,13 @@ const waterMolarMass = 0.018015268
  * const shown = `${warming.toFixed(0)} W and ${humidifying.toFixed(0)} W` // => '69 W and 37 W'
  */
 export function breathingHeat(ventilation: Ventilation): BreathingHeat {
+  requireKeys('ventilation', ventilation, {
+    mixture: true,
+    pressure: true,
+    inspiredTemperature: true,
+    expiredTemperature: true,
+    respiratoryMinuteVolume: true,
+  })
   const { mixture, pressure, inspiredTemperature, expiredTemperature, respiratoryMinuteVolume } = ventilation
   requireWithin('pressure', pressure, pressureRange)
   requireWithin('inspiredTemperature', inspiredTemperature, inspiredRange)

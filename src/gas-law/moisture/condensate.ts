@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -58,6 +59,7 @@ export function condensate(air: {
   readonly delivered: { readonly pressure: AbsolutePressure; readonly temperature: Temperature }
   readonly intakeVolume: GasVolume
 }): Condensate {
+  requireKeys('air', air, { intake: true, delivered: true, intakeVolume: true })
   const { intake, delivered, intakeVolume } = air
   requireWithin('intakeVolume', intakeVolume, volumeRange)
   const takenIn = waterFractionFromHumidity(intake)

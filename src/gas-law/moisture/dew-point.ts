@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -47,6 +47,7 @@ export interface OverPhase {
 export function saturatedWaterFraction(
   state: { readonly temperature: Temperature; readonly pressure: AbsolutePressure } & OverPhase,
 ): MoleFraction {
+  requireKeys('state', state, { temperature: true, pressure: true, over: false })
   requireEnhancementState(state)
   const { temperature, pressure, over } = state
   if (over === undefined) return saturatedFraction(temperature, pressure).fraction as MoleFraction
@@ -69,6 +70,7 @@ export function saturatedWaterFraction(
 export function dewPoint(
   state: { readonly waterFraction: MoleFraction; readonly pressure: AbsolutePressure } & OverPhase,
 ): DewPoint {
+  requireKeys('state', state, { waterFraction: true, pressure: true, over: false })
   const { waterFraction, pressure } = state
   requireWithin('waterFraction', waterFraction, waterFractionRange)
   requireEnhancementPressure(pressure)
@@ -148,6 +150,7 @@ export function dewPointAtPressure(
     readonly toPressure: AbsolutePressure
   } & OverPhase,
 ): DewPoint {
+  requireKeys('change', change, { dewPoint: true, pressure: true, toPressure: true, over: false })
   const { dewPoint: temperature, pressure, over } = change
   const waterFraction = saturatedWaterFraction({ temperature, pressure, ...(over === undefined ? {} : { over }) })
   return dewPoint({ waterFraction, pressure: change.toPressure })

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import type { SourceId } from '../../references/sources.ts'
 import {
   type AbsolutePressure,
@@ -79,6 +79,7 @@ export function enhancementFactor(state: {
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure
 }): Fraction {
+  requireKeys('state', state, { temperature: true, pressure: true })
   requireEnhancementState(state)
   const { temperature, pressure } = state
   return ((saturatedFraction(temperature, pressure).fraction * pressure) / overStablePhase(temperature)) as Fraction
@@ -98,6 +99,7 @@ export function enhancementFactorInHelium(state: {
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure
 }): Fraction {
+  requireKeys('state', state, { temperature: true, pressure: true })
   requireEnhancementState(state)
   const { temperature, pressure } = state
   return (pressedVapourPressure(temperature, pressure) / overStablePhase(temperature)) as Fraction

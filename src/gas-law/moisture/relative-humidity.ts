@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -40,6 +41,7 @@ export function relativeHumidity(state: {
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure
 }): Fraction {
+  requireKeys('state', state, { waterFraction: true, temperature: true, pressure: true })
   requireWithin('waterFraction', state.waterFraction, waterFractionRange)
   const { temperature, pressure } = state
   return (state.waterFraction / saturatedWaterFraction({ temperature, pressure })) as Fraction
@@ -61,6 +63,7 @@ export function waterFractionFromHumidity(state: {
   readonly temperature: Temperature
   readonly pressure: AbsolutePressure
 }): MoleFraction {
+  requireKeys('state', state, { relativeHumidity: true, temperature: true, pressure: true })
   requireWithin('relativeHumidity', state.relativeHumidity, humidityRange)
   const { temperature, pressure } = state
   return fractionOf(state.relativeHumidity * saturatedWaterFraction({ temperature, pressure }))

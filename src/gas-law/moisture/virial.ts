@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -90,6 +91,7 @@ export function waterFugacityInAir(state: {
   readonly pressure: AbsolutePressure
   readonly temperature: Temperature
 }): AbsolutePressure {
+  requireKeys('state', state, { waterFraction: true, pressure: true, temperature: true })
   const { waterFraction: x, pressure, temperature } = state
   requireWithin('waterFraction', x, fractionRange)
   requireWithin('pressure', pressure, pressureRange)

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -43,6 +43,7 @@ export function humidityRatioFromWetBulb(reading: {
   readonly wetBulb: Temperature
   readonly pressure: AbsolutePressure
 }): Fraction {
+  requireKeys('reading', reading, { temperature: true, wetBulb: true, pressure: true })
   const { temperature, wetBulb, pressure } = reading
   requireWithin('temperature', temperature, temperatureRange)
   requireWithin('wetBulb', wetBulb, temperatureRange)

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -55,6 +55,7 @@ export interface DissolvingWater {
  * bunsenCoefficient('oxygen', water).toFixed(5) // => '0.03105'
  */
 export function bunsenCoefficient(gas: SeaDissolvedGas, water: DissolvingWater): Fraction {
+  requireKeys('water', water, { temperature: true, salinity: true })
   requireGas(gas, bunsenTable)
   requireWater(water)
   const { a, b, factor } = bunsenTable[gas]
@@ -79,8 +80,10 @@ export function dissolvedConcentration(
   gas: SeaDissolvedGas,
   water: DissolvingWater & { readonly partialPressure: AbsolutePressure },
 ): MolarDensity {
+  requireKeys('water', water, { temperature: true, salinity: true, partialPressure: true })
   requireWithin('partialPressure', water.partialPressure, pressureRange)
-  const perAtmosphere = bunsenCoefficient(gas, water) / molarVolume
+  const perAtmosphere =
+    bunsenCoefficient(gas, { temperature: water.temperature, salinity: water.salinity }) / molarVolume
   return ((perAtmosphere * water.partialPressure) / atmosphere.factor) as MolarDensity
 }
 
@@ -101,6 +104,7 @@ const molarVolume = 0.022_413_97
  * millilitrePerLitre.toFixed(2) // => '6.32'
  */
 export function airSaturation(gas: 'oxygen' | 'nitrogen' | 'argon', water: DissolvingWater): Fraction {
+  requireKeys('water', water, { temperature: true, salinity: true })
   requireGas(gas, airSaturationTable)
   requireWater(water)
   const { a, b } = airSaturationTable[gas]

@@ -1,4 +1,4 @@
-import { LitrebarError, rowCodes, shown } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, rowCodes, shown } from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
@@ -47,6 +47,7 @@ export interface CompiledMixture extends Box, Table {
  * compiledMolarDensity(air, absolute(200, bar), temperatureOf(20, celsius)).toFixed(1) // => '7991.2'
  */
 export function compileMixture(mixture: Mixture, options: CompileOptions): CompiledMixture {
+  requireKeys('options', options, { tolerance: true, temperature: true, pressure: true })
   const { tolerance } = options
   requireWithin('options.tolerance', tolerance, { atLeast: 1e-12, atMost: 0.01, unit: one, hint: '5e-9 is usual.' })
   requireBox('options.temperature', options.temperature)

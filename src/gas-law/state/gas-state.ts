@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type {
   AbsolutePressure,
   Density,
@@ -89,6 +90,7 @@ export function gasState(
   at: PressureTemperature,
   options: { readonly extrapolate?: boolean } = {},
 ): GasState {
+  requireKeys('options', options, { extrapolate: false })
   const { pressure, temperature } = at
   if (options.extrapolate === true) requireExtrapolatedRange(pressure, temperature)
   else requireStateRange(pressure, temperature)

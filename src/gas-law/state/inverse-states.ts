@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { joulePerMole, joulePerMoleKelvin, molePerCubicMetre } from '../../units/molar.ts'
 import type {
@@ -102,6 +102,7 @@ export function temperatureAtEntropy(
   at: { readonly molarEntropy: MolarHeatCapacity; readonly pressure: AbsolutePressure },
   options: { readonly extrapolate?: boolean } = {},
 ): Temperature {
+  requireKeys('options', options, { extrapolate: false })
   requireWithin('at.molarEntropy', at.molarEntropy, entropy)
   const judge = (state: Float64Array, trial: number): Excess => ({
     excess: (state[8] as number) - at.molarEntropy,

@@ -1,3 +1,4 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { SourceId } from '../../references/sources.ts'
 import {
   type AbsolutePressure,
@@ -70,6 +71,8 @@ export function diffusivity(
   pair: DiffusionPair,
   state: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
 ): Diffusivity {
+  requireWord('pair', pair, Object.keys(diffusionTable) as DiffusionPair[])
+  requireKeys('state', state, { pressure: true, temperature: true })
   requireWithin('pressure', state.pressure, pressureRange)
   requireWithin('temperature', state.temperature, temperatureRange)
   const { at0Celsius, at20Celsius } = diffusionTable[pair]

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -47,6 +47,7 @@ export function viscosity(
   mixture: Mixture,
   state: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
 ): Viscosity {
+  requireKeys('state', state, { pressure: true, temperature: true })
   requireState(state)
   const present = carriedGases(mixture)
   const density = molarDensity(mixture, state.pressure, state.temperature)
@@ -74,6 +75,7 @@ export function thermalConductivity(
   mixture: Mixture,
   state: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
 ): ThermalConductivity {
+  requireKeys('state', state, { pressure: true, temperature: true })
   requireState(state)
   const present = carriedGases(mixture)
   const density = molarDensity(mixture, state.pressure, state.temperature)
@@ -107,6 +109,7 @@ export function airViscosity(state: {
   readonly pressure: AbsolutePressure
   readonly temperature: Temperature
 }): Viscosity {
+  requireKeys('state', state, { pressure: true, temperature: true })
   requireState(state)
   const { temperature } = state
   const density = molarDensity(dryAir, state.pressure, temperature)
@@ -128,6 +131,7 @@ export function airThermalConductivity(state: {
   readonly pressure: AbsolutePressure
   readonly temperature: Temperature
 }): ThermalConductivity {
+  requireKeys('state', state, { pressure: true, temperature: true })
   requireState(state)
   const { temperature } = state
   const density = molarDensity(dryAir, state.pressure, temperature)

@@ -75,7 +75,7 @@ export function throttledTemperature(
     unit: bar,
     hint: 'Gas flows towards the lower pressure.',
   })
-  const { molarEnthalpy } = gasState(mixture, before)
+  const { molarEnthalpy } = gasState(mixture, { pressure: before.pressure, temperature: before.temperature })
   return temperatureAtEnthalpy(mixture, { molarEnthalpy, pressure: after })
 }
 
@@ -161,7 +161,11 @@ export function assessCold(at: ColdCase): AssessedCold {
   const mass = molarMass(mixture)
   const massFlow = at.respiratoryMinuteVolume * molarDensity(mixture, ambientPressure, waterTemperature) * mass
   const warmed = gasState(mixture, { pressure: between, temperature: waterTemperature })
-  const requiredHeat = (massFlow * (warmed.molarEnthalpy - gasState(mixture, before).molarEnthalpy)) / mass
+  const requiredHeat =
+    (massFlow *
+      (warmed.molarEnthalpy -
+        gasState(mixture, { pressure: before.pressure, temperature: before.temperature }).molarEnthalpy)) /
+    mass
   const specificHeat = warmed.isobaricHeatCapacity / mass
   const inhalationMassFlow = massFlow / inhalationShare
   const zero = 273.15 as Temperature

@@ -69,7 +69,7 @@ export function realCriticalFlow(
   upstream: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
 ): CriticalFlow {
   const mass = molarMass(mixture)
-  const start = gasState(mixture, upstream)
+  const start = gasState(mixture, { pressure: upstream.pressure, temperature: upstream.temperature })
   const massFlux = (ratio: number): number => {
     const pressure = (upstream.pressure * ratio) as AbsolutePressure
     const temperature = temperatureAtEntropy(mixture, { molarEntropy: start.molarEntropy, pressure })

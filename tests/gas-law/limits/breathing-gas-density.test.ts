@@ -92,7 +92,7 @@ test('the temperature has no default', () => {
   const gas = { mixture: dryAir, pressure: absolute(4, bar) }
   // @ts-expect-error the temperature is missing
   expect(() => assessGasDensity(gas, { limit: hard })).toThrow(
-    expect.objectContaining({ code: 'input', argument: 'temperature' }),
+    expect.objectContaining({ code: 'input', argument: 'gas.temperature' }),
   )
   expect(assessGasDensity({ ...gas, temperature: temperatureOf(37, celsius) }, { limit: hard }).verdict).toBe('within')
 })
