@@ -74,7 +74,7 @@ const shares: Readonly<Record<string, Share>> = {
   'the ideal gas laws': {
     code: `export { boyle, charles, combinedGasLaw, gayLussac, idealGasLaw } from 'litrebar'`,
     contains: ['boyle', 'charles', 'combinedGasLaw', 'gayLussac', 'idealGasLaw', 'all but one of', '8.314'],
-    limit: 1 * kB,
+    limit: 1.066 * kB,
   },
   'the work of one loop': {
     // Without the analysis of whole logs.
@@ -95,7 +95,7 @@ for (const [name, { code, contains, limit }] of Object.entries(shares)) {
 // A room with all that it needs of the rooms below it.
 const budgets: Readonly<Record<string, number>> = {
   errors: 1.7 * kB,
-  units: 13 * kB,
+  units: 13.5 * kB,
   references: 12 * kB,
   uncertainty: 9 * kB,
   environment: 10 * kB,

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import type { AbsolutePressure, GasVolume } from '../../units/quantity.ts'
 import {
   finalPressure,
@@ -37,11 +36,5 @@ const law: Law<BoyleStates> = { initialPressure, initialVolume, finalPressure, f
  * inUnit(boyle({ ...surface, finalPressure: absolute(4, bar) }).finalVolume, litre) // => 1.5
  */
 export function boyle(knowns: OneOmitted<BoyleStates>): BoyleStates {
-  requireKeys('knowns', knowns, {
-    initialVolume: false,
-    finalPressure: false,
-    finalVolume: false,
-    initialPressure: false,
-  })
   return solveForOmitted(law, knowns)
 }

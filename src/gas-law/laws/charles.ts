@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import type { GasVolume, Temperature } from '../../units/quantity.ts'
 import {
   finalTemperature,
@@ -40,11 +39,5 @@ const law: Law<CharlesStates> = { initialVolume, initialTemperature, finalVolume
  * inUnit(finalVolume, litre).toFixed(2) // => '9.33'
  */
 export function charles(knowns: OneOmitted<CharlesStates>): CharlesStates {
-  requireKeys('knowns', knowns, {
-    finalVolume: false,
-    initialTemperature: false,
-    finalTemperature: false,
-    initialVolume: false,
-  })
   return solveForOmitted(law, knowns)
 }

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import type { AbsolutePressure, GasVolume, Temperature } from '../../units/quantity.ts'
 import {
   finalPressure,
@@ -54,13 +53,5 @@ const law: Law<CombinedGasStates> = {
  * inUnit(finalVolume, litre).toFixed(1) // => '20.9'
  */
 export function combinedGasLaw(knowns: OneOmitted<CombinedGasStates>): CombinedGasStates {
-  requireKeys('knowns', knowns, {
-    initialVolume: false,
-    finalPressure: false,
-    finalVolume: false,
-    initialTemperature: false,
-    finalTemperature: false,
-    initialPressure: false,
-  })
   return solveForOmitted(law, knowns)
 }

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import type { AbsolutePressure, Temperature } from '../../units/quantity.ts'
 import {
   finalPressure,
@@ -42,11 +41,5 @@ const law: Law<GayLussacStates> = { initialPressure, initialTemperature, finalPr
  * inUnit(finalPressure, bar).toFixed(2) // => '9.06'
  */
 export function gayLussac(knowns: OneOmitted<GayLussacStates>): GayLussacStates {
-  requireKeys('knowns', knowns, {
-    finalPressure: false,
-    initialTemperature: false,
-    finalTemperature: false,
-    initialPressure: false,
-  })
   return solveForOmitted(law, knowns)
 }

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import { one } from '../../units/fraction.ts'
 import { gramPerMole } from '../../units/molar.ts'
 import type { Fraction, MolarMass } from '../../units/quantity.ts'
@@ -35,6 +34,5 @@ const law: Law<GrahamQuantities> = {
  * graham(masses).rateRatio.toFixed(2) // => '2.65'
  */
 export function graham(knowns: OneOmitted<GrahamQuantities>): GrahamQuantities {
-  requireKeys('knowns', knowns, { firstMolarMass: false, secondMolarMass: false, rateRatio: false })
   return solveForOmitted(law, knowns)
 }

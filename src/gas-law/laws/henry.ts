@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import { molePerLitre } from '../../units/molar.ts'
 import type { AbsolutePressure, MolarDensity } from '../../units/quantity.ts'
 import { finalPressure, hint, initialPressure, type Law, type OneOmitted, solveForOmitted } from './law.ts'
@@ -39,11 +38,5 @@ const law: Law<HenryStates> = {
  * inUnit(finalConcentration, molePerCubicMetre).toFixed(3) // => '2.000'
  */
 export function henry(knowns: OneOmitted<HenryStates>): HenryStates {
-  requireKeys('knowns', knowns, {
-    initialConcentration: false,
-    finalPartialPressure: false,
-    finalConcentration: false,
-    initialPartialPressure: false,
-  })
   return solveForOmitted(law, knowns)
 }

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import { kilogramPerCubicMetre } from '../../units/density.ts'
 import { gramPerMole } from '../../units/molar.ts'
 import type { AbsolutePressure, Density, MolarMass, Temperature } from '../../units/quantity.ts'
@@ -40,6 +39,5 @@ const law: Law<IdealGasDensity> = {
  * inUnit(density, gramPerLitre).toFixed(2) // => '4.75'
  */
 export function idealGasDensity(knowns: OneOmitted<IdealGasDensity>): IdealGasDensity {
-  requireKeys('knowns', knowns, { pressure: false, molarMass: false, density: false, temperature: false })
   return solveForOmitted(law, knowns, molarGasConstant)
 }

@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import { mole } from '../../units/amount.ts'
 import type { AbsolutePressure, Amount, GasVolume, Temperature } from '../../units/quantity.ts'
 import {
@@ -53,6 +52,5 @@ export const molarGasConstant: number = 8.31446261815324
  * inUnit(volume, litre).toFixed(3) // => '22.414'
  */
 export function idealGasLaw(knowns: OneOmitted<IdealGasState>): IdealGasState {
-  requireKeys('knowns', knowns, { temperature: false, pressure: false, volume: false, amount: false })
   return solveForOmitted(law, knowns, molarGasConstant)
 }

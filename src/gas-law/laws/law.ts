@@ -52,17 +52,18 @@ export function solveForOmitted<Quantities>(
     if (value === undefined) omitted.push(name)
     else rest /= checked(name, value, law[name]) ** law[name].exponent
   }
-  if (omitted.length !== 1) {
+  const unknown = Object.keys(all).filter((name) => !Object.hasOwn(law, name))
+  if (omitted.length !== 1 || unknown.length > 0) {
     throw new LitrebarError({
       code: 'input',
       argument: 'knowns',
-      value: `without ${omitted.join(', ') || 'a gap'}`,
+      value: `without ${omitted.join(', ') || 'a gap'}${unknown.map((name) => `, with ${name}`).join('')}`,
       expected: `all but one of ${Object.keys(law).join(', ')}`,
       hint: 'Leave out the one to be found.',
     })
   }
-  const unknown = omitted[0] as string & keyof Quantities
-  all[unknown] = checked(unknown, rest ** (1 / law[unknown].exponent), law[unknown])
+  const sought = omitted[0] as string & keyof Quantities
+  all[sought] = checked(sought, rest ** (1 / law[sought].exponent), law[sought])
   return all as Quantities
 }
 
@@ -75,7 +76,7 @@ function checked(argument: string, value: number, { atMost, unit }: Factor): num
     value:
       typeof value === 'number'
         ? `${Number((value / unit.factor).toPrecision(12))} ${unit.symbol}`.trim()
-        : `of type ${typeof value}`,
+        : typeof value,
     expected: `above 0 and at most ${atMost} ${unit.symbol}`.trim(),
     hint,
     accepted: { above: 0, atMost, unit: unit.symbol },
