@@ -1,0 +1,8 @@
+export {
+  type BoostedFill,
+  type Booster,
+  type BoosterStroke,
+  boosterDrawDown,
+  boosterStroke,
+} from './booster.ts'
+export { type BankRun, type BankYield, compressorStart, fillsFromBank, type LackedFill } from './fills-from-bank.ts'

@@ -1,0 +1,1 @@
+export { type ChargedCylinder, type ChargedEnd, chargeCylinder, fastestFill } from './charge-cylinder.ts'
