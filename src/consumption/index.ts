@@ -1,3 +1,4 @@
+export * from './circuits/index.ts'
 export * from './gas/index.ts'
 export * from './rates/index.ts'
 export * from './reserves/index.ts'

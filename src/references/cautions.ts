@@ -123,6 +123,11 @@ export const cautions = {
     appliesTo: 'filters, cartridges, intakes, breathing air from a compressor',
     source: 'common-practice',
   },
+  'breathing-loop': {
+    text: 'A breathing loop gives no warning before too little oxygen, too much of it or carbon dioxide takes away consciousness. A calculated oxygen fraction replaces no oxygen cell, and the capacity of an absorbent holds for its test conditions only.',
+    appliesTo: 'semi-closed and closed circuits',
+    source: 'common-practice',
+  },
   'altitude-pressure': {
     text: 'The standard atmosphere is not the weather: real surface pressure differs by about three per cent. Measure it where it matters.',
     appliesTo: 'surface pressure from altitude',

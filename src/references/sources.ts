@@ -960,6 +960,13 @@ export const sources = {
     publisher: 'SABS',
     kind: 'standard',
   },
+  'semi-closed-balance': {
+    title: 'Inspired oxygen of a semi-closed circuit with constant mass flow, open teaching page (one private site)',
+    edition: '2010-05-17',
+    scheme: 'equation',
+    publisher: 'therebreathersite.nl',
+    kind: 'textbook',
+  },
   'siri-1956': {
     title: 'Siri, body composition from density, two-component equation as restated in open teaching pages',
     edition: '1956',

@@ -38,7 +38,11 @@ export interface ReserveChange {
   ) => readonly [ascent: Ascent, cylinder: ReserveCylinder]
 }
 
-/** Each input of a reserve a little larger: what to change, and how that is said. */
+/**
+ * Each input of a reserve a little larger: what to change, and how that is said. The steps are ours.
+ *
+ * @source litrebar-derivation
+ */
 export const reserveChanges: readonly ReserveChange[] = [
   {
     input: 'depth',
