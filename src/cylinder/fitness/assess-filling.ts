@@ -58,7 +58,7 @@ const conditions: readonly FillingCondition[] = [
  *   neckThread: '3/4-14 NPSM',
  *   outside: [],
  * })
- * const shown = [filling.verdict, inUnit(filling.value, psi).toFixed(0), inUnit(filling.fillTo, psi).toFixed(0)] // => ['within', '3000', '3287']
+ * const shown = [filling.verdict, inUnit(filling.value, psi).toFixed(0), inUnit(filling.fillTo, psi).toFixed(0)] // => ['within', '3000', '3278']
  */
 export function assessFilling(request: FillingRequest): FillingAssessment {
   requireRequest(request)
