@@ -110,7 +110,7 @@ const stepsPerUnit = 16
  *   surroundings: temperatureOf(15, celsius),
  * }
  * const end = chargeCylinder(fill)
- * const shown = `${inUnit(end.stopPressure, bar).toFixed(0)} bar, ${inUnit(end.gasTemperature, celsius).toFixed(0)} °C` // => '253 bar, 67 °C'
+ * const shown = `${inUnit(end.stopPressure, bar).toFixed(0)} bar, ${inUnit(end.gasTemperature, celsius).toFixed(0)} °C` // => '252 bar, 65 °C'
  */
 export function chargeCylinder(fill: ChargedCylinder, options: CaloricOptions = {}): ChargedEnd {
   requireFill(fill)
