@@ -14,6 +14,15 @@ export interface ComparedWork {
   readonly meaning: 'less work' | 'more work' | 'no change shown'
 }
 
+const workKeys: Readonly<Record<keyof MeasuredWork, boolean>> = {
+  value: true,
+  standardUncertainty: true,
+  expandedUncertainty: false,
+  coverageFactor: false,
+  degreesOfFreedom: true,
+  parts: true,
+}
+
 const work = { unit: joulePerLitre, hint: 'Give the result of `breathingAnalysis`.' }
 
 /**
@@ -34,8 +43,10 @@ export function comparedWork(
   options: { readonly sameChannel: boolean },
 ): ComparedWork {
   requireKeys('options', options, { sameChannel: true })
-  requireWithin('before.value', before?.value, work)
-  requireWithin('after.value', after?.value, work)
+  requireKeys('before', before, workKeys)
+  requireKeys('after', after, workKeys)
+  requireWithin('before.value', before.value, work)
+  requireWithin('after.value', after.value, work)
   const change = after.value - before.value
   const ofBoth = (part: keyof MeasuredWork['parts']): number => Math.hypot(before.parts[part], after.parts[part])
   const ofChannel = (part: 'pressureGain' | 'lag'): number =>

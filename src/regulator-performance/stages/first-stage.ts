@@ -168,7 +168,7 @@ const stageKeys: Readonly<Record<FirstStage['kind'], Readonly<Record<string, boo
 }
 
 function requireStage(stage: FirstStage): void {
-  requireWord('stage.kind', stage?.kind, Object.keys(stageKeys))
+  requireWord('stage.kind', (stage as FirstStage | undefined)?.kind, Object.keys(stageKeys))
   requireKeys('stage', stage, stageKeys[stage.kind])
   for (const [name, value] of Object.entries(stage)) {
     if (name.endsWith('Force')) requireWithin(`stage.${name}`, value as number, force)
@@ -278,11 +278,12 @@ export function imbalance(
     above: 0,
     hint: 'Give the area that the intermediate pressure acts on.',
   })
-  if (!Array.isArray(readings) || readings.length !== 2) {
+  const given = readings as readonly StageReading[] | undefined
+  if (given?.length !== 2) {
     throw new LitrebarError({
       code: 'input',
       argument: 'readings',
-      value: Array.isArray(readings) ? `${readings.length} readings` : 'no list',
+      value: `${given?.length ?? 'no'} readings`,
       expected: 'two readings',
       hint: 'Read once with a full and once with a nearly empty cylinder.',
     })

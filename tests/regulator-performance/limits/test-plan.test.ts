@@ -130,6 +130,6 @@ test('before and after service: a change beyond its uncertainty is shown, the co
   expect(comparedWork(before, workOf(400, 3), { sameChannel: true }).meaning).toBe('no change shown')
   expect(() => comparedWork(before, after, {} as never)).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => comparedWork(undefined as never, after, { sameChannel: true })).toThrow(
-    expect.objectContaining({ name: 'LitrebarError', argument: 'before.value' }),
+    expect.objectContaining({ name: 'LitrebarError', argument: 'before' }),
   )
 })
