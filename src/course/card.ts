@@ -11,6 +11,8 @@ export interface CardSymbol {
   readonly subscript?: string
   readonly meaning: string
   readonly dimension: Dimension
+  /** What a pressure is counted from; absolute unless given. */
+  readonly datum?: 'gauge' | 'difference'
   /** The parameter or field of the core function that it is. Constants have none. */
   readonly parameter?: string
 }

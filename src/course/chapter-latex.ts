@@ -49,7 +49,6 @@ export function chapterLatex(chapter: Chapter, style: PageStyle = {}): string {
 
 const preamble = `\\documentclass[11pt,a4paper]{article}
 \\usepackage[utf8]{inputenc}
-\\usepackage[T1]{fontenc}
 \\usepackage{amsmath}
 \\usepackage{graphicx}
 \\usepackage{longtable}

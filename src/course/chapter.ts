@@ -1,6 +1,6 @@
 import type { Caution, Source } from '../references/index.ts'
 import type { CardSymbol } from './card.ts'
-import type { Chart } from './chart.ts'
+import type { Chart } from './chart-kinds.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import type { Expression } from './expression.ts'
 import type { Table } from './table.ts'

@@ -1,5 +1,5 @@
 import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
-import type { Chart } from './chart.ts'
+import type { Chart, LineChart } from './chart-kinds.ts'
 import type { Table } from './table.ts'
 
 /** At most so many rows of a chart's data are printed; the chart itself has them all. */
@@ -10,9 +10,90 @@ const printedRows = 25
  *
  * @param chart - the chart as data
  * @param style - decimal sign and grouping
- * @returns one row for each point of the longest line; lines with other abscissas follow each other
+ * @returns one row for each point, bar or place; of a map, one row for each value of y
  */
 export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
+  const column = (values: readonly number[]): ((n: number | undefined) => string) => columnOf(values, style)
+  const caption = chart.title
+  switch (chart.kind) {
+    case 'bars': {
+      const names = [...new Set(chart.bars.flatMap(({ parts }) => parts.map(({ name }) => name)))]
+      const write = column(chart.bars.flatMap(({ parts }) => parts.map(({ value }) => value)))
+      return {
+        caption,
+        columns: [
+          { heading: '', align: 'text' },
+          ...names.map((name) => ({ heading: name, unit: chart.y.unit, align: 'number' as const })),
+        ],
+        rows: chart.bars.map(({ name, parts }) => [
+          name,
+          ...names.map((part) => write(parts.find((each) => each.name === part)?.value)),
+        ]),
+        notes: [],
+      }
+    }
+    case 'heat map': {
+      const write = column(chart.cells.flat())
+      const [across, up] = [column(chart.x.values), column(chart.y.values)]
+      const every = Math.ceil(chart.x.values.length / 7)
+      const shown = chart.x.values
+        .map((_, at) => at)
+        .filter((at) => at % every === 0 || at === chart.x.values.length - 1)
+      return {
+        caption: `${caption}: ${chart.z.label}${chart.z.unit === '' ? '' : `, ${chart.z.unit}`}`,
+        columns: [
+          { heading: `${chart.y.label}, ${chart.y.unit}`, align: 'number' },
+          ...shown.map((at) => ({
+            heading: `${chart.x.label} ${across(chart.x.values[at])}`,
+            unit: chart.x.unit,
+            align: 'number' as const,
+          })),
+        ],
+        rows: thinned(chart.cells.map((row, at) => [up(chart.y.values[at]), ...shown.map((each) => write(row[each]))])),
+        notes: [],
+      }
+    }
+    case 'points': {
+      const [across, up] = [
+        column(chart.points.map(({ x }) => x)),
+        column(chart.points.flatMap(({ y, low = y, high = y }) => [y, low, high])),
+      ]
+      const unit = chart.y.unit
+      return {
+        caption,
+        columns: [
+          { heading: chart.x.label, unit: chart.x.unit, align: 'number' },
+          { heading: chart.y.label, unit, align: 'number' },
+          { heading: 'from', unit, align: 'number' },
+          { heading: 'to', unit, align: 'number' },
+        ],
+        rows: thinned(chart.points.map(({ x, y, low, high }) => [across(x), up(y), up(low), up(high)])),
+        notes: [],
+      }
+    }
+    case 'pressure steps': {
+      const write = column(chart.places.map(({ pressure }) => pressure))
+      return {
+        caption,
+        columns: [
+          { heading: '', align: 'text' },
+          { heading: '', unit: chart.unit, align: 'number' },
+        ],
+        rows: chart.places.map(({ name, pressure }) => [name, write(pressure)]),
+        notes: [],
+      }
+    }
+    default:
+      return lineTable(chart, style)
+  }
+}
+
+function thinned<Row>(rows: readonly Row[]): Row[] {
+  const every = Math.ceil(rows.length / printedRows)
+  return rows.filter((_, at) => at % every === 0 || at === rows.length - 1)
+}
+
+function lineTable(chart: LineChart, style: NumberStyle): Table {
   const { x, y, series } = chart
   const first = series[0]
   const shared = series.every(
@@ -26,13 +107,9 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
     series.flatMap((line) => line.y),
     style,
   )
-  const thin = <Row>(rows: readonly Row[]): Row[] => {
-    const every = Math.ceil(rows.length / printedRows)
-    return rows.filter((_, at) => at % every === 0 || at === rows.length - 1)
-  }
   const shown = (points: number): string[] =>
     points > printedRows
-      ? [`${String(thin(Array.from({ length: points })).length)} of ${String(points)} points, evenly spread.`]
+      ? [`${String(thinned(Array.from({ length: points })).length)} of ${String(points)} points, evenly spread.`]
       : []
   if (shared && first !== undefined) {
     return {
@@ -41,7 +118,7 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
         { heading: x.label, unit: x.unit, align: 'number' },
         ...series.map((line) => ({ heading: line.name, unit: y.unit, align: 'number' as const })),
       ],
-      rows: thin(first.x.map((value, at) => [across(value), ...series.map((line) => up(line.y[at]))])),
+      rows: thinned(first.x.map((value, at) => [across(value), ...series.map((line) => up(line.y[at]))])),
       notes: shown(first.x.length),
     }
   }
@@ -52,7 +129,7 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
       { heading: x.label, unit: x.unit, align: 'number' },
       { heading: y.label, unit: y.unit, align: 'number' },
     ],
-    rows: series.flatMap((line) => thin(line.x.map((value, at) => [line.name, across(value), up(line.y[at])]))),
+    rows: series.flatMap((line) => thinned(line.x.map((value, at) => [line.name, across(value), up(line.y[at])]))),
     notes: [...new Set(series.flatMap((line) => shown(line.x.length)))],
   }
 }

@@ -10,16 +10,19 @@ export { chapterHtml, documentHtml, type PageLinks } from './chapter-html.ts'
 export { chapterLatex } from './chapter-latex.ts'
 export { chapterMarkdown } from './chapter-markdown.ts'
 export { chapterText, solutionText, tableText } from './chapter-text.ts'
-export {
-  type Axis,
-  type Chart,
-  chartSvg,
-  chartVegaLite,
-  type LimitLine,
-  type Series,
-  ticks,
-  type VegaLiteChart,
-} from './chart.ts'
+export { chartSvg, chartVegaLite, type VegaLiteChart } from './chart.ts'
+export { ticks } from './chart-frame.ts'
+export type {
+  Axis,
+  BarChart,
+  Chart,
+  HeatMap,
+  LimitLine,
+  LineChart,
+  PressureSteps,
+  ScatterChart,
+  Series,
+} from './chart-kinds.ts'
 export { chartTable } from './chart-table.ts'
 export { bibtex, citation, citationOf, sortedSources } from './citation.ts'
 export type { CautionName, CitedSource, SourceName } from './cited.ts'
@@ -38,6 +41,9 @@ export { type LoopChartOptions, loopChart } from './figures/loop-chart.ts'
 export { type ResistanceChartOptions, resistanceChart } from './figures/resistance-chart.ts'
 export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
+export { type Claim, judgeClaims } from './file/claims.ts'
+export type { Problem } from './file/problem.ts'
+export { type ChapterFile, type ChapterFileOptions, readChapter } from './file/read-chapter.ts'
 export { latexLines, latexNotation } from './latex.ts'
 export { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'

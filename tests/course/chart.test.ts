@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
-import { type Chart, chartSvg, chartTable, chartVegaLite, ticks } from '../../src/course/index.ts'
+import { chartSvg, chartTable, chartVegaLite, type LineChart, ticks } from '../../src/course/index.ts'
 
-const chart: Chart = {
+const chart: LineChart = {
   id: 'free-gas',
   title: 'A 300 bar cylinder holds a fifth more, not a third',
   description: 'Free gas of a 12 litre cylinder against gauge pressure, real and ideal; the lines part above 200 bar.',
@@ -41,8 +41,8 @@ test('has a role, a title, a description, units on both axes and a name at the e
 
 test('points lie where their numbers say', () => {
   const path = /d="M([\d.]+) ([\d.]+)L[^"]*?([\d.]+) ([\d.]+)"/.exec(chartSvg(chart))?.slice(1).map(Number)
-  // plot from x 74 to 530 over 0 to 300 bar, y 362 to 16 over 0 to 4000 L
-  expect(path).toEqual([74, 362, 530, expect.closeTo(362 - (3600 / 4000) * 346, 0)])
+  // plot from x 68 to 414 over 0 to 300 bar, y 332 to 16 over 0 to 4000 L
+  expect(path).toEqual([68, 332, 414, expect.closeTo(332 - (3600 / 4000) * 316, 0)])
 })
 
 test('writes the same data as a Vega-Lite specification and as a table', () => {
@@ -67,7 +67,7 @@ test('the table of a chart lines up its decimals and says how much of the data i
 })
 
 test('a closed loop returns to its start and shows its direction', () => {
-  const loop: Chart = { ...chart, series: [{ name: 'breath', x: [0, 1, 2, 1], y: [0, -1, 0, 1], closed: true }] }
+  const loop: LineChart = { ...chart, series: [{ name: 'breath', x: [0, 1, 2, 1], y: [0, -1, 0, 1], closed: true }] }
   expect(chartSvg(loop)).toMatch(/Z" fill="none"/)
   expect(chartSvg(loop).match(/d="M-6 -5L7 0L-6 5Z"/g)).toHaveLength(2)
   expect(chartVegaLite(loop).data.values).toHaveLength(5)

@@ -9,7 +9,14 @@ export const gaugeToAbsoluteCard: Card<'p' | 'pg' | 'pa'> = {
   result: 'p',
   symbols: {
     p: { letter: 'p', meaning: 'absolute pressure', dimension: 'pressure', parameter: 'absolutePressure' },
-    pg: { letter: 'p', subscript: 'g', meaning: 'gauge pressure', dimension: 'pressure', parameter: 'pressure' },
+    pg: {
+      letter: 'p',
+      subscript: 'g',
+      meaning: 'gauge pressure',
+      dimension: 'pressure',
+      datum: 'gauge',
+      parameter: 'pressure',
+    },
     pa: {
       letter: 'p',
       subscript: 'a',

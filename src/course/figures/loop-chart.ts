@@ -1,6 +1,6 @@
 import type { AveragedLoop } from '../../regulator-performance/index.ts'
 import { type EnergyPerVolume, format, joulePerLitre, litre, millibar, type NumberStyle } from '../../units/index.ts'
-import type { Chart, LimitLine } from '../chart.ts'
+import type { LimitLine, LineChart } from '../chart-kinds.ts'
 
 /** What a picture of a loop says besides its line. */
 export interface LoopChartOptions {
@@ -24,7 +24,7 @@ export interface LoopChartOptions {
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
  * @source litrebar-derivation
  */
-export function loopChart(loop: AveragedLoop, options: LoopChartOptions): Chart {
+export function loopChart(loop: AveragedLoop, options: LoopChartOptions): LineChart {
   const { id, title, workOfBreathingPerLitre, breaths, limits, style } = options
   const volume = Array.from(loop.volumeCubicMetre, (v) => v / litre.factor)
   const inhaling = Array.from(loop.inhalationPressurePascal, (p) => p / millibar.factor)

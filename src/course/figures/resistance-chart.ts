@@ -3,7 +3,7 @@ import { LitrebarError } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import { predictedWork, type WorkInGas } from '../../regulator-performance/index.ts'
 import { type Depth, inUnit, joulePerLitre, type Temperature } from '../../units/index.ts'
-import type { Chart, LimitLine, Series } from '../chart.ts'
+import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
 
 /** Measured work, and where it is drawn to. */
 export interface ResistanceChartOptions {
@@ -32,7 +32,7 @@ export interface ResistanceChartOptions {
  * @throws LitrebarError `input` for a mixture that the measurements carry at fewer than two of the depths; as `predictedWork`
  * @source litrebar-derivation
  */
-export function resistanceChart(options: ResistanceChartOptions): Chart {
+export function resistanceChart(options: ResistanceChartOptions): LineChart {
   const { id, title, measurements, mixtures, temperature, water, depths, laminarShare, limits } = options
   const series = Object.entries(mixtures).map(([name, mixture]): Series => {
     const points = depths.flatMap((depth) => {

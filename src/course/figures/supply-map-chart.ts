@@ -2,7 +2,7 @@ import { pressureAtDepth, type WaterColumn } from '../../environment/index.ts'
 import { LitrebarError } from '../../errors/index.ts'
 import { type CompiledSupply, supplyMap } from '../../regulator-performance/index.ts'
 import { type AbsolutePressure, bar, type Depth, toGauge } from '../../units/index.ts'
-import type { Chart, Series } from '../chart.ts'
+import type { LineChart, Series } from '../chart-kinds.ts'
 
 /** Which supplies are drawn over which depths. */
 export interface SupplyMapChartOptions {
@@ -27,7 +27,7 @@ const rows = 600
  * @throws LitrebarError `input` for a supply that meets its demand at fewer than two of the depths
  * @source litrebar-derivation
  */
-export function supplyMapChart(options: SupplyMapChartOptions): Chart {
+export function supplyMapChart(options: SupplyMapChartOptions): LineChart {
   const { id, title, water, depths, supplies } = options
   const ambientPressures = Float64Array.from(depths, (depth) => pressureAtDepth({ ...water, depth }))
   const series = Object.entries(supplies).map(([name, compiled]): Series => {

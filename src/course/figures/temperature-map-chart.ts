@@ -10,7 +10,7 @@ import {
   type Temperature,
   temperatureOf,
 } from '../../units/index.ts'
-import type { Chart, LimitLine, Series } from '../chart.ts'
+import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
 
 /** Over which supply pressures, and for which waters, the gas is followed through the first stage. */
 export interface TemperatureMapChartOptions {
@@ -37,7 +37,7 @@ export interface TemperatureMapChartOptions {
  * @throws LitrebarError as `throttledTemperature`
  * @source gerg-2008; litrebar-derivation, constant enthalpy
  */
-export function temperatureMapChart(options: TemperatureMapChartOptions): Chart {
+export function temperatureMapChart(options: TemperatureMapChartOptions): LineChart {
   const { id, title, mixture, pressureBehind, supplyPressures, waterTemperatures, limits, style } = options
   const degrees = (temperature: Temperature) => format(temperature, { unit: celsius, decimals: 0, ...style })
   const x = supplyPressures.map((pressure) => inUnit(pressure, bar))

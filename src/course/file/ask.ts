@@ -1,0 +1,244 @@
+import { roundNumber, type Unit } from '../../units/index.ts'
+import type { Card, CardSymbol } from '../card.ts'
+import { type Expression, evaluate } from '../expression.ts'
+import { type WorkedSolution, workedSolution } from '../worked-solution.ts'
+import type { Entry } from './entries.ts'
+import { type Problems, unknownWord } from './problem.ts'
+import { dimensionOfText, readShowing, readStated, type Showing, type Stated } from './stated.ts'
+import { type SystemName, systems } from './systems.table.ts'
+
+/** A number that a chapter has given a name to. */
+export interface Named {
+  readonly line: number
+  readonly value: number
+  readonly symbol: Pick<CardSymbol, 'dimension' | 'datum'>
+  readonly showing: Showing
+  /** As the author stated it; none for a computed number. */
+  readonly text?: string
+}
+
+/** What the blocks of one chapter share. */
+export interface Setting {
+  readonly problems: Problems
+  readonly cards: readonly Card[]
+  readonly names: Map<string, Named>
+  readonly decimal: 'point' | 'comma'
+}
+
+/** A formula with everything that it needs to be worked out. */
+export interface Ask {
+  readonly card: Card
+  readonly find: string
+  readonly stated: Readonly<Record<string, Stated>>
+  readonly showing: Showing
+}
+
+/** The names that every ask may have beside the symbols of its formula. */
+export const askNames = ['formula', 'find', 'show'] as const
+
+/** The card behind a name: its id, or the function that it documents. */
+export function cardNamed(name: string, line: number, { cards, problems }: Setting): Card | undefined {
+  const card = cards.find(({ id }) => id === name) ?? cards.find(({ documents }) => documents === name)
+  if (card === undefined)
+    problems.add(
+      line,
+      unknownWord('formula of the library', name, [
+        ...cards.map(({ id }) => id),
+        ...cards.map(({ documents }) => documents),
+      ]),
+    )
+  return card
+}
+
+/**
+ * Reads an ask: a formula, numbers for its symbols, what to find and how to show it.
+ *
+ * @param fields - the lines of the block
+ * @param line - where the block begins
+ * @param setting - names, cards and problems of the chapter
+ * @param besides - further names that the block knows
+ * @param open - symbols that may stay without a number, since a table or a chart runs over them
+ * @returns the ask, or undefined with its problems noted
+ */
+export function readAsk(
+  fields: ReadonlyMap<string, Entry>,
+  line: number,
+  setting: Setting,
+  besides: readonly string[] = [],
+  open: readonly string[] = [],
+): Ask | undefined {
+  const { problems } = setting
+  const formula = fields.get('formula')
+  if (formula?.text === undefined) {
+    problems.add(line, '"formula" is missing. Add a line "formula: …" with a name from `litrebar list`.')
+    return undefined
+  }
+  const card = cardNamed(formula.text, formula.line, setting)
+  if (card === undefined) return undefined
+  const asked = fields.get('find')
+  const find = asked?.text ?? card.result
+  const expression = Object.hasOwn(card.forms, find) ? card.forms[find] : undefined
+  if (expression === undefined) {
+    problems.add(asked?.line ?? line, unknownWord(`symbol that ${card.id} can find`, find, Object.keys(card.forms)))
+    return undefined
+  }
+  const stated: Record<string, Stated> = {}
+  let sound = true
+  for (const [name, entry] of fields) {
+    if ((askNames as readonly string[]).includes(name) || besides.includes(name)) continue
+    const symbol = Object.hasOwn(card.symbols, name) ? card.symbols[name] : undefined
+    if (symbol === undefined) {
+      problems.add(
+        entry.line,
+        `${unknownWord(`symbol of ${card.id}`, name, [...Object.keys(card.symbols), ...askNames, ...besides])} Its symbols: ${described(card)}.`,
+      )
+      sound = false
+      continue
+    }
+    const read = readNumber(entry, symbol, setting)
+    if (read === undefined) sound = false
+    else stated[name] = read
+  }
+  for (const name of symbolsIn(expression)) {
+    if (stated[name] !== undefined || card.constants?.[name] !== undefined || open.includes(name) || fields.has(name))
+      continue
+    problems.add(
+      line,
+      `"${name}" (${card.symbols[name]?.meaning ?? ''}) is missing. Add a line "${name}: …" to the block.`,
+    )
+    sound = false
+  }
+  const show = fields.get('show')
+  const { dimension } = card.symbols[find] as CardSymbol
+  const showing = problems.attempt(show?.line ?? line, () => readShowing(show?.text, dimension, usualUnit(dimension)))
+  return sound && showing !== undefined ? { card, find, stated, showing } : undefined
+}
+
+function usualUnit(dimension: CardSymbol['dimension']): Unit | undefined {
+  return (systems.metric as Partial<Record<string, Unit>>)[dimension]
+}
+
+function described(card: Card): string {
+  return Object.entries(card.symbols)
+    .filter(([name]) => card.constants?.[name] === undefined)
+    .map(([name, { meaning }]) => `${name} (${meaning})`)
+    .join(', ')
+}
+
+/** A number of an ask: written out, or the name of one that the chapter has. */
+export function readNumber(
+  entry: Entry,
+  symbol: Pick<CardSymbol, 'dimension' | 'datum'>,
+  setting: Setting,
+): Stated | undefined {
+  const { problems, names, decimal } = setting
+  if (entry.text === undefined || entry.text === '') {
+    problems.add(entry.line, 'A number with its unit is missing here.')
+    return undefined
+  }
+  const text = entry.text
+  const named = names.get(text)
+  if (named?.text !== undefined)
+    return problems.attempt(entry.line, () => readStated(named.text as string, symbol, { decimal }))
+  if (named !== undefined) {
+    if (named.symbol.dimension === symbol.dimension && (named.symbol.datum ?? '') === (symbol.datum ?? ''))
+      return { value: named.value, unit: named.showing.unit }
+    problems.add(entry.line, `"${text}" is ${phrase(named.symbol)}, and ${phrase(symbol)} belongs here.`)
+    return undefined
+  }
+  if (/^[A-Za-z]/.test(text)) {
+    problems.add(entry.line, unknownWord('value of this chapter', text, [...names.keys()]))
+    return undefined
+  }
+  return problems.attempt(entry.line, () => readStated(text, symbol, { decimal }))
+}
+
+function phrase({ dimension, datum }: Pick<CardSymbol, 'dimension' | 'datum'>): string {
+  if (dimension !== 'pressure') return `a quantity of ${dimension}`
+  return datum === 'difference'
+    ? 'a difference of pressures'
+    : datum === 'gauge'
+      ? 'a gauge pressure'
+      : 'an absolute pressure'
+}
+
+/** The symbols of an expression, each once. */
+export function symbolsIn(expression: Expression): string[] {
+  if (typeof expression === 'number') return []
+  if (typeof expression === 'string') return [expression]
+  const parts = (expression[0] === 'call' ? expression.slice(2) : expression.slice(1)) as readonly Expression[]
+  return [...new Set(parts.flatMap(symbolsIn))]
+}
+
+/** The number that an ask comes to, in SI. */
+export function numberOfAsk({ card, find, stated }: Ask, changes: Readonly<Record<string, number>> = {}): number {
+  const knowns = Object.fromEntries(Object.entries(stated).map(([name, { value }]) => [name, value]))
+  return evaluate(
+    card.forms[find] as Expression,
+    { ...card.constants, ...knowns, ...changes } as Record<string, number>,
+    card.calls,
+  )
+}
+
+/** The number of an ask as it is shown, rounded once. */
+export function shownText(value: number, { unit, rounding }: Showing): string {
+  return roundNumber((value - (unit.offset ?? 0)) / unit.factor, rounding).text
+}
+
+/**
+ * The worked solution of an ask, in the units it was stated in or in those of a system.
+ *
+ * @param ask - formula, numbers, what to find
+ * @param system - the system to show everything in; as stated without it
+ * @param commonErrors - whether the common errors are shown
+ * @returns the solution
+ */
+export function solutionOfAsk(ask: Ask, system?: SystemName, commonErrors = false): WorkedSolution {
+  const { card, find, stated, showing } = ask
+  const inSystem: Partial<Record<string, Unit>> = system === undefined ? {} : systems[system]
+  const symbols = Object.entries(card.symbols)
+  const units = Object.fromEntries(
+    symbols.flatMap(([name, { dimension }]): [string, Unit][] => {
+      const own = name === find ? showing.unit : stated[name]?.unit
+      // work per volume and the like keep the unit they are spoken of in
+      const unit = own?.quantity === dimension || own === undefined ? (inSystem[dimension] ?? own) : own
+      return unit === undefined ? [] : [[name, unit]]
+    }),
+  )
+  const { toward, use } = showing.rounding
+  return workedSolution(card, Object.fromEntries(Object.entries(stated).map(([name, { value }]) => [name, value])), {
+    find,
+    units,
+    figures: showing.figures,
+    commonErrors,
+    ...(toward !== undefined && { toward }),
+    ...(use !== undefined && { use }),
+  } as Parameters<typeof workedSolution>[2])
+}
+
+/** Reads a number that a chapter gives a name to: stated outright, or asked for. */
+export function readNamed(entry: Entry, setting: Setting): Named | undefined {
+  const { problems, decimal } = setting
+  const { line, text, fields } = entry
+  if (text !== undefined) {
+    return problems.attempt(line, () => {
+      const dimension = dimensionOfText(text)
+      const datum = /gauge|psig|barg|\(g\)/i.test(text) ? ('gauge' as const) : undefined
+      const symbol = { dimension, ...(datum !== undefined && { datum }) }
+      const { value, unit } = readStated(text, symbol, { decimal })
+      return { line, value, symbol, text, showing: readShowing(undefined, dimension, unit) }
+    })
+  }
+  if (fields === undefined) {
+    problems.add(line, 'A value is a number with its unit, or lines that begin with "formula: …".')
+    return undefined
+  }
+  const ask = readAsk(fields, line, setting)
+  if (ask === undefined) return undefined
+  return problems.attempt(line, () => ({
+    line,
+    value: numberOfAsk(ask),
+    symbol: ask.card.symbols[ask.find] as CardSymbol,
+    showing: ask.showing,
+  }))
+}

@@ -1,0 +1,87 @@
+import type { Unit } from '../../units/index.ts'
+import type { CardSymbol } from '../card.ts'
+import { readNumber, type Setting } from './ask.ts'
+import type { Entry } from './entries.ts'
+import { unknownWord } from './problem.ts'
+
+/** What a block may look up beside the numbers of its chapter. */
+export interface BlockSetting extends Setting {
+  readonly knownSources: readonly string[]
+  readonly knownCautions: readonly string[]
+  /** Ids of charts, so that each is unique in the chapter. */
+  readonly nextId: (kind: string) => string
+}
+
+/** The values of `over: { d: 0 m to 30 m every 3 m }` or `over: { d: 0, 3, 6 m }`. */
+export interface Run {
+  readonly name: string
+  readonly symbol: CardSymbol
+  readonly values: readonly number[]
+  readonly unit: Unit
+}
+
+/**
+ * Reads what a table or a chart runs over.
+ *
+ * @param entry - one symbol with its values
+ * @param symbols - the symbols of the formula
+ * @param setting - names and problems of the chapter
+ * @returns the values in SI and the unit they were stated in
+ */
+export function readRun(
+  entry: Entry | undefined,
+  symbols: Readonly<Record<string, CardSymbol>>,
+  line: number,
+  setting: Setting,
+): Run | undefined {
+  const { problems } = setting
+  const [pair] = entry?.fields ?? []
+  if (entry === undefined || pair === undefined) {
+    problems.add(
+      entry?.line ?? line,
+      '"over" is missing. Add "over:" and below it a symbol with its values: "d: 0 m to 30 m every 3 m".',
+    )
+    return undefined
+  }
+  const [name, { text = '', line: at }] = pair
+  const symbol = Object.hasOwn(symbols, name) ? symbols[name] : undefined
+  if (symbol === undefined) {
+    problems.add(at, unknownWord('symbol of the formula', name, Object.keys(symbols)))
+    return undefined
+  }
+  const span = /^(.+?) to (.+?) every (.+)$/.exec(text)
+  const number = (part: string, of: Pick<CardSymbol, 'dimension' | 'datum'> = symbol): ReturnType<typeof readNumber> =>
+    readNumber({ line: at, text: part.trim() }, of, setting)
+  if (span !== null) {
+    const [from, to] = [number(span[1] ?? ''), number(span[2] ?? '')]
+    const asStep: Pick<CardSymbol, 'dimension' | 'datum'> =
+      symbol.dimension === 'temperature'
+        ? { dimension: 'temperature difference' }
+        : symbol.dimension === 'pressure'
+          ? { dimension: 'pressure', datum: 'difference' }
+          : symbol
+    const step = number(span[3] ?? '', asStep)
+    if (from === undefined || to === undefined || step === undefined) return undefined
+    const count = Math.floor((to.value - from.value) / step.value + 1e-6)
+    if (!(step.value > 0) || !(count >= 1) || count > 400) {
+      problems.add(
+        at,
+        'The steps do not lead from the first value to the last in 1 to 400 steps. Write the lower value first.',
+      )
+      return undefined
+    }
+    return {
+      name,
+      symbol,
+      unit: from.unit,
+      values: Array.from({ length: count + 1 }, (_, n) => from.value + n * step.value),
+    }
+  }
+  const parts = text.split(/\s*,\s+|\s*;\s*/)
+  const unitText = /[^\d.\s].*$/.exec(parts.at(-1) ?? '')?.[0] ?? ''
+  const read = parts.map((part) => number(/[^\d.\s−-]/.test(part) ? part : `${part} ${unitText}`))
+  const known = read.filter((value) => value !== undefined)
+  return known.length === read.length && known[0] !== undefined
+    ? { name, symbol, unit: known[0].unit, values: known.map(({ value }) => value) }
+    : undefined
+}
