@@ -48,8 +48,8 @@ export function spanOf(axis: Axis, data: readonly number[]): Span {
   const least = axis.from ?? Math.min(...data)
   const most = axis.to ?? Math.max(...data)
   const round = ticks(least, most > least ? most : least + 1)
-  const from = axis.from ?? (round[0] as number)
-  const to = axis.to ?? (round.at(-1) as number)
+  const from = axis.from ?? round[0] ?? least
+  const to = axis.to ?? round.at(-1) ?? most
   const slack = 1e-9 * (to - from)
   return { from, to, ticks: round.filter((tick) => tick >= from - slack && tick <= to + slack) }
 }

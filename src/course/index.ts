@@ -42,6 +42,7 @@ export { type ResistanceChartOptions, resistanceChart } from './figures/resistan
 export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { type Claim, judgeClaims } from './file/claims.ts'
+export { type CoursePart, coursePages } from './file/course-pages.ts'
 export type { Problem } from './file/problem.ts'
 export { type ChapterFile, type ChapterFileOptions, readChapter } from './file/read-chapter.ts'
 export { latexLines, latexNotation } from './latex.ts'

@@ -1,7 +1,7 @@
 import type { Unit } from '../../units/index.ts'
 import type { CardSymbol } from '../card.ts'
 import type { Block } from '../chapter.ts'
-import type { CautionName, CitedSource, SourceName } from '../cited.ts'
+import type { CitedSource, SourceName } from '../cited.ts'
 import { dualUnitTable, type Table } from '../table.ts'
 import { type Ask, numberOfAsk, readAsk, solutionOfAsk } from './ask.ts'
 import { chartBlock } from './chart-block.ts'
@@ -21,7 +21,7 @@ export const blockReaders: Readonly<Record<string, BlockReader>> = {
   chart: (entry, setting) => chartBlock(entry, setting),
   cautions: (entry, { problems, knownCautions }) => {
     const ids = itemsOf(entry).flatMap(({ line, text = '' }) => {
-      if (knownCautions.includes(text)) return [text as CautionName]
+      if (knownCautions.includes(text)) return [text]
       problems.add(line, unknownWord('caution', text, knownCautions))
       return []
     })
@@ -59,8 +59,10 @@ function workingBlocks(entry: Entry, setting: BlockSetting): readonly Block[] {
   const units = fields.get('units')
   const words = ['metric', 'us', 'both'] as const
   const word = units?.text
-  if (units !== undefined && !words.includes(word as 'us'))
+  if (units !== undefined && !words.includes(word as 'us')) {
     problems.add(units.line, unknownWord('system of units', word ?? '', words))
+    return []
+  }
   const mistakes = fields.get('mistakes')
   if (mistakes !== undefined && mistakes.text !== 'yes' && mistakes.text !== 'no')
     problems.add(mistakes.line, '"mistakes" is yes or no.')

@@ -38,7 +38,7 @@ export function readEntries(source: string, firstLine: number, problems: Problem
       return { line, fields }
     }
     if (isSeq<Node>(node)) return { line, list: node.items.map((item) => entryOf(item, lineOf(item))) }
-    if (isScalar(node)) return { line, text: node.value === null ? '' : (node.source ?? String(node.value)) }
+    if (isScalar(node)) return { line, text: node.value === null ? '' : (node.source ?? JSON.stringify(node.value)) }
     if (node !== null) problems.add(line, 'References between values are not read. Write the value out.')
     return { line, text: '' }
   }

@@ -37,12 +37,12 @@ export function readFormula(text: string): WrittenFormula {
   }
   const sum = (): Expression => {
     let left = product()
-    for (let sign = take('+', '-'); sign !== undefined; sign = take('+', '-')) left = [sign as '-', left, product()]
+    for (let sign = take('+', '-'); sign !== undefined; sign = take('+', '-')) left = [sign, left, product()]
     return left
   }
   const product = (): Expression => {
     let left = power()
-    for (let sign = take('*', '/'); sign !== undefined; sign = take('*', '/')) left = [sign as '/', left, power()]
+    for (let sign = take('*', '/'); sign !== undefined; sign = take('*', '/')) left = [sign, left, power()]
     return left
   }
   const power = (): Expression => {
@@ -63,7 +63,7 @@ export function readFormula(text: string): WrittenFormula {
     if (['sqrt', 'ln', 'exp'].includes(token.text) && take('(') !== undefined) {
       const inner = sum()
       if (take(')') === undefined) throw unfit(text, 'a closing bracket')
-      return [token.text as 'ln', inner]
+      return [token.text, inner]
     }
     return nameOf(token.text)
   }

@@ -296,7 +296,10 @@ class Reader {
       return []
     }
     this.#noteFormula(entry)
-    return (blockReaders[word] as (typeof blockReaders)[string])(entry.fields === undefined ? entry : { ...entry, line }, this.#setting)
+    return (blockReaders[word] as (typeof blockReaders)[string])(
+      entry.fields === undefined ? entry : { ...entry, line },
+      this.#setting,
+    )
   }
 
   /** A fence that is never closed takes the rest of the file, and the parser says nothing of it. */

@@ -49,7 +49,7 @@ export function readStated(
 
 function kindOf(dimension: Dimension, datum: 'absolute' | 'gauge' | 'difference'): ParsedKind {
   if (dimension === 'pressure') return datum === 'difference' ? 'pressure difference' : `${datum} pressure`
-  return dimension as ParsedKind
+  return dimension
 }
 
 /** The unit behind a written one: marks of the datum are no part of it. */
