@@ -1,7 +1,7 @@
 import type { Unit } from '../../units/index.ts'
 import type { CardSymbol } from '../card.ts'
 import type { Block } from '../chapter.ts'
-import type { CitedSource, SourceName } from '../cited.ts'
+import type { CautionName, CitedSource, SourceName } from '../cited.ts'
 import { dualUnitTable, type Table } from '../table.ts'
 import { type Ask, numberOfAsk, readAsk, solutionOfAsk } from './ask.ts'
 import { chartBlock } from './chart-block.ts'
@@ -20,8 +20,8 @@ export const blockReaders: Readonly<Record<string, BlockReader>> = {
   table: tableBlocks,
   chart: (entry, setting) => chartBlock(entry, setting),
   cautions: (entry, { problems, knownCautions }) => {
-    const ids = itemsOf(entry).flatMap(({ line, text = '' }) => {
-      if (knownCautions.includes(text)) return [text]
+    const ids = itemsOf(entry).flatMap(({ line, text = '' }): CautionName[] => {
+      if (knownCautions.includes(text)) return [text as CautionName]
       problems.add(line, unknownWord('caution', text, knownCautions))
       return []
     })

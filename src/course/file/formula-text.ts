@@ -29,11 +29,11 @@ export function readFormula(text: string): WrittenFormula {
   const right = sides.at(-1) ?? ''
   const tokens = tokensOf(right)
   let at = 0
-  const take = (...signs: string[]): string | undefined => {
+  const take = <Sign extends string>(...signs: readonly Sign[]): Sign | undefined => {
     const token = tokens[at]
-    if (token?.kind !== 'sign' || !signs.includes(token.text)) return undefined
+    if (token?.kind !== 'sign' || !(signs as readonly string[]).includes(token.text)) return undefined
     at += 1
-    return token.text
+    return token.text as Sign
   }
   const sum = (): Expression => {
     let left = product()
@@ -60,10 +60,11 @@ export function readFormula(text: string): WrittenFormula {
     at += 1
     if (token?.kind === 'number') return Number(token.text)
     if (token?.kind !== 'name') throw unfit(text, 'a number or a letter')
-    if (['sqrt', 'ln', 'exp'].includes(token.text) && take('(') !== undefined) {
+    const operator = (['sqrt', 'ln', 'exp'] as const).find((name) => name === token.text)
+    if (operator !== undefined && take('(') !== undefined) {
       const inner = sum()
       if (take(')') === undefined) throw unfit(text, 'a closing bracket')
-      return [token.text, inner]
+      return [operator, inner]
     }
     return nameOf(token.text)
   }
