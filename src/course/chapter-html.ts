@@ -192,7 +192,7 @@ function tableHtml(table: Table): string {
   const rows = table.rows.map(
     (row) => `<tr>${row.map((cell, at) => `<td${cellClass(cell, at)}>${escaped(cell)}</td>`).join('')}</tr>`,
   )
-  return `<div class="scroll${table.columns.length > 5 ? ' wide' : ''}" role="region" aria-label="${escaped(table.caption)}" tabindex="0"><table>
+  return `<div class="scroll${table.columns.length > 5 ? ' wide' : ''}" role="group" aria-label="${escaped(table.caption)}" tabindex="0"><table>
 <caption>${escaped(table.caption)}</caption>
 <thead>${head}</thead>
 <tbody>

@@ -1,6 +1,8 @@
 export type { Card, CardSymbol, CommonError } from './card.ts'
 export { allCards } from './cards/all-cards.ts'
+export * from './cards/buoyancy.ts'
 export * from './cards/consumption.ts'
+export * from './cards/cylinder.ts'
 export * from './cards/environment.ts'
 export * from './cards/gas-law.ts'
 export * from './cards/regulator-performance.ts'

@@ -76,7 +76,7 @@ p0: surface
 g: 9.80665 m/s²
 over: { d: 0 m to 30 m every 2 m }
 show: bar
-y: { from: 0 }
+up: { from: 0 }
 lines:
   - { name: lake, rho: lake }
   - { name: sea, rho: 1025 kg/m³ }

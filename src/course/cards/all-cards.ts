@@ -1,5 +1,7 @@
 import type { Card } from '../card.ts'
+import * as buoyancy from './buoyancy.ts'
 import * as consumption from './consumption.ts'
+import * as cylinder from './cylinder.ts'
 import * as environment from './environment.ts'
 import * as gasLaw from './gas-law.ts'
 import * as regulatorPerformance from './regulator-performance.ts'
@@ -19,6 +21,8 @@ export function allCards(): readonly Card[] {
     gasLaw,
     regulatorPerformance,
     consumption,
+    cylinder,
+    buoyancy,
   ]
   return files.flatMap((cards) => Object.values(cards)) as readonly Card[]
 }

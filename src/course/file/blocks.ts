@@ -20,7 +20,7 @@ export const blockReaders: Readonly<Record<string, BlockReader>> = {
   table: tableBlocks,
   chart: (entry, setting) => chartBlock(entry, setting),
   cautions: (entry, { problems, knownCautions }) => {
-    const ids = itemsOf(entry).flatMap(({ line, text = '' }): CautionName[] => {
+    const ids = itemsOf(entry, /[,\s]+/).flatMap(({ line, text = '' }): CautionName[] => {
       if (knownCautions.includes(text)) return [text as CautionName]
       problems.add(line, unknownWord('caution', text, knownCautions))
       return []
@@ -35,7 +35,7 @@ export const blockReaders: Readonly<Record<string, BlockReader>> = {
 
 /** Sources, each an id or an id with its place: `iso-2533` or `iso-2533: table 5`. */
 function sourcesIn(entry: Entry, { problems, knownSources }: BlockSetting): (SourceName | CitedSource)[] {
-  const rows = entry.fields === undefined ? itemsOf(entry) : [entry]
+  const rows = entry.fields === undefined ? itemsOf(entry, /[,\s]+/) : [entry]
   return rows.flatMap((row): (SourceName | CitedSource)[] => {
     const named: readonly (readonly [string, Entry])[] =
       row.fields === undefined ? [[row.text ?? '', row]] : [...row.fields]

@@ -23,7 +23,7 @@ const kinds: Readonly<Record<string, (fields: Fields, line: number, setting: Blo
 
 type ChartBody = Omit<Chart, 'id' | 'title' | 'description'> & { readonly cards?: readonly Card[] }
 
-const headNames = ['kind', 'title', 'description', 'limits', 'x', 'y'] as const
+const headNames = ['kind', 'title', 'description', 'limits', 'across', 'up'] as const
 
 /** A chart: computed from a formula, or from numbers that the author has. */
 export function chartBlock(entry: Entry, setting: BlockSetting): readonly Block[] {
@@ -110,8 +110,8 @@ function computedLines(fields: Fields, line: number, setting: BlockSetting): Cha
   const symbol = first.card.symbols[first.find] as CardSymbol
   if (series === undefined) return undefined
   return {
-    x: unitAxis(run.symbol, run.unit, fields.get('x')),
-    y: unitAxis(symbol, unit, fields.get('y')),
+    x: unitAxis(run.symbol, run.unit, fields.get('across')),
+    y: unitAxis(symbol, unit, fields.get('up')),
     series,
     limits: limitsOf(fields, symbol, unit, setting),
     cards: (asks as Ask[]).map(({ card }) => card),
@@ -157,8 +157,8 @@ function heatMapOf(fields: Fields, line: number, setting: BlockSetting): ChartBo
     .map(Number)
   return {
     kind: 'heat map',
-    x: axis(across, fields.get('x')),
-    y: axis(up, fields.get('y')),
+    x: axis(across, fields.get('across')),
+    y: axis(up, fields.get('up')),
     z: { label: symbol.meaning, unit: unit.symbol },
     cells,
     contours: [...contours, ...(fields.get('contours')?.list ?? []).map(({ text }) => Number(text))],
@@ -167,7 +167,7 @@ function heatMapOf(fields: Fields, line: number, setting: BlockSetting): ChartBo
 }
 
 /** An axis that the author describes. */
-function statedAxis(fields: Fields, name: 'x' | 'y', line: number, { problems }: BlockSetting): Axis {
+function statedAxis(fields: Fields, name: 'across' | 'up', line: number, { problems }: BlockSetting): Axis {
   const own = fields.get(name)?.fields ?? new Map<string, Entry>()
   requireNames(own, 'line of an axis', ['label', 'unit', 'from', 'to'], problems)
   const number = (key: string): object => {
@@ -216,8 +216,8 @@ function loopOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
   requireNames(fields, 'line of a loop', [...headNames, 'points', 'name'], setting.problems)
   const points = pairsOf(fields.get('points'), line, setting)
   return {
-    x: statedAxis(fields, 'x', line, setting),
-    y: statedAxis(fields, 'y', line, setting),
+    x: statedAxis(fields, 'across', line, setting),
+    y: statedAxis(fields, 'up', line, setting),
     series: [
       {
         name: fields.get('name')?.text ?? '',
@@ -236,8 +236,8 @@ function pointsOf(fields: Fields, line: number, setting: BlockSetting): ChartBod
   const along = drawn === undefined ? [] : pairsOf(drawn.get('points'), line, setting)
   return {
     kind: 'points',
-    x: statedAxis(fields, 'x', line, setting),
-    y: statedAxis(fields, 'y', line, setting),
+    x: statedAxis(fields, 'across', line, setting),
+    y: statedAxis(fields, 'up', line, setting),
     points: pairsOf(fields.get('points'), line, setting).map(([x = 0, y = 0, low, high]) => ({
       x,
       y,
@@ -267,7 +267,7 @@ function barsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
     problems.add(fields.get('bars')?.line ?? line, '"bars" is a list: begin each bar with "- name: number".')
   return {
     kind: 'bars',
-    y: statedAxis(fields, 'y', line, setting),
+    y: statedAxis(fields, 'up', line, setting),
     bars,
     limits: statedLimits(fields, setting),
   } as ChartBody

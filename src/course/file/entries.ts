@@ -68,11 +68,12 @@ export function textOf(
   return undefined
 }
 
-/** Items of a list, or the one item that stands alone. */
-export function itemsOf(entry: Entry | undefined): readonly Entry[] {
+/** Items of a list, or of a text with a sign between them. */
+export function itemsOf(entry: Entry | undefined, between: RegExp = /\s*,\s*/): readonly Entry[] {
   if (entry === undefined) return []
   if (entry.list !== undefined) return entry.list
-  if (entry.text !== undefined) return entry.text.split(',').map((text) => ({ line: entry.line, text: text.trim() }))
+  if (entry.text !== undefined)
+    return entry.text.split(between).map((text) => ({ line: entry.line, text: text.trim() }))
   return [entry]
 }
 

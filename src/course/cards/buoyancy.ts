@@ -1,0 +1,157 @@
+import {
+  foamVolume,
+  gasFractionOfFoam,
+  netBuoyancy,
+  type RigidItem,
+  unfilledDrySuit,
+  type Water,
+} from '../../buoyancy/index.ts'
+import type { AbsolutePressure, Density, DisplacedVolume, Fraction, GasVolume, Mass } from '../../units/index.ts'
+import type { Card } from '../card.ts'
+
+/** Net buoyancy of a thing that keeps its volume. */
+export const netBuoyancyCard: Card<'F' | 'V' | 'rho' | 'm' | 'g'> = {
+  id: 'net-buoyancy',
+  title: 'Net buoyancy is the weight of the water displaced less the weight of the thing',
+  documents: 'netBuoyancy',
+  result: 'F',
+  symbols: {
+    F: { letter: 'F', meaning: 'net buoyancy, upward', dimension: 'force', parameter: 'force' },
+    V: { letter: 'V', meaning: 'volume displaced, walls and all', dimension: 'volume', parameter: 'displacedVolume' },
+    rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'density' },
+    m: { letter: 'm', meaning: 'mass in air', dimension: 'mass', parameter: 'mass' },
+    g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'gravity' },
+  },
+  forms: { F: ['*', ['-', ['*', 'V', 'rho'], 'm'], 'g'] },
+  core: {
+    F: ({ density, gravity, ...item }: RigidItem & Water) =>
+      netBuoyancy(
+        { mass: item.mass, displacedVolume: item.displacedVolume },
+        { density, ...(gravity !== undefined && { gravity }) },
+      ),
+  },
+  conditions: ['the thing keeps its volume', 'weighed in air, whose own buoyancy is left out'],
+  source: 'litrebar-derivation',
+  cautions: ['buoyancy'],
+  commonErrors: [
+    { slip: 'fresh-water-for-sea', text: 'Density of fresh water put in, 1000 kg/m³', symbols: ['rho'] },
+    { slip: 'sea-water-for-fresh', text: 'Density of sea water put in, 1025 kg/m³', symbols: ['rho'] },
+  ],
+  range: { V: [0.005, 0.02], rho: [990, 1040], m: [5, 25], g: [9.78, 9.83] },
+}
+
+/** Gas in the cells of a foam, from two densities. */
+export const gasFractionOfFoamCard: Card<'x' | 'rf' | 'rr'> = {
+  id: 'gas-fraction-of-foam',
+  title: 'How much of a foam is gas',
+  documents: 'gasFractionOfFoam',
+  result: 'x',
+  symbols: {
+    x: {
+      letter: 'x',
+      subscript: 'g',
+      meaning: 'share of the volume that is gas',
+      dimension: 'fraction',
+      parameter: 'fraction',
+    },
+    rf: { letter: 'ρ', subscript: 'f', meaning: 'density of the foam', dimension: 'density', parameter: 'foam' },
+    rr: { letter: 'ρ', subscript: 'r', meaning: 'density of its rubber', dimension: 'density', parameter: 'rubber' },
+  },
+  forms: { x: ['-', 1, ['/', 'rf', 'rr']] },
+  core: { x: ({ foam, rubber }: { foam: Density; rubber: Density }) => gasFractionOfFoam(foam, rubber) },
+  conditions: ['the gas weighs nothing beside the rubber'],
+  source: 'litrebar-derivation',
+  range: { rf: [100, 400], rr: [900, 1300] },
+}
+
+/** Volume of a foam suit at a pressure. */
+export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
+  id: 'foam-volume',
+  title: 'The gas of a foam suit shrinks by Boyle’s law, its rubber stays',
+  documents: 'foamVolume',
+  result: 'V',
+  symbols: {
+    V: { letter: 'V', meaning: 'volume of the foam at the pressure', dimension: 'volume', parameter: 'volume' },
+    V0: {
+      letter: 'V',
+      subscript: '0',
+      meaning: 'volume of the foam at the surface',
+      dimension: 'volume',
+      parameter: 'displacedVolume',
+    },
+    x: {
+      letter: 'x',
+      subscript: 'g',
+      meaning: 'share of the volume that is gas',
+      dimension: 'fraction',
+      parameter: 'gasFraction',
+    },
+    p0: {
+      letter: 'p',
+      subscript: '0',
+      meaning: 'absolute pressure at the surface',
+      dimension: 'pressure',
+      parameter: 'statedAt',
+    },
+    p: { letter: 'p', meaning: 'absolute pressure around the suit', dimension: 'pressure', parameter: 'pressure' },
+  },
+  forms: { V: ['*', 'V0', ['+', ['-', 1, 'x'], ['*', 'x', ['/', 'p0', 'p']]]] },
+  core: {
+    V: (knowns: {
+      displacedVolume: DisplacedVolume
+      gasFraction: Fraction
+      statedAt: AbsolutePressure
+      pressure: AbsolutePressure
+    }) => {
+      const { pressure, ...suit } = knowns
+      return foamVolume({ mass: 2 as Mass, ...suit }, pressure)
+    },
+  },
+  besides: ['mass', 'stiffness'],
+  conditions: ['the rubber does not resist: real suits shrink less', 'the suit had time to follow the pressure'],
+  source: 'litrebar-derivation',
+  cautions: ['buoyancy'],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] }],
+  range: { V0: [0.004, 0.02], x: [0.5, 0.85], p0: [60_000, 105_000], p: [110_000, 600_000] },
+}
+
+/** Lift of the gas in a dry suit that is not filled on the way down. */
+export const unfilledDrySuitCard: Card<'F' | 'rho' | 'g' | 'V0' | 'p0' | 'p'> = {
+  id: 'unfilled-dry-suit',
+  title: 'Lift that is left in a dry suit without filling',
+  documents: 'unfilledDrySuit',
+  result: 'F',
+  symbols: {
+    F: { letter: 'F', meaning: 'lift of the gas in the suit', dimension: 'force', parameter: 'lift' },
+    rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'density' },
+    g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'gravity' },
+    V0: {
+      letter: 'V',
+      subscript: '0',
+      meaning: 'gas in the suit at first',
+      dimension: 'volume',
+      parameter: 'gasVolume',
+    },
+    p0: {
+      letter: 'p',
+      subscript: '0',
+      meaning: 'absolute pressure at first',
+      dimension: 'pressure',
+      parameter: 'filledAt',
+    },
+    p: { letter: 'p', meaning: 'absolute pressure around the suit', dimension: 'pressure', parameter: 'pressure' },
+  },
+  forms: { F: ['*', 'rho', 'g', ['/', ['*', 'V0', 'p0'], 'p']] },
+  core: {
+    F: (knowns: { gasVolume: GasVolume; filledAt: AbsolutePressure; pressure: AbsolutePressure } & Required<Water>) => {
+      const { gasVolume, filledAt, pressure, density, gravity } = knowns
+      return unfilledDrySuit({ gasVolume, filledAt, loft: 0.003 as GasVolume }, pressure, { density, gravity })
+    },
+  },
+  besides: ['loft'],
+  conditions: ['no gas added, none vented', 'same temperature'],
+  source: 'litrebar-derivation',
+  cautions: ['buoyancy'],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] }],
+  range: { rho: [990, 1040], g: [9.78, 9.83], V0: [0.005, 0.02], p0: [60_000, 105_000], p: [110_000, 600_000] },
+}
