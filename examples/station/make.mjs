@@ -1,34 +1,33 @@
-// The demo: writes the station's chapter, its tables and the judged register to out/, and says in short what came of it.
-import { mkdirSync, writeFileSync } from 'node:fs'
-import { chapterHtml, chapterMarkdown, tableCsv } from 'litrebar/course'
-import { stationChapter } from './station.mjs'
+// The demo: makes the station's winter course, a linked set of pages, from the text files in course/, and judges its register of cylinders.
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { coursePages, readChapter, tableCsv, tableText } from 'litrebar/course'
+import { registerTable } from './register.mjs'
 
 const started = performance.now()
-const { chapter, style, made } = stationChapter()
+const folder = new URL('course/', import.meta.url)
+const parts = readdirSync(folder)
+  .filter((name) => name.endsWith('.md'))
+  .sort()
+  .map((name) => ({
+    name: name.replace('.md', ''),
+    ...readChapter(readFileSync(new URL(name, folder), 'utf8'), { file: name }),
+  }))
+for (const { file, line, message } of parts.flatMap(({ problems }) => problems)) {
+  console.error(`${file}:${line}  ${message}`)
+  process.exitCode = 1
+}
 
 const out = new URL('../../out/', import.meta.url)
 mkdirSync(out, { recursive: true })
-const write = (name, text) => {
-  writeFileSync(new URL(name, out), text)
-  return `  out/${name}  ${(Buffer.byteLength(text) / 1000).toFixed(1)} kB`
-}
-const files = [
-  write('chapter.html', chapterHtml(chapter, style)),
-  write('chapter.md', chapterMarkdown(chapter, style)),
-  ...made.flatMap(({ tables = {} }) =>
-    Object.entries(tables).map(([name, table]) => write(`${name}.csv`, tableCsv(table))),
-  ),
-  write(
-    'solutions.json',
-    `${JSON.stringify(
-      made.flatMap(({ solutions = [] }) => solutions),
-      null,
-      1,
-    )}\n`,
-  ),
-]
+const pages = coursePages('Gear room, winter course', parts)
+for (const [name, page] of pages) writeFileSync(new URL(name, out), page)
+const register = registerTable('2026-11-25', 90)
+writeFileSync(new URL('register.csv', out), tableCsv(register))
 
-console.log(`${chapter.title}\n`)
-for (const { section, summary } of made) console.log(`  ${section.title}\n    ${summary}\n`)
-console.log(`Written in ${((performance.now() - started) / 1000).toFixed(2)} s:`)
-console.log(files.join('\n'))
+console.log('Gear room, winter course\n')
+for (const { name, chapter } of parts)
+  console.log(`  out/${name}.html  ${chapter.title}: ${chapter.sections.map(({ title }) => title).join('; ')}`)
+console.log(`\n${tableText(register)}\n`)
+console.log(
+  `${pages.size} pages and register.csv written to out/ in ${((performance.now() - started) / 1000).toFixed(2)} s. Begin with out/index.html.`,
+)

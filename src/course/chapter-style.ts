@@ -23,12 +23,12 @@ aside p { margin: 0 0 .6rem; }
 aside.caution { border-top: 2px solid var(--ink); padding-top: .35rem; color: var(--ink); }
 aside .word { font-weight: 700; }
 figure { margin: 1.4rem 0; }
-figure svg { display: block; width: 100%; height: auto; }
+figure svg { display: block; width: 100%; max-width: 35rem; height: auto; }
 figcaption, caption { font: 600 .95rem/1.35 system-ui, sans-serif; text-align: left; margin-bottom: .5rem; caption-side: top; }
 details { font: .85rem/1.4 system-ui, sans-serif; margin: .5rem 0 0; }
 summary { cursor: pointer; }
-.scroll { overflow-x: auto; margin: 1.2rem 0 .4rem; width: max-content; max-width: min(57rem, calc(100vw - 3rem)); }
-.scroll.wide { clear: right; }
+.scroll { margin: 1.2rem 0 .4rem; width: max-content; max-width: min(57rem, calc(100vw - 3rem)); }
+.scroll.wide { clear: right; overflow-x: auto; }
 table { border-collapse: collapse; font: .88rem/1.35 system-ui, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
 th, td { padding: .16rem 1.1rem .16rem 0; text-align: left; vertical-align: top; }
 th { font-weight: 600; border-bottom: 1px solid var(--ink); vertical-align: bottom; }
@@ -52,6 +52,7 @@ footer li { margin: .2rem 0; }
 @media screen and (max-width: 800px) {
   main { width: auto; }
   caption { white-space: normal; }
+  .scroll { overflow-x: auto; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
   aside.caution { border-left: 0; padding-left: 0; }
   .solution li { grid-template-columns: minmax(0, 1fr); }
@@ -74,4 +75,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-sz+RIz5p4v8d6wT20FbH4zzKriP9SzJLl69AfZKgO60='
+export const chapterStyleHash = 'sha256-aM25QVtokOFe9P2p06vyxpqlQCZZroA71uO+1EcOUkw='

@@ -36,7 +36,7 @@ export function heatMapSvg(chart: HeatMap, style: NumberStyle): string {
   const right = frame.left + plotWidth
   const steps = ticks(least, most > least ? most : least + 1, 4).filter((value) => value >= least && value <= most)
   const legend = steps.map((value, at) => {
-    const top = frame.top + 44 + at * 26
+    const top = frame.top + 22 + wrapped(axisTitle(z), 15).length * 16 + at * 26
     return `<rect x="${fixed(right + 10)}" y="${fixed(top)}" width="18" height="18" fill="${shade(value, least, most)}" stroke="#333" stroke-width="0.6"/>${label(right + 34, top + 14, numberText(value, style), 'start')}`
   })
   return svgElement(chart, [

@@ -78,7 +78,7 @@ export const developedPressureCard: Card<'p2' | 'p1' | 'T1' | 'T2'> = {
     p2: ({ pressure, temperature, at }: { pressure: number; temperature: number; at: number }) =>
       developed(pressure, temperature, at),
   },
-  besides: ['mixture', 'gas'],
+  besides: ['mixture', 'gas', 'gaugePressure', 'internalVolume', 'ambientPressure', 'elasticExpansion', 'growth'],
   conditions: ['dry air', 'one amount of gas', 'the cylinder does not widen'],
   source: 'gerg-2008',
   cautions: ['hot-fill', 'fill-limit'],

@@ -98,7 +98,7 @@ ${mathElement(equationOf(card.result, expression, symbols, mathmlNotation), alte
             `<i>${escaped(letter)}</i>${subscript === undefined ? '' : `<sub>${escaped(subscript)}</sub>`} ${escaped(meaning)}`,
         )
         .join('; ')}.</p>
-<p>${escaped(texts.usedIn)} ${users.map(link).join(', ')}</p></section>`,
+<p>${escaped(texts.usedIn)} ${users.map((part) => link(part)).join(', ')}</p></section>`,
     ]
   })
   return `<h1>${escaped(texts.formulas)}</h1>\n${rows.join('\n')}\n<p><a href="index.html">${escaped(texts.contents)}</a></p>`
@@ -119,7 +119,7 @@ function sourceIndex(parts: readonly CoursePart[], texts: Texts, link: Link): st
     .sort((a, b) => (a.text < b.text ? -1 : 1))
     .map(
       ({ text, id }) =>
-        `<li>${escaped(text)} ${escaped(texts.usedIn)} ${(users.get(id) ?? []).map(link).join(', ')}</li>`,
+        `<li>${escaped(text)} ${escaped(texts.usedIn)} ${(users.get(id) ?? []).map((part) => link(part)).join(', ')}</li>`,
     )
   return `<h1>${escaped(texts.sources)}</h1>\n<ul>${lines.join('\n')}</ul>\n<p><a href="index.html">${escaped(texts.contents)}</a></p>`
 }
