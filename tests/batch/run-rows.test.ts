@@ -29,7 +29,7 @@ const plan: RowPlan = {
   mixture: { column: 'gas' },
 }
 
-const quick: RowPlan = { ...plan, compute: ['freeGas', 'density'] }
+const quick: RowPlan = { ...plan, compute: ['freeGas', 'density'], figures: 17 }
 
 const gases = ['air', 'nitrox 32', '18/45'] as const
 const pressureOf = (row: number): number => Number((1 + 230 * ((row * 0.618034) % 1)).toFixed(3))

@@ -1,5 +1,6 @@
 import type { RecordBatch, Vector } from 'apache-arrow'
-import type { BlockColumn, ResultBlock, RowBlock } from '../rows/row-block.ts'
+import { FieldColumn } from '../rows/field-column.ts'
+import { type BlockColumn, type ResultBlock, type RowBlock, textsOf } from '../rows/row-block.ts'
 import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
 
 /**
@@ -31,17 +32,26 @@ export async function* arrowBlocks(
 
 function columnOf(vector: Vector | null, count: number): BlockColumn {
   if (vector === null) return new Float64Array(count).fill(Number.NaN)
-  const isNumeric = isNumber(vector, count)
-  if (isNumeric && vector.nullCount === 0) {
-    const values: unknown = vector.toArray()
-    if (values instanceof Float64Array) return values
+  const [chunk] = vector.data
+  if (chunk !== undefined && vector.data.length === 1) {
+    const { values, valueOffsets } = chunk as { readonly values: unknown; readonly valueOffsets?: unknown }
+    if (vector.nullCount === 0 && values instanceof Float64Array) return values
+    if (vector.nullCount === 0 && values instanceof Uint8Array && valueOffsets instanceof Int32Array && isText(vector))
+      return new FieldColumn(values, valueOffsets.subarray(0, count), valueOffsets.subarray(1, count + 1))
   }
-  if (!isNumeric) return Array.from({ length: count }, (_, row) => textOf(vector.get(row)))
+  if (!isNumber(vector, count)) return Array.from({ length: count }, (_, row) => textOf(vector.get(row)))
   return Float64Array.from({ length: count }, (_, row) => {
     const value: unknown = vector.get(row)
     return value === null ? Number.NaN : Number(value)
   })
 }
+
+function isText(vector: Vector): boolean {
+  return (vector.type.typeId as number) === utf8
+}
+
+// `Type.Utf8`, a number in every Arrow file
+const utf8 = 5
 
 function isNumber(vector: Vector, count: number): boolean {
   for (let row = 0; row < count; row++) {
@@ -70,23 +80,33 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
       results.map((heading) => [headingOf(heading), vectorOf(made?.values[heading.name] ?? new Float64Array(0))]),
     ),
     code: codeVector(made?.code ?? new Uint8Array(0)),
-    error: textVector(
-      Array.from({ length: made === undefined ? 0 : rows.count }, (_, row) => made?.errors.get(row) ?? null),
-    ),
+    error: errorVector(made === undefined ? 0 : rows.count, made?.errors ?? new Map()),
   })
   const codeVector = (code: Uint8Array): Vector =>
     arrow.makeVector(arrow.makeData({ type: new arrow.Uint8(), data: code, length: code.length }))
-  const textVector = (texts: readonly (string | null)[]): Vector => arrow.vectorFromArray(texts, new arrow.Utf8())
+  const textVector = (column: FieldColumn | readonly (string | number)[]): Vector => {
+    const { bytes, offsets } = column instanceof FieldColumn ? joinedFields(column) : joinedTexts(textsOf(column))
+    return utf8Vector(bytes, offsets, (row) => offsets[row] !== offsets[row + 1])
+  }
+  const errorVector = (count: number, errors: ReadonlyMap<number, string>): Vector => {
+    if (errors.size === 0) return utf8Vector(new Uint8Array(0), new Int32Array(count + 1), () => false)
+    const texts = Array.from({ length: count }, (_, row) => errors.get(row) ?? '')
+    const joined = joinedTexts(texts)
+    return utf8Vector(joined.bytes, joined.offsets, (row) => errors.has(row))
+  }
+  const utf8Vector = (bytes: Uint8Array, offsets: Int32Array, isThere: (row: number) => boolean): Vector => {
+    const length = offsets.length - 1
+    const { nullBitmap, nullCount } = nullsOf(length, isThere)
+    const nulls = nullCount === 0 ? {} : { nullBitmap }
+    const data = { type: new arrow.Utf8(), length, nullCount, ...nulls, valueOffsets: offsets, data: bytes }
+    return arrow.makeVector(arrow.makeData(data))
+  }
   const vectorOf = (given: BlockColumn): Vector => {
-    if (!(given instanceof Float64Array)) return textVector(given.map((text) => (text === '' ? null : text)))
-    if (!given.some((value) => Number.isNaN(value))) {
-      const data = arrow.makeData({ type: new arrow.Float64(), data: given, length: given.length })
-      return arrow.makeVector(data)
-    }
-    return arrow.vectorFromArray(
-      Array.from(given, (value) => (Number.isNaN(value) ? null : value)),
-      new arrow.Float64(),
-    )
+    if (!(given instanceof Float64Array)) return textVector(given)
+    const { length } = given
+    const { nullBitmap, nullCount } = nullsOf(length, (row) => !Number.isNaN(given[row]))
+    const nulls = nullCount === 0 ? {} : { nullBitmap }
+    return arrow.makeVector(arrow.makeData({ type: new arrow.Float64(), data: given, length, nullCount, ...nulls }))
   }
   const batchOf = (vectors: Record<string, Vector>, count: number): RecordBatch => {
     const fields = Object.entries(vectors).map(([name, vector]) => new arrow.Field(name, vector.type, true))
@@ -140,6 +160,45 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     },
     end: () => Uint8Array.of(0xff, 0xff, 0xff, 0xff, 0, 0, 0, 0),
   }
+}
+
+/** A bit for every row, set where something is there. */
+function nullsOf(
+  length: number,
+  isThere: (row: number) => boolean,
+): { readonly nullBitmap: Uint8Array; readonly nullCount: number } {
+  const nullBitmap = new Uint8Array((length + 7) >> 3)
+  let nullCount = 0
+  for (let row = 0; row < length; row++) {
+    if (isThere(row)) nullBitmap[row >> 3] = (nullBitmap[row >> 3] as number) | (1 << (row & 7))
+    else nullCount++
+  }
+  return { nullBitmap, nullCount }
+}
+
+interface JoinedTexts {
+  readonly bytes: Uint8Array
+  /** Where each text starts, and the end of the last. */
+  readonly offsets: Int32Array
+}
+
+function joinedFields({ bytes, starts, ends, length }: FieldColumn): JoinedTexts {
+  const offsets = new Int32Array(length + 1)
+  for (let row = 0; row < length; row++)
+    offsets[row + 1] = (offsets[row] as number) + (ends[row] as number) - (starts[row] as number)
+  const joined = new Uint8Array(offsets[length] as number)
+  for (let row = 0; row < length; row++) {
+    let to = offsets[row] as number
+    for (let at = starts[row] as number; at < (ends[row] as number); at++) joined[to++] = bytes[at] as number
+  }
+  return { bytes: joined, offsets }
+}
+
+function joinedTexts(texts: readonly string[]): JoinedTexts {
+  const offsets = new Int32Array(texts.length + 1)
+  for (let row = 0; row < texts.length; row++)
+    offsets[row + 1] = (offsets[row] as number) + Buffer.byteLength(texts[row] as string)
+  return { bytes: Buffer.from(texts.join('')), offsets }
 }
 
 /** Continuation mark and a length of nothing. */

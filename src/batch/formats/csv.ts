@@ -1,8 +1,17 @@
 import Papa from 'papaparse'
 import { LitrebarError, rowCodes } from '../../errors/index.ts'
-import type { ResultBlock, RowBlock } from '../rows/row-block.ts'
-import { textPieces } from './lines.ts'
-import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
+import { FieldColumn } from '../rows/field-column.ts'
+import { fieldOf, type RowBlock } from '../rows/row-block.ts'
+import { linesOf, textPieces } from './lines.ts'
+import {
+  headingOf,
+  type ReadBlock,
+  type ReadFrom,
+  type ResultHeading,
+  type RowWriter,
+  type WritingOptions,
+} from './row-format.ts'
+import { TextBytes } from './text-bytes.ts'
 
 /** How a CSV file is written. */
 export interface CsvOptions {
@@ -26,16 +35,32 @@ export async function* csvBlocks(
   const { from = { position: 0, row: 0 }, delimiter = ',' } = options
   let headings = options.headings
   let row = from.row
-  for await (const { text, next } of textPieces(bytes, { from: from.position, isQuoted: true })) {
-    const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text
-    const { data } = Papa.parse<string[]>(plain, { delimiter, newline: newlineOf(plain) })
-    if (plain.endsWith('\n')) data.pop() // what follows the last line feed is no row
-    if (headings === undefined) headings = checkedHeadings(data.shift() ?? [])
-    if (data.length === 0 && row > from.row) continue
-    yield { ...blockOf(headings, data, row), next }
-    row += data.length
+  for await (const { bytes: piece, next } of textPieces(bytes, { from: from.position, isQuoted: true })) {
+    const start = piece[0] === 0xef && piece[1] === 0xbb && piece[2] === 0xbf ? 3 : 0
+    const isPlain = !piece.includes(quote)
+    const records = isPlain ? undefined : quotedRecords(piece.toString('utf8', start), delimiter)
+    let lines = isPlain ? linesOf(piece, start) : undefined
+    if (headings === undefined) {
+      headings = checkedHeadings(records?.shift() ?? firstFields(piece, lines, delimiter))
+      if (lines !== undefined) lines = { starts: lines.starts.subarray(1), ends: lines.ends.subarray(1) }
+    }
+    const block =
+      lines === undefined
+        ? quotedBlock(headings, records ?? [], row)
+        : { ...plainBlock(headings, piece, lines, row, delimiter), lines: { form: delimiter, bytes: piece, ...lines } }
+    if (block.count === 0 && row > from.row) continue
+    yield { ...block, next }
+    row += block.count
   }
   if (headings === undefined) throw emptyFile()
+}
+
+const quote = 34
+
+function quotedRecords(text: string, delimiter: string): string[][] {
+  const { data } = Papa.parse<string[]>(text, { delimiter, newline: newlineOf(text) })
+  if (text.endsWith('\n')) data.pop() // what follows the last line feed is no row
+  return data
 }
 
 function newlineOf(text: string): '\r\n' | '\n' {
@@ -43,7 +68,7 @@ function newlineOf(text: string): '\r\n' | '\n' {
   return at > 0 && text[at - 1] === '\r' ? '\r\n' : '\n'
 }
 
-function blockOf(headings: readonly string[], data: readonly string[][], from: number): RowBlock {
+function quotedBlock(headings: readonly string[], data: readonly string[][], from: number): RowBlock {
   const faults = new Map<number, string>()
   const columns: Record<string, string[]> = {}
   const lists = headings.map((heading) => {
@@ -53,10 +78,62 @@ function blockOf(headings: readonly string[], data: readonly string[][], from: n
   })
   for (let row = 0; row < data.length; row++) {
     const fields = data[row] as string[]
-    if (fields.length !== headings.length) faults.set(row, `${fields.length} fields, expected ${headings.length}`)
+    if (fields.length !== headings.length) faults.set(row, wrongCount(fields.length, headings))
     for (let place = 0; place < lists.length; place++) (lists[place] as string[])[row] = fields[place] ?? ''
   }
   return { from, count: data.length, columns, faults }
+}
+
+interface Lines {
+  readonly starts: Int32Array
+  readonly ends: Int32Array
+}
+
+function firstFields(bytes: Buffer, lines: Lines | undefined, delimiter: string): string[] {
+  if (lines === undefined || lines.starts.length === 0) return []
+  return bytes.toString('utf8', lines.starts[0], lines.ends[0]).split(delimiter)
+}
+
+/** A block without quotes: fields stay bytes of the piece. */
+function plainBlock(
+  headings: readonly string[],
+  bytes: Buffer,
+  { starts, ends }: Lines,
+  from: number,
+  delimiter: string,
+): RowBlock {
+  const count = starts.length
+  const separator = delimiter.charCodeAt(0)
+  const faults = new Map<number, string>()
+  const width = headings.length
+  const fieldStarts = headings.map(() => new Int32Array(count))
+  const fieldEnds = headings.map(() => new Int32Array(count))
+  for (let row = 0; row < count; row++) {
+    const end = ends[row] as number
+    let start = starts[row] as number
+    let place = 0
+    for (let at = start; at <= end; at++) {
+      if (at < end && bytes[at] !== separator) continue
+      if (place < width) {
+        ;(fieldStarts[place] as Int32Array)[row] = start
+        ;(fieldEnds[place] as Int32Array)[row] = at
+      }
+      place++
+      start = at + 1
+    }
+    if (place !== width) faults.set(row, wrongCount(place, headings))
+  }
+  const columns = Object.fromEntries(
+    headings.map((heading, place) => [
+      heading,
+      new FieldColumn(bytes, fieldStarts[place] as Int32Array, fieldEnds[place] as Int32Array),
+    ]),
+  )
+  return { from, count, columns, faults }
+}
+
+function wrongCount(count: number, headings: readonly string[]): string {
+  return `${count} fields, expected ${headings.length}`
 }
 
 function checkedHeadings(fields: readonly string[]): readonly string[] {
@@ -82,56 +159,57 @@ function emptyFile(): LitrebarError {
   })
 }
 
-const codeNames = Object.entries(rowCodes).map(([name]) => name)
+const codeNames = Object.keys(rowCodes)
+const lineFeed = 10
 
 /**
  * Writes rows as CSV: the columns as read, then the results, then `code` and `error`. Bad rows have empty results. Lines end with LF.
  *
  * @param results - names and units of the results
- * @param options - delimiter
+ * @param options - delimiter; significant figures of the results
  * @returns the writer
  */
-export function csvWriter(results: readonly ResultHeading[], options: CsvOptions = {}): RowWriter {
-  const { delimiter = ',' } = options
+export function csvWriter(results: readonly ResultHeading[], options: CsvOptions & WritingOptions): RowWriter {
+  const { delimiter = ',', figures } = options
   const needsQuotes = new RegExp(`["\\r\\n${delimiter}]`)
   const field = (text: string): string => (needsQuotes.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
-  const encoder = new TextEncoder()
+  const separator = delimiter.charCodeAt(0)
+  const codes = codeNames.map((name) => Buffer.from(name))
+  const text = new TextBytes()
+  const writeField = (given: string | number): void => {
+    if (typeof given === 'string') text.text(field(given))
+    else if (given - given === 0) text.exact(given)
+    text.byte(separator)
+  }
   return {
-    start: (first) =>
-      encoder.encode(
-        `${[...Object.keys(first.columns), ...results.map(headingOf), 'code', 'error'].map(field).join(delimiter)}\n`,
-      ),
-    block: (rows, made) => encoder.encode(blockText(rows, made, results, delimiter, field)),
+    start: (first) => {
+      text.text([...Object.keys(first.columns), ...results.map(headingOf), 'code', 'error'].map(field).join(delimiter))
+      text.byte(lineFeed)
+      return text.take()
+    },
+    block: (rows, made) => {
+      const kept = Object.values(rows.columns)
+      const values = results.map(({ name }) => made.values[name] as Float64Array)
+      const lines = rows.lines?.form === delimiter ? rows.lines : undefined
+      for (let row = 0; row < rows.count; row++) {
+        if (lines !== undefined && !rows.faults.has(row)) {
+          text.copy(lines.bytes, lines.starts[row] as number, lines.ends[row] as number)
+          text.byte(separator)
+        } else for (const column of kept) writeField(fieldOf(column, row))
+        for (const column of values) {
+          const value = column[row] as number
+          if (value - value === 0) text.number(value, figures)
+          text.byte(separator)
+        }
+        const code = made.code[row] as number
+        const name = codes[code] as Buffer
+        text.copy(name, 0, name.length)
+        text.byte(separator)
+        if (code !== rowCodes.good) text.text(field(made.errors.get(row) ?? ''))
+        text.byte(lineFeed)
+      }
+      return text.take()
+    },
     end: () => new Uint8Array(0),
   }
-}
-
-function blockText(
-  rows: RowBlock,
-  made: ResultBlock,
-  results: readonly ResultHeading[],
-  delimiter: string,
-  field: (text: string) => string,
-): string {
-  const kept = Object.values(rows.columns)
-  const values = results.map(({ name }) => made.values[name] as Float64Array)
-  let text = ''
-  for (let row = 0; row < rows.count; row++) {
-    for (const column of kept) {
-      const given = column[row]
-      text += (typeof given === 'string' ? field(given) : numberText(given ?? Number.NaN)) + delimiter
-    }
-    for (const column of values) text += numberText(column[row] as number) + delimiter
-    const code = made.code[row] as number
-    text +=
-      code === rowCodes.good
-        ? `${codeNames[0] ?? ''}${delimiter}\n`
-        : `${codeNames[code] ?? ''}${delimiter}${field(made.errors.get(row) ?? '')}\n`
-  }
-  return text
-}
-
-/** The shortest text that reads back as the same number; nothing for a value that is missing. */
-function numberText(value: number): string {
-  return value - value === 0 ? String(value) : ''
 }

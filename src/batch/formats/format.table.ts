@@ -3,7 +3,7 @@ import { arrowBlocks, arrowWriter } from './arrow.ts'
 import { csvBlocks, csvWriter } from './csv.ts'
 import { ndjsonBlocks, ndjsonWriter } from './ndjson.ts'
 import { parquetBlocks, parquetWriter } from './parquet.ts'
-import type { ReadBlock, ReadFrom, ResultHeading, RowWriter } from './row-format.ts'
+import type { ReadBlock, ReadFrom, ResultHeading, RowWriter, WritingOptions } from './row-format.ts'
 
 /** Where rows come from: a path, or bytes as they arrive. */
 export interface RowSource {
@@ -26,7 +26,7 @@ export interface RowFormat {
   /** Endings of file names. */
   readonly endings: readonly string[]
   readonly blocks: (source: RowSource, options: ReadingOptions) => AsyncIterable<ReadBlock>
-  readonly writer: (results: readonly ResultHeading[]) => Promise<RowWriter> | RowWriter
+  readonly writer: (results: readonly ResultHeading[], options: WritingOptions) => Promise<RowWriter> | RowWriter
   /** Whether an output can be cut after a block and gone on with. */
   readonly canGoOn: boolean
 }
@@ -66,7 +66,7 @@ function separated(delimiter: ',' | '\t', endings: readonly string[]): RowFormat
     endings,
     blocks: ({ bytes }, { from, headings }) =>
       csvBlocks(bytes(from.position), { delimiter, from, ...(headings === undefined ? {} : { headings }) }),
-    writer: (results) => csvWriter(results, { delimiter }),
+    writer: (results, options) => csvWriter(results, { delimiter, ...options }),
     canGoOn: true,
   }
 }

@@ -2,12 +2,14 @@ import type { ReadFrom } from './row-format.ts'
 
 /** A piece of a text file that ends with a whole record. */
 export interface TextPiece {
-  readonly text: string
+  /** UTF-8, ending with a line feed or the file. */
+  readonly bytes: Buffer
   /** Bytes from the start of the file to the end of this piece. */
   readonly next: number
 }
 
 const lineFeed = 10
+const carriageReturn = 13
 const quote = 34
 const pieceSize = 1 << 20
 
@@ -23,7 +25,6 @@ export async function* textPieces(
   bytes: AsyncIterable<Uint8Array>,
   options: { readonly from: ReadFrom['position']; readonly isQuoted: boolean },
 ): AsyncGenerator<TextPiece> {
-  const decoder = new TextDecoder('utf-8', { ignoreBOM: true })
   let held: Uint8Array[] = []
   let heldLength = 0
   let position = options.from
@@ -35,14 +36,14 @@ export async function* textPieces(
     const end = options.isQuoted ? endOfRecords(joined) : joined.lastIndexOf(lineFeed) + 1
     if (end > 0) {
       position += end
-      yield { text: decoder.decode(joined.subarray(0, end)), next: position }
+      yield { bytes: joined.subarray(0, end), next: position }
     }
     held = [joined.subarray(end)]
     heldLength = joined.length - end
   }
   if (heldLength > 0) {
     position += heldLength
-    yield { text: decoder.decode(Buffer.concat(held, heldLength)), next: position }
+    yield { bytes: Buffer.concat(held, heldLength), next: position }
   }
 }
 
@@ -62,4 +63,18 @@ function endOfRecords(bytes: Buffer): number {
   if (isInside) return end
   const last = bytes.subarray(from).lastIndexOf(lineFeed)
   return last >= 0 ? from + last + 1 : end
+}
+
+/** The lines of a piece: where each starts and ends in its bytes, without line feed and carriage return. */
+export function linesOf(bytes: Buffer, from: number): { readonly starts: Int32Array; readonly ends: Int32Array } {
+  const starts: number[] = []
+  const ends: number[] = []
+  for (let start = from; start < bytes.length; ) {
+    const found = bytes.indexOf(lineFeed, start)
+    const end = found < 0 ? bytes.length : found
+    starts.push(start)
+    ends.push(end > start && bytes[end - 1] === carriageReturn ? end - 1 : end)
+    start = end + 1
+  }
+  return { starts: Int32Array.from(starts), ends: Int32Array.from(ends) }
 }

@@ -1,7 +1,15 @@
 import { rowCodes } from '../../errors/index.ts'
-import type { ResultBlock } from '../rows/row-block.ts'
-import { textPieces } from './lines.ts'
-import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
+import { fieldOf } from '../rows/row-block.ts'
+import { linesOf, textPieces } from './lines.ts'
+import {
+  headingOf,
+  type ReadBlock,
+  type ReadFrom,
+  type ResultHeading,
+  type RowWriter,
+  type WritingOptions,
+} from './row-format.ts'
+import { TextBytes } from './text-bytes.ts'
 
 /**
  * Rows of a file with one JSON object a line. Numbers are read as numbers, everything else as text; a line that is no object keeps its
@@ -17,28 +25,32 @@ export async function* ndjsonBlocks(
 ): AsyncGenerator<ReadBlock> {
   const { from = { position: 0, row: 0 }, columns } = options
   let row = from.row
-  for await (const { text, next } of textPieces(bytes, { from: from.position, isQuoted: false })) {
-    const texts = text.split('\n')
-    if (texts.at(-1) === '') texts.pop()
+  for await (const { bytes: piece, next } of textPieces(bytes, { from: from.position, isQuoted: false })) {
+    const lines = linesOf(piece, 0)
+    const texts = piece.toString('utf8').split('\n')
+    const count = lines.starts.length
     const faults = new Map<number, string>()
-    const lists = columns.map(() => new Array<string>(texts.length).fill(''))
-    texts.forEach((line, index) => {
-      const given = objectOf(line)
+    const lists = columns.map(() => new Array<string | number>(count).fill(''))
+    for (let index = 0; index < count; index++) {
+      const given = objectOf(texts[index] as string)
       if (given === undefined) {
         faults.set(index, 'the line is no JSON object')
-        return
+        continue
       }
-      columns.forEach((name, place) => {
-        const value = Object.hasOwn(given, name) ? given[name] : undefined
-        const list = lists[place] as string[]
-        list[index] =
-          value === undefined || value === null ? '' : typeof value === 'string' ? value : JSON.stringify(value)
-      })
-    })
-    const named = Object.fromEntries(columns.map((name, place) => [name, lists[place] as string[]]))
-    yield { from: row, count: texts.length, columns: named, faults, texts, next }
-    row += texts.length
+      for (let place = 0; place < columns.length; place++) {
+        const name = columns[place] as string
+        ;(lists[place] as (string | number)[])[index] = Object.hasOwn(given, name) ? fieldFrom(given[name]) : ''
+      }
+    }
+    const named = Object.fromEntries(columns.map((name, place) => [name, lists[place] as (string | number)[]]))
+    yield { from: row, count, columns: named, faults, lines: { form: 'json', bytes: piece, ...lines }, next }
+    row += count
   }
+}
+
+function fieldFrom(value: unknown): string | number {
+  if (typeof value === 'number' || typeof value === 'string') return value
+  return value === undefined || value === null ? '' : JSON.stringify(value)
 }
 
 function objectOf(line: string): Record<string, unknown> | undefined {
@@ -59,53 +71,73 @@ const codeNames = Object.keys(rowCodes)
  * that was no object comes back as the text of a field `line`.
  *
  * @param results - names and units of the results
+ * @param options - significant figures of the results
  * @returns the writer
  */
-export function ndjsonWriter(results: readonly ResultHeading[]): RowWriter {
-  const encoder = new TextEncoder()
-  const keys = results.map((heading) => JSON.stringify(headingOf(heading)))
+export function ndjsonWriter(results: readonly ResultHeading[], { figures }: WritingOptions): RowWriter {
+  const keys = results.map((heading) => Buffer.from(`,${JSON.stringify(headingOf(heading))}:`))
+  const none = Buffer.from('null')
+  const codes = codeNames.map((name) => Buffer.from(`,"code":"${name}"`))
+  const text = new TextBytes()
+  const copy = (bytes: Buffer): void => text.copy(bytes, 0, bytes.length)
   return {
     start: () => new Uint8Array(0),
-    block: (rows, made) => encoder.encode(blockText(rows, made, results, keys)),
+    block: (rows, made) => {
+      const values = results.map(({ name }) => made.values[name] as Float64Array)
+      for (let row = 0; row < rows.count; row++) {
+        startRow(text, rows, row)
+        for (let place = 0; place < values.length; place++) {
+          const value = (values[place] as Float64Array)[row] as number
+          copy(keys[place] as Buffer)
+          if (value - value === 0) text.number(value, figures)
+          else copy(none)
+        }
+        const code = made.code[row] as number
+        copy(codes[code] as Buffer)
+        if (code !== rowCodes.good) text.text(`,"error":${JSON.stringify(made.errors.get(row) ?? '')}`)
+        text.byte(closingBrace)
+        text.byte(lineFeed)
+      }
+      return text.take()
+    },
     end: () => new Uint8Array(0),
   }
 }
 
-function blockText(
-  rows: ReadBlock,
-  made: ResultBlock,
-  results: readonly ResultHeading[],
-  keys: readonly string[],
-): string {
-  const values = results.map(({ name }) => made.values[name] as Float64Array)
-  let text = ''
-  for (let row = 0; row < rows.count; row++) {
-    text += startOf(rows, row)
-    for (let place = 0; place < values.length; place++) {
-      const value = (values[place] as Float64Array)[row] as number
-      text += `,${keys[place] ?? ''}:${value - value === 0 ? value : 'null'}`
-    }
-    const code = made.code[row] as number
-    text += `,"code":"${codeNames[code] ?? ''}"`
-    if (code !== rowCodes.good) text += `,"error":${JSON.stringify(made.errors.get(row) ?? '')}`
-    text += '}\n'
-  }
-  return text
-}
+const lineFeed = 10
+const openingBrace = 123
+const closingBrace = 125
 
 /** The row as it stood, open at its end for what is added. */
-function startOf(rows: ReadBlock, row: number): string {
-  const line = rows.texts?.[row]
-  if (line === undefined) {
-    const fields = Object.entries(rows.columns).map(([name, column]) => [name, jsonValue(column[row])])
-    return `{"row":${rows.from + row},${JSON.stringify(Object.fromEntries(fields)).slice(1, -1)}`
+function startRow(text: TextBytes, rows: ReadBlock, row: number): void {
+  const { lines } = rows
+  if (lines?.form !== 'json') {
+    const fields = Object.entries(rows.columns).map(([name, column]) => [name, jsonValue(fieldOf(column, row))])
+    text.text(`{"row":${rows.from + row},${JSON.stringify(Object.fromEntries(fields)).slice(1, -1)}`)
+    return
   }
-  if (rows.faults.has(row)) return `{"line":${JSON.stringify(line)}`
-  const body = line.trimEnd().slice(0, -1).trimEnd()
-  return body === '{' ? `{"row":${rows.from + row}` : body
+  const { bytes } = lines
+  const start = lines.starts[row] as number
+  const end = lines.ends[row] as number
+  if (rows.faults.has(row)) {
+    text.text(`{"line":${JSON.stringify(bytes.toString('utf8', start, end))}`)
+    return
+  }
+  const body = endOfText(bytes, start, endOfText(bytes, start, end) - 1)
+  if (body === start + 1 || bytes[body - 1] === openingBrace) text.text(`{"row":${rows.from + row}`)
+  else text.copy(bytes, start, body)
 }
 
-function jsonValue(given: string | number | undefined): string | number | null {
+/** The end without the blanks before it. */
+function endOfText(bytes: Buffer, start: number, end: number): number {
+  let at = end
+  while (at > start && (bytes[at - 1] as number) <= blank) at--
+  return at
+}
+
+const blank = 32
+
+function jsonValue(given: string | number): string | number | null {
   if (typeof given === 'number') return given - given === 0 ? given : null
-  return given ?? null
+  return given
 }

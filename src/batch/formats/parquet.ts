@@ -1,4 +1,4 @@
-import type { BlockColumn, RowBlock } from '../rows/row-block.ts'
+import { type BlockColumn, type RowBlock, textsOf } from '../rows/row-block.ts'
 import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
 
 /**
@@ -104,7 +104,8 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
       const columnData = sourceColumns(rows)
       for (const heading of results) columnData.push(column(headingOf(heading), withNulls(made.values[heading.name])))
       columnData.push({ name: 'code', data: Int32Array.from(made.code), type: 'INT32' })
-      const errors = Array.from({ length: rows.count }, (_, row) => made.errors.get(row) ?? null)
+      const errors = new Array<string | null>(rows.count).fill(null)
+      for (const [row, text] of made.errors) errors[row] = text
       columnData.push({ name: 'error', data: errors, type: 'STRING', nullable: true })
       await writer?.write({ columnData, rowGroupSize: Math.max(1, rows.count) })
       return taken()
@@ -127,7 +128,7 @@ function sourceColumns(rows: RowBlock): WrittenColumn[] {
   return Object.entries(rows.columns).map(([name, given]) =>
     given instanceof Float64Array
       ? column(name, withNulls(given))
-      : { name, data: given.map((text) => (text === '' ? null : text)), type: 'STRING', nullable: true },
+      : { name, data: textsOf(given).map((text) => (text === '' ? null : text)), type: 'STRING', nullable: true },
   )
 }
 

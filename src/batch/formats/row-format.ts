@@ -4,8 +4,23 @@ import type { ResultBlock, RowBlock } from '../rows/row-block.ts'
 export interface ReadBlock extends RowBlock {
   /** Where reading goes on after this block: bytes of a text, or batches of a binary file. A resumed run starts here. */
   readonly next: number
-  /** The rows as they stood, for formats that keep a row as it is and add to it. */
-  readonly texts?: readonly string[]
+  /** The rows as they stand in a file of text, for a writer of the same form: it copies a row and adds to it. */
+  readonly lines?: RowLines
+}
+
+/** Rows as they stand in a file of text. */
+export interface RowLines {
+  /** What is between their fields; `json` for objects. */
+  readonly form: ',' | ';' | '\t' | 'json'
+  readonly bytes: Buffer
+  readonly starts: Int32Array
+  readonly ends: Int32Array
+}
+
+/** How numbers are written where a format writes them as text. */
+export interface WritingOptions {
+  /** Significant figures of a result, 1 to 17. */
+  readonly figures: number
 }
 
 /** Where reading starts. */

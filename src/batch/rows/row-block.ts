@@ -1,5 +1,10 @@
-/** One column of a block: numbers, or texts where the file has texts. An empty field of text is a missing value. */
-export type BlockColumn = Float64Array | readonly string[]
+import { FieldColumn } from './field-column.ts'
+
+/**
+ * One column of a block: numbers; fields of text as they stand in the file; or texts and numbers mixed. An empty text is a missing
+ * value, and so is NaN.
+ */
+export type BlockColumn = Float64Array | FieldColumn | readonly (string | number)[]
 
 /** Some consecutive rows of a file, by columns. */
 export interface RowBlock {
@@ -18,4 +23,18 @@ export interface ResultBlock {
   readonly code: Uint8Array
   /** What is wrong, for the bad rows only. */
   readonly errors: ReadonlyMap<number, string>
+}
+
+/** What stands in a row of a column: an empty text or NaN where nothing does. */
+export function fieldOf(column: BlockColumn, row: number): string | number {
+  return column instanceof FieldColumn ? column.text(row) : (column[row] ?? '')
+}
+
+/** The fields of a column as texts, an empty one where nothing stands. */
+export function textsOf(column: BlockColumn): readonly string[] {
+  return Array.from({ length: column.length }, (_, row) => {
+    const field = fieldOf(column, row)
+    if (typeof field === 'string') return field
+    return Number.isNaN(field) ? '' : String(field)
+  })
 }

@@ -9,6 +9,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import type { Calculation, StateProperty } from './calculation.table.ts'
+import { FieldColumn } from './field-column.ts'
 import type { BlockColumn, ResultBlock, RowBlock } from './row-block.ts'
 import { rowInputs } from './row-input.table.ts'
 import { type ReadyInput, type ReadyPlan, type RowPlan, readyPlan } from './row-plan.ts'
@@ -21,6 +22,8 @@ export interface RowComputer {
   readonly columns: readonly string[]
   /** Name and unit of each result, in the order of the plan. */
   readonly results: readonly { readonly name: string; readonly unit: string }[]
+  /** Significant figures of results that are written as text. */
+  readonly figures: number
   /**
    * Computes one block. Bad rows come back in their place with NaN, a code and the words for it.
    *
@@ -45,6 +48,7 @@ export function rowComputer(plan: RowPlan): RowComputer {
   return {
     columns: columnsOf(ready),
     results: ready.results.map(({ name, unit }) => ({ name, unit: unit.symbol })),
+    figures: ready.figures,
     compute: (block) => {
       const state = new BlockState(block)
       const inputs = readInputs(ready, block, state, isFirst && !ready.allowUnusual)
@@ -128,16 +132,22 @@ function inputColumn(input: ReadyInput, block: RowBlock, state: BlockState, isCh
   const si = new Float64Array(block.count)
   const { factor } = input.unit
   const offset = input.unit.offset ?? 0
-  for (let row = 0; row < block.count; row++) {
-    const field = given[row]
-    if (typeof field === 'number') {
-      si[row] = field * factor + offset
-      if (Number.isNaN(field)) state.fail(row, 'missing', `${input.column} is missing`)
-      continue
+  if (given instanceof FieldColumn) {
+    for (let row = 0; row < block.count; row++) {
+      const number = given.number(row)
+      si[row] = Number.isNaN(number) ? readField(given.text(row), input, row, state) : number * factor + offset
     }
-    const text = field ?? ''
-    const number = text === '' ? Number.NaN : Number(text)
-    si[row] = Number.isNaN(number) ? readField(text, input, row, state) : number * factor + offset
+  } else {
+    for (let row = 0; row < block.count; row++) {
+      const field = given[row] ?? ''
+      if (typeof field === 'number') {
+        si[row] = field * factor + offset
+        if (Number.isNaN(field)) state.fail(row, 'missing', `${input.column} is missing`)
+        continue
+      }
+      const number = field === '' ? Number.NaN : Number(field)
+      si[row] = Number.isNaN(number) ? readField(field, input, row, state) : number * factor + offset
+    }
   }
   if (isChecked) requireUsualSizes(`plan.inputs.${input.name}`, si, input.unit, rowInputs[input.name].usual)
   return si
@@ -211,24 +221,23 @@ function groupByMixture(
   const given = columnNamed(ready.mixture.column, block)
   const places = new Map<string, number>()
   const met: MetMixture[] = []
-  const of = new Int32Array(block.count)
-  for (let row = 0; row < block.count; row++) {
-    const text = String(given[row] ?? '')
+  const placeOf = (text: string, row: number): number => {
     const place = places.get(text)
-    if (place !== undefined) {
-      of[row] = place
-      continue
-    }
+    if (place !== undefined) return place
     const found = metByText(text, known)
     if (typeof found === 'string') {
-      of[row] = -1
       if (text.trim() === '') state.fail(row, 'missing', 'the mixture is missing')
       else state.fail(row, 'input', found)
-      continue
+      return -1
     }
-    of[row] = met.push(found) - 1
-    places.set(text, of[row] as number)
+    const added = met.push(found) - 1
+    places.set(text, added)
+    return added
   }
+  const of =
+    given instanceof FieldColumn
+      ? given.places(placeOf)
+      : Int32Array.from(given, (field, row) => placeOf(String(field), row))
   return { met, of }
 }
 

@@ -24,6 +24,8 @@ export interface RowPlan {
   readonly units?: { readonly [Name in CalculationName]?: string | undefined } | undefined
   /** Largest error of the tables that stand for the full equations, relative; 1e-7 unless given. 0 uses no tables. */
   readonly tolerance?: number | undefined
+  /** Significant figures of results in text, 1 to 17; 10 unless given, a thousand times finer than the tables. 17 keeps every bit. */
+  readonly figures?: number | undefined
   /** Take a column whose sizes betray another unit all the same. */
   readonly allowUnusual?: boolean | undefined
 }
@@ -54,6 +56,7 @@ export const rowPlanSchema: z.ZodType<RowPlan> = z.strictObject({
   gas: z.enum(['real', 'ideal']).optional(),
   units: z.partialRecord(name, z.string()).optional(),
   tolerance: z.number().min(0).max(0.01).optional(),
+  figures: z.int().min(1).max(17).optional(),
   allowUnusual: z.boolean().optional(),
 })
 
@@ -74,6 +77,7 @@ export interface ReadyPlan {
   readonly reference: ReferenceCondition | undefined
   readonly gas: 'real' | 'ideal'
   readonly tolerance: number
+  readonly figures: number
   readonly allowUnusual: boolean
 }
 
@@ -89,7 +93,17 @@ export interface ReadyPlan {
 export function readyPlan(plan: RowPlan): ReadyPlan {
   const checked = rowPlanSchema.safeParse(plan)
   if (!checked.success) throw refused('plan', 'not a plan', z.prettifyError(checked.error).replaceAll('\n', ' '), '')
-  const { compute, inputs, mixture, reference, gas = 'real', units = {}, tolerance = 1e-7, allowUnusual = false } = plan
+  const {
+    compute,
+    inputs,
+    mixture,
+    reference,
+    gas = 'real',
+    units = {},
+    tolerance = 1e-7,
+    figures = 10,
+    allowUnusual = false,
+  } = plan
   const table: Readonly<Record<CalculationName, Calculation>> = calculations()
   const results = [...new Set(compute)].map((name) => {
     const calculation = table[name]
@@ -111,6 +125,7 @@ export function readyPlan(plan: RowPlan): ReadyPlan {
     reference: reference === undefined ? undefined : conditionOf(reference),
     gas,
     tolerance,
+    figures,
     allowUnusual,
   }
 }

@@ -17,6 +17,9 @@ const box = {
   temperature: [243.15 as Temperature, 338.15 as Temperature],
 } as const satisfies Omit<TabulateOptions, 'tolerance'>
 
+// To where viscosity and conductivity are known: cells beyond would be cut out one by one.
+const transportBox = { ...box, pressure: [box.pressure[0], 300e5 as AbsolutePressure] } as const
+
 /**
  * A property made ready for many rows. The box of the table is always the same, so that a result never depends on the other rows.
  *
@@ -40,7 +43,15 @@ export function preparedProperty(
   const tolerance = Math.max(options.tolerance, isTransport(property) ? transportTolerance : 0)
   const smooth: typeof exactly = isPerPressure ? (p, t) => exactly(p, t) / p : exactly
   try {
-    return { exactly, isPerPressure, table: tabulated(smooth, { ...box, tolerance, errorOf: options.errorOf }) }
+    return {
+      exactly,
+      isPerPressure,
+      table: tabulated(smooth, {
+        ...(isTransport(property) ? transportBox : box),
+        tolerance,
+        errorOf: options.errorOf,
+      }),
+    }
   } catch (thrown) {
     // too close to condensing for a table: every row goes by the full equation
     if (isLitrebarError(thrown)) return { exactly, isPerPressure, table: undefined }

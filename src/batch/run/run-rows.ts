@@ -90,7 +90,7 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
     bytes: (position) =>
       input === '-' ? process.stdin : createReadStream(input, { start: position, highWaterMark: 1 << 20 }),
   }
-  const writer = await formats[outputFormat].writer(computer.results)
+  const writer = await formats[outputFormat].writer(computer.results, { figures: computer.figures })
   const sink = openSink(output, journal)
   const tally = new Map(Object.entries(journal?.bad ?? {}))
   let headings = journal?.headings
