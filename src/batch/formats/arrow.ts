@@ -47,7 +47,7 @@ function columnOf(vector: Vector | null, count: number): BlockColumn {
 }
 
 function isText(vector: Vector): boolean {
-  return (vector.type.typeId as number) === utf8
+  return (vector.type as { readonly typeId: number }).typeId === utf8
 }
 
 // `Type.Utf8`, a number in every Arrow file

@@ -17,8 +17,8 @@ const box = {
   temperature: [243.15 as Temperature, 338.15 as Temperature],
 } as const satisfies Omit<TabulateOptions, 'tolerance'>
 
-// To where viscosity and conductivity are known: cells beyond would be cut out one by one.
-const transportBox = { ...box, pressure: [box.pressure[0], 300e5 as AbsolutePressure] } as const
+// Viscosity and conductivity are known to 300 bar. Cells that reach beyond, if only by a rounded last bit, would be cut out.
+const transportBox = { ...box, pressure: [box.pressure[0], 299.9e5 as AbsolutePressure] } as const
 
 /**
  * A property made ready for many rows. The box of the table is always the same, so that a result never depends on the other rows.
