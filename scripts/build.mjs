@@ -3,7 +3,7 @@
 //   *.js, *.cjs  one file a room, for Node and plain browsers: a few files load in a fifth of the time of some hundred
 //   *.d.ts, *.d.cts  one file of types a room
 import { execFileSync } from 'node:child_process'
-import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
 import { build, transform } from 'esbuild'
 import { rollup } from 'rollup'
