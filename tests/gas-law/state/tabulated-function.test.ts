@@ -76,8 +76,8 @@ test('a kink is refused, and so are options that are none', () => {
     expect.objectContaining({ code: 'not-converged' }),
   )
   expect(() => tabulated(() => Number.NaN, box)).toThrow(expect.objectContaining({ code: 'outside-validity' }))
-  // @ts-expect-error misspelt
+  // @ts-expect-error a misspelt option
   expect(() => tabulated((p) => p, { ...box, tolerence: 1 })).toThrow('Did you mean tolerance?')
-  // @ts-expect-error no such word
+  // @ts-expect-error there is no such word
   expect(() => tabulated((p) => p, { ...box, errorOf: 'Largest' })).toThrow("Did you mean 'largest'?")
 })
