@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys } from '../errors/index.ts'
 import type { PressureDifference } from '../units/index.ts'
 import {
   type Accepted,
@@ -149,6 +149,7 @@ export function maximumPermissibleError<S extends number>(gaugeClass: {
   readonly span: S
   readonly accuracyClass: number
 }): S {
+  requireKeys('gaugeClass', gaugeClass, { span: true, accuracyClass: true, element: false })
   requireWithin('gaugeClass.span', gaugeClass.span, spread)
   requireWithin('gaugeClass.accuracyClass', gaugeClass.accuracyClass, classPercent)
   return (gaugeClass.accuracyClass * gaugeClass.span) as S
@@ -167,6 +168,7 @@ export function maximumPermissibleError<S extends number>(gaugeClass: {
  * inUnit(reading.standardUncertainty, bar).toFixed(3) // => '3.695'
  */
 export function fromGaugeClass<Q extends number>(reading: Q, gaugeClass: GaugeClass<Q>): Distribution<Stated<Q>> {
+  requireKeys('gaugeClass', gaugeClass, { span: true, accuracyClass: true, element: false })
   return rectangular(reading, maximumPermissibleError(gaugeClass))
 }
 
