@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { judgeClaims } from '../../src/course/index.ts'
 
@@ -100,4 +101,17 @@ test('the places that are printed decide how far a number may be off', () => {
   expect([says('4.2 L'), says('4.20 L'), says('4.24 L'), says('4 L'), says('4200 mL'), says('4190 mL')]).toEqual([
     ...['agrees', 'agrees', 'differs', 'agrees', 'agrees', 'differs'],
   ])
+})
+
+test('published numbers: every misprint is found, none is invented', () => {
+  const { claims, problems } = judgeClaims(
+    readFileSync(new URL('../fixtures/claims-published.yaml', import.meta.url), 'utf8'),
+    { file: 'claims-published.yaml' },
+  )
+  expect(problems).toEqual([])
+  const wrong = claims.filter(({ verdict }) => verdict !== 'agrees').map(({ text }) => text)
+  expect(wrong).toEqual(claims.map(({ text }) => text).filter((text) => text.startsWith('misprint')))
+  const because = Object.fromEntries(claims.map((claim) => [claim.text, claim.because]))
+  expect(because['misprint of a partial pressure']).toBe('an intermediate result was probably rounded')
+  expect(because['misprint of a unit']).toBe('the number is right in cm')
 })

@@ -22,6 +22,8 @@ export interface Setting {
   readonly problems: Problems
   readonly cards: readonly Card[]
   readonly names: Map<string, Named>
+  /** Names whose own number could not be made out: said once, where they are given. */
+  readonly unknownNumbers: Set<string>
   readonly decimal: 'point' | 'comma'
 }
 
@@ -146,6 +148,7 @@ export function readNumber(
     problems.add(entry.line, `"${text}" is ${phrase(named.symbol)}, and ${phrase(symbol)} belongs here.`)
     return undefined
   }
+  if (setting.unknownNumbers.has(text)) return undefined
   if (/^[A-Za-z]/.test(text)) {
     problems.add(entry.line, unknownWord('value of this chapter', text, [...names.keys()]))
     return undefined

@@ -265,6 +265,14 @@ export function judgeClaims(
   const entry = readEntries(text, 1, problems)
   const cards = [...allCards(), ...(options.cards ?? [])]
   const claims =
-    entry === undefined ? [] : readClaims(entry, { problems, cards, names: new Map<string, Named>(), decimal: 'point' })
+    entry === undefined
+      ? []
+      : readClaims(entry, {
+          problems,
+          cards,
+          names: new Map<string, Named>(),
+          unknownNumbers: new Set<string>(),
+          decimal: 'point',
+        })
   return { claims, problems: problems.inOrder() }
 }

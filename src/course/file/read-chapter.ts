@@ -117,6 +117,7 @@ class Reader {
       problems,
       cards,
       names: new Map<string, Named>(),
+      unknownNumbers: new Set<string>(),
       decimal: decimal?.text === 'comma' ? 'comma' : 'point',
       knownSources: [...Object.keys(sources), ...Object.keys(this.#own.ownSources ?? {})],
       knownCautions: [...Object.keys(cautions), ...Object.keys(this.#own.ownCautions ?? {})],
@@ -196,7 +197,8 @@ class Reader {
           this.problems.add(value.line, `"${name}" is no name: begin with a letter, then letters, digits and hyphens.`)
         this.#noteFormula(value)
         const named = readNamed(value, this.#setting)
-        if (named !== undefined) this.#setting.names.set(name, { ...named, line: value.line })
+        if (named === undefined) this.#setting.unknownNumbers.add(name)
+        else this.#setting.names.set(name, { ...named, line: value.line })
       }
     }
   }
@@ -385,6 +387,7 @@ class Reader {
   #value(text: string, line: number): readonly Inline[] {
     const [name = '', show] = text.split(/ in (.*)/s)
     const named = this.#setting.names.get(name)
+    if (named === undefined && this.#setting.unknownNumbers.has(name)) return []
     if (named === undefined) {
       this.problems.add(line, unknownWord('value of this chapter', name, [...this.#setting.names.keys()]))
       return []
