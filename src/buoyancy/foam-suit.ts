@@ -92,7 +92,10 @@ export function foamVolume(suit: FoamSuit, pressure: AbsolutePressure): Displace
 }
 
 /** r of p = p0/r + E (1 - r): gas volume over that at the stated pressure. The positive root of E r² + (p - E) r - p0 = 0. */
-export function gasRatio({ statedAt, stiffness = 0 as PressureDifference }: FoamSuit, pressure: number): number {
+export function gasRatio(
+  { statedAt, stiffness = 0 as PressureDifference }: Pick<FoamSuit, 'statedAt' | 'stiffness'>,
+  pressure: number,
+): number {
   if (stiffness === 0) return statedAt / pressure
   const b = pressure - stiffness
   const root = Math.sqrt(b * b + 4 * stiffness * statedAt)

@@ -24,4 +24,5 @@ export { ballastForOtherWater, liftOf, netBuoyancy, type RigidItem, type Water }
 export { assessReliefValve, bubbleHead, type ReliefValve } from './relief-valve.ts'
 export { type PlacedForce, shiftForTrim, type Trim, trim } from './trim.ts'
 export { liftGainPerMetre, type RisingGas, unventedLift, ventFlow } from './venting.ts'
+export * from './warmth/index.ts'
 export { displacedVolumeFromWeighing, type Weighing } from './weighing.ts'

@@ -103,6 +103,11 @@ export const cautions = {
     appliesTo: 'turn pressures, reserves, endurance',
     source: 'common-practice',
   },
+  warmth: {
+    text: 'Calculated insulation and heat loss compare suits and gases. Fit, water that flushes through, wet undergarments, the age of the suit, the work and the person decide how cold a diver gets; no figure here says how long anyone can stay.',
+    appliesTo: 'insulation and loss of heat',
+    source: 'common-practice',
+  },
   'no-decompression-planning': {
     text: 'Nothing here plans decompression. The gas for an ascent is counted for the ascent that the caller states.',
     appliesTo: 'gas for an ascent',

@@ -251,6 +251,7 @@ export type {
   TemperatureDifference,
   ThermalConductance,
   ThermalConductivity,
+  ThermalInsulance,
   Torque,
   Viscosity,
   Voltage,
@@ -269,10 +270,12 @@ export {
 } from './temperature.ts'
 export {
   centipoise,
+  clo,
   joulePerKelvin,
   joulePerKilogramKelvin,
   micropascalSecond,
   pascalSecond,
+  squareMetreKelvinPerWatt,
   squareMetrePerSecond,
   wattPerKelvin,
   wattPerMetreKelvin,

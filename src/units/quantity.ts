@@ -123,6 +123,8 @@ export type SpecificHeatCapacity = Quantity<'specific heat capacity'>
 export type ThermalConductivity = Quantity<'thermal conductivity'>
 /** Thermal conductance, W/K. */
 export type ThermalConductance = Quantity<'thermal conductance'>
+/** Thermal insulance, m²·K/W: what a layer keeps in, by area. */
+export type ThermalInsulance = Quantity<'thermal insulance'>
 /** Dynamic viscosity, Pa·s. */
 export type Viscosity = Quantity<'viscosity'>
 /** Diffusivity, m²/s. */

@@ -36,6 +36,23 @@ export const wattPerKelvin: Unit<'thermal conductance'> = {
   definition: '1',
 }
 
+/** Square metre kelvin per watt: the insulance of a layer. */
+export const squareMetreKelvinPerWatt: Unit<'thermal insulance'> = {
+  symbol: 'm²·K/W',
+  quantity: 'thermal insulance',
+  factor: 1,
+  definition: '1',
+  spellings: ['K·m²/W', 'm2 K/W', 'm2·K/W', 'm²K/W'],
+}
+
+/** Clo, the insulation of clothing: exactly 0.155 m²·K/W. */
+export const clo: Unit<'thermal insulance'> = {
+  symbol: 'clo',
+  quantity: 'thermal insulance',
+  factor: 0.155,
+  definition: '0.155',
+}
+
 /** Pascal second. */
 export const pascalSecond: Unit<'viscosity'> = {
   symbol: 'Pa·s',

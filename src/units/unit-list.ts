@@ -102,10 +102,12 @@ import {
 import { celsius, fahrenheit, kelvin, rankine } from './temperature.ts'
 import {
   centipoise,
+  clo,
   joulePerKelvin,
   joulePerKilogramKelvin,
   micropascalSecond,
   pascalSecond,
+  squareMetreKelvinPerWatt,
   squareMetrePerSecond,
   wattPerKelvin,
   wattPerMetreKelvin,
@@ -250,6 +252,8 @@ export const allUnits: readonly Unit[] = [
   joulePerKilogramKelvin,
   wattPerMetreKelvin,
   wattPerKelvin,
+  squareMetreKelvinPerWatt,
+  clo,
   pascalSecond,
   micropascalSecond,
   centipoise,
