@@ -1,7 +1,7 @@
 import { alloySign } from './alloy.ts'
 import { monthNumber, monthText } from './calendar-month.ts'
 import type { FindingCode } from './finding.ts'
-import { found, type Place, type Reading } from './reading.ts'
+import { type DatedMark, found, type Place, type Reading } from './reading.ts'
 import type { CylinderSpecification } from './specification.table.ts'
 import type { Retest, StampFieldName } from './stamp.ts'
 
@@ -161,21 +161,20 @@ function sphereSurface(volume: number): number {
 
 function checkDates(reading: Reading): void {
   takeNextDates(reading)
-  const { marks, asOf, retestPlaces, retestMonths } = reading
-  const first = reading.firstTestMonth
+  const { marks, asOf, retests, firstTest } = reading
+  const first = firstTest?.number
   let latest = first
   const ahead = marks.system === 'METRIC-OLD' ? 'date-may-be-expiry' : undefined
   const isNewestFirst =
-    retestMonths.length > 1 &&
-    retestMonths.every((month, index) => index === 0 || month < (retestMonths[index - 1] as number))
-  if (first !== undefined && asOf !== undefined && first > asOf && reading.firstTestPlace !== undefined) {
-    found(reading, 'date-in-the-future', reading.firstTestPlace)
-    if (ahead !== undefined) found(reading, ahead, reading.firstTestPlace)
+    retests.length > 1 &&
+    retests.every(({ number }, index) => index === 0 || number < (retests[index - 1] as DatedMark).number)
+  if (firstTest !== undefined && asOf !== undefined && firstTest.number > asOf) {
+    found(reading, 'date-in-the-future', firstTest.place)
+    if (ahead !== undefined) found(reading, ahead, firstTest.place)
   }
   for (let index = 0; index < marks.retests.length; index++) {
     const retest = marks.retests[index] as Retest
-    const place = retestPlaces[index] as Place
-    const month = retestMonths[index] as number
+    const { place, number: month } = retests[index] as DatedMark
     if (asOf !== undefined && month > asOf) {
       found(reading, 'date-in-the-future', place)
       if (ahead !== undefined) found(reading, ahead, place)
@@ -190,8 +189,8 @@ function checkDates(reading: Reading): void {
   // Germany is named for punching the expiry date (STD-105); a German gas word is the only sign of it on the shoulder.
   const isGerman = marks.gas !== undefined && germanGas.has(marks.gas)
   const isSaid = marks.findings.some(({ code }) => code === 'date-may-be-expiry') || marks.deadlines.length > 0
-  if (marks.system === 'METRIC-OLD' && isGerman && !isSaid && reading.firstTestPlace !== undefined) {
-    found(reading, 'date-may-be-expiry', reading.firstTestPlace)
+  if (marks.system === 'METRIC-OLD' && isGerman && !isSaid && firstTest !== undefined) {
+    found(reading, 'date-may-be-expiry', firstTest.place)
   }
 }
 
@@ -203,20 +202,18 @@ const stampedIntervals: ReadonlySet<number> = /* @__PURE__ */ new Set([24, 30, 3
  * stamped. Any other date ahead is left as it stands, with its warning.
  */
 function takeNextDates(reading: Reading): void {
-  const { marks, asOf, retestMonths, retestPlaces, firstTestMonth } = reading
+  const { marks, asOf, retests, firstTest } = reading
   if (asOf === undefined || marks.system === 'US') return
-  for (let index = retestMonths.length - 1; index >= 0; index--) {
-    const month = retestMonths[index] as number
-    const place = retestPlaces[index] as Place
+  for (let index = retests.length - 1; index >= 0; index--) {
+    const { place, number: month } = retests[index] as DatedMark
     if (month <= asOf || marks.retests[index]?.kind !== 'unknown') continue
     const isPaired =
-      (firstTestMonth !== undefined && stampedIntervals.has(month - firstTestMonth)) ||
-      retestMonths.some((test) => test <= asOf && stampedIntervals.has(month - test))
+      (firstTest !== undefined && stampedIntervals.has(month - firstTest.number)) ||
+      retests.some(({ number }) => number <= asOf && stampedIntervals.has(month - number))
     if (!isPaired) continue
     marks.deadlines.push({ date: monthText(month), kind: 'next due' })
     marks.retests.splice(index, 1)
-    retestMonths.splice(index, 1)
-    retestPlaces.splice(index, 1)
+    retests.splice(index, 1)
     const at = marks.fields.findIndex(
       ({ name, line, start }) => name === 'retest' && line === place.line && start === place.start,
     )
@@ -255,12 +252,11 @@ function checkUnderwater(reading: Reading): void {
 function checkLateRetests(reading: Reading): void {
   const { marks } = reading
   const usual = marks.specification === '3HT' ? 36 : 60
-  let due = reading.firstTestMonth === undefined ? undefined : reading.firstTestMonth + usual
+  let due = reading.firstTest === undefined ? undefined : reading.firstTest.number + usual
   for (let index = 0; index < marks.retests.length; index++) {
     const retest = marks.retests[index] as Retest
-    const month = reading.retestMonths[index] as number
+    const { number: month, place } = reading.retests[index] as DatedMark
     if (due !== undefined && month > due) {
-      const place = reading.retestPlaces[index] as Place
       found(reading, 'late-retest', place, { date: retest.date, wasDue: monthText(due) })
     }
     due = month + (retest.suffixes.includes('★') ? 120 : usual)
@@ -271,12 +267,9 @@ function checkLateRetests(reading: Reading): void {
 function checkKindOfRetest(reading: Reading): void {
   const { marks } = reading
   if (marks.system === 'METRIC-OLD') return
-  let before = reading.firstTestMonth
-  for (let index = 0; index < reading.retestMonths.length; index++) {
-    const month = reading.retestMonths[index] as number
-    if (before !== undefined && month > before && month - before < 60) {
-      found(reading, 'retest-kind-not-stamped', reading.retestPlaces[index] as Place)
-    }
+  let before = reading.firstTest?.number
+  for (const { number: month, place } of reading.retests) {
+    if (before !== undefined && month > before && month - before < 60) found(reading, 'retest-kind-not-stamped', place)
     before = month
   }
 }
@@ -288,7 +281,7 @@ function checkAlloy(reading: Reading): void {
   if (sign === 'none') return
   if (sign !== 'one maker') marks.alloyHint = '6351-T6'
   const index = marks.retests.findIndex(({ suffixes }) => suffixes.includes('VE'))
-  const place = sign === 'examined' ? reading.retestPlaces[index] : placeOf(reading, 'specification')
+  const place = sign === 'examined' ? reading.retests[index]?.place : placeOf(reading, 'specification')
   found(reading, alloyFindings[sign], place ?? endOfText(reading))
 }
 

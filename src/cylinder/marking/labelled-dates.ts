@@ -1,6 +1,6 @@
 import { type DateRole, dateWords } from './date-label.table.ts'
 import { hasLookAlike, spells, wholeAt } from './figures.ts'
-import { addDate, type DatedMark, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import { type DatedMark, found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
 import { suffixesFrom, suffixOf } from './suffix.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
@@ -14,7 +14,8 @@ export function readLabelledDates(reading: Reading): readonly Word[] {
   let left: Word[] | undefined
   for (let index = 0; index < words.length; index++) {
     const word = words[index] as Word
-    const taken = condemnedWords(reading, index) || labelledDate(reading, index)
+    const role = roleOf(word.text)
+    const taken = condemnedWords(reading, index, role) || (isDated(role) ? labelledDate(reading, index, role) : 0)
     if (taken > 0) {
       left ??= words.slice(0, index)
       index += taken - 1
@@ -25,14 +26,20 @@ export function readLabelledDates(reading: Reading): readonly Word[] {
 
 /** What a word beside a date makes of it. */
 export function roleOf(text: string): DateRole | undefined {
+  // Most words of a shoulder begin or end in a figure; no such word has one anywhere.
+  if (!isLetterCode(text.charCodeAt(0)) || isDigitCode(text.charCodeAt(text.length - 1))) return undefined
   let isPlain = true
-  for (let at = 0; at < text.length; at++) {
+  for (let at = 1; at < text.length; at++) {
     const code = text.charCodeAt(at)
-    if (isDigitCode(code)) return undefined // no such word has a figure
+    if (isDigitCode(code)) return undefined
     if (code < 65 || code > 90) isPlain = false
   }
-  if (isPlain) return roles.get(text)
-  return isLetterCode(text.charCodeAt(0)) ? (roles.get(text) ?? roles.get(withoutAccents(text))) : undefined
+  if (isPlain && text.charCodeAt(0) <= 90) return roles.get(text)
+  return roles.get(text) ?? roles.get(withoutAccents(text))
+}
+
+function isDated(role: DateRole | undefined): role is Exclude<DateRole, 'filler' | 'condemned'> {
+  return role !== undefined && role !== 'filler' && role !== 'condemned'
 }
 
 function withoutAccents(text: string): string {
@@ -52,7 +59,7 @@ const roles: ReadonlyMap<string, DateRole> = /* @__PURE__ */ new Map(
 )
 
 /** `CONDEMNED`, its like in other languages, a row of X over the marks, spaced or not. Gives how many words say so and nothing else. */
-function condemnedWords(reading: Reading, index: number): number {
+function condemnedWords(reading: Reading, index: number, role: DateRole | undefined): number {
   const word = reading.words[index] as Word
   const { text } = word
   let count = 0
@@ -61,7 +68,7 @@ function condemnedWords(reading: Reading, index: number): number {
     if (count < 3) return 0
   } else if (text.includes('XXX')) {
     count = isOnlyX(text) ? 1 : 0
-  } else if (roleOf(text) === 'condemned' || (text.length === 9 && spells(text, 0, 'CONDEMNED'))) {
+  } else if (role === 'condemned' || (text.length === 9 && spells(text, 0, 'CONDEMNED'))) {
     count = 1
   } else return 0
   const last = reading.words[index + Math.max(0, count - 1)] as Word
@@ -75,7 +82,7 @@ export function isCondemnation(text: string): boolean {
 }
 
 function isOnlyX(text: string): boolean {
-  for (let at = 0; at < text.length; at++) if (text.charAt(at) !== 'X') return false
+  for (let at = 0; at < text.length; at++) if (text.charCodeAt(at) !== 88) return false
   return true
 }
 
@@ -95,11 +102,10 @@ const weights: readonly DateRole[] = [
 ]
 
 /** A phrase of such words and the date behind it. Gives how many words they are. */
-function labelledDate(reading: Reading, index: number): number {
+function labelledDate(reading: Reading, index: number, firstRole: Exclude<DateRole, 'filler' | 'condemned'>): number {
   const { words } = reading
   const first = words[index] as Word
-  let role = roleOf(first.text)
-  if (role === undefined || role === 'filler' || role === 'condemned') return 0
+  let role: DateRole = firstRole
   if (first.text === 'FIN' && isAfterStandard(words, index)) return 0
   let at = index + 1
   for (; at < words.length && at < index + 7; at++) {
@@ -240,8 +246,14 @@ function keep(reading: Reading, role: DateRole, date: NamedDate, place: Place): 
   const year =
     date.yearLength === 4 ? date.year : liesAhead ? yearAhead(reading, date.year) : fullYear(reading, date.year, place)
   if (liesAhead && date.yearLength === 2 && reading.asOf === undefined) reading.centuryPlace ??= place
-  const common = { year, month: date.month, body: date.body, country: undefined, suffixes: date.suffixes ?? [], place }
-  if (role === 'first test') addDate(reading, { ...common, role: 'first' })
-  else if (liesAhead || role === 'manufacture') addDate(reading, { ...common, role })
-  else addDate(reading, { ...common, role: 'retest', kind: role === 'test' ? undefined : (role as DatedMark['kind']) })
+  const isOwnRole = liesAhead || role === 'manufacture'
+  reading.dates.push({
+    number: monthsOf(year, date.month),
+    body: date.body,
+    country: undefined,
+    suffixes: date.suffixes ?? [],
+    place,
+    kind: isOwnRole || role === 'first test' || role === 'test' ? undefined : (role as DatedMark['kind']),
+    role: isOwnRole ? role : role === 'first test' ? 'first' : 'retest',
+  })
 }

@@ -14,11 +14,11 @@ import {
 import { figuresAt, hasLookAlike, wholeAt } from './figures.ts'
 import { roleOf as dateRoleOf } from './labelled-dates.ts'
 import {
-  addDate,
   assignDates,
   fieldAt,
   found,
   fullYear,
+  monthsOf,
   type Place,
   type Reading,
   spanning,
@@ -101,11 +101,11 @@ const gasWords: ReadonlySet<string> = new Set([
   'OXYGEN',
 ])
 
-const gasInitials = 'DPALTSO'
-
 /** Whether a word is one of those for the gas that such shoulders carry. */
 export function gasAt(text: string): boolean {
-  return gasInitials.includes(text.charAt(0)) && gasWords.has(text)
+  // Only letters, and no word of fewer than three: nothing else is looked up.
+  const last = text.charCodeAt(text.length - 1)
+  return text.length > 2 && last >= 65 && last <= 90 && text.charCodeAt(0) >= 65 && gasWords.has(text)
 }
 
 function keepGas(reading: Reading, word: Word): void {
@@ -143,11 +143,12 @@ export function isMetricUnit(text: string, from: number): boolean {
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
-  if (!unitInitials.includes(text.charAt(from))) return undefined
-  return unitWords.find((unit) => text.length === from + unit.length && text.startsWith(unit, from))
+  const length = text.length - from
+  // No unit is longer than KP/CM2, and each begins with a letter.
+  if (length < 1 || length > 6 || text.charCodeAt(from) < 65) return undefined
+  for (const unit of unitWords) if (unit.length === length && text.startsWith(unit, from)) return unit
+  return undefined
 }
-
-const unitInitials = 'BAKLMP'
 
 /** A figure with its unit, in one word or two, with the label of a pressure before it. */
 function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): boolean {
@@ -399,13 +400,13 @@ function readDates(reading: Reading, dates: readonly MetricDate[]): void {
       found(reading, 'invalid-month', whole)
       continue
     }
-    addDate(reading, {
-      year: yearLength === 4 ? year : fullYear(reading, year, whole),
-      month,
+    reading.dates.push({
+      number: monthsOf(yearLength === 4 ? year : fullYear(reading, year, whole), month),
       body: body?.text,
       country: undefined,
       suffixes,
       place: spanning(word, last),
+      kind: undefined,
       role: suffixes.includes('V') ? 'retest' : 'any',
     })
   }

@@ -1,6 +1,6 @@
 import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millimetre, psi } from '../../units/index.ts'
 import { type Figures, figuresAt, spells } from './figures.ts'
-import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
+import { fieldAt, found, type Reading, within } from './reading.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // PW200 PH300BAR 62.1KG 50L 5.8MM: what may be done with the receptacle.
@@ -17,10 +17,11 @@ const keys = {
   PE: 'test',
   TP: 'test',
 } as const
+const keyNames = Object.keys(keys) as readonly Key[]
 type UnitWord = 'BAR' | 'MPA' | 'PSI' | 'KG' | 'L' | 'MM'
 
-/** Reads one operational mark at the current word; the group's place grows with it. */
-export function readOperationalMark(reading: Reading): Place | undefined {
+/** Reads one operational mark at the current word, if one stands there. */
+export function readOperationalMark(reading: Reading): boolean {
   const { words } = reading
   const first = words[reading.at] as Word
   const key = keyOf(first.text)
@@ -30,17 +31,17 @@ export function readOperationalMark(reading: Reading): Place | undefined {
     offset = key.length
     if (offset === first.text.length) {
       const following = words[index + 1]
-      if (following === undefined || figuresAt(following.text, 0) === undefined) return undefined
+      if (following === undefined || figuresAt(following.text, 0) === undefined) return false
       index++
       offset = 0
     }
   }
   const word = words[index] as Word
   const figures = figuresAt(word.text, offset)
-  if (figures === undefined) return undefined
+  if (figures === undefined) return false
   let unit = unitAt(word.text, figures.end)
   let end = figures.end + (unit === undefined ? 0 : unit.length)
-  if (end !== word.text.length) return undefined
+  if (end !== word.text.length) return false
   let last = word
   if (unit === undefined) {
     const following = words[index + 1]
@@ -52,18 +53,18 @@ export function readOperationalMark(reading: Reading): Place | undefined {
       end = spelled.length
     }
   }
-  if (key === undefined && unit === undefined) return undefined
+  if (key === undefined && unit === undefined) return false
   reading.at = index + 1
   keep(reading, { key, unit, figures, first, word, last, offset })
-  return { line: first.line, start: first.start, end: last.line === first.line ? last.end : first.end }
+  return true
 }
 
 function keyOf(text: string): Key | undefined {
   const first = text.charCodeAt(0)
   if (first !== 80 && first !== 87 && first !== 84 && first !== 70) return undefined // P, W, T, F
-  const key = text.slice(0, 2)
-  const isLabel = text.length === 2 || figuresAt(text, 2) !== undefined
-  return isLabel && Object.hasOwn(keys, key) ? (key as Key) : undefined
+  if (text.length > 2 && figuresAt(text, 2) === undefined) return undefined
+  for (const key of keyNames) if (text.startsWith(key)) return key
+  return undefined
 }
 
 const pieces = /(?:P[WHSTE]|WP|TP|FP)?\d+(?:[.,]\d+)?(?:BAR|MPA|KG|MM|L)?/uy
@@ -98,6 +99,7 @@ export function splitOperational(words: readonly Word[]): readonly Word[] {
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
+  if (from >= text.length) return undefined
   const initial = text.charAt(from)
   const unit = initial === 'M' && text.charAt(from + 1) === 'P' ? 'MPA' : unitByInitial[initial]
   return unit !== undefined && text.length === from + unit.length && spells(text, from, unit) ? unit : undefined

@@ -99,10 +99,8 @@ function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined)
     asOf,
     sharedPrefix: undefined,
     dates: [],
-    firstTestPlace: undefined,
-    firstTestMonth: undefined,
-    retestPlaces: [],
-    retestMonths: [],
+    firstTest: undefined,
+    retests: [],
     suffixPlaces: [],
     centuryPlace: undefined,
   }
@@ -167,12 +165,8 @@ function isAnyMark(text: string, following: string | undefined): boolean {
   return isMetricDate(text) || threadAt(text, following) !== undefined || isCondemnation(text)
 }
 
-// DOT, ICC (its I read as 1), CTC, CRC, BTC, TC, and the figures that types begin with; ISO, EN, UN in its spellings.
-const usInitials = 'DI1CBT348'
-const standardInitials = 'I1EUB'
-
 function isUsMark(text: string, following: string): boolean {
-  if (!usInitials.includes(text.charAt(0))) return false
+  if (!mayBeginUsMark(text.charCodeAt(0))) return false
   const slash = text.indexOf('/')
   const head = slash < 0 ? text : text.slice(0, slash)
   const prefix = prefixAt(head)
@@ -184,13 +178,21 @@ function isUsMark(text: string, following: string): boolean {
   return isBareSpecification(head) || isSpacedSpecification(head, following)
 }
 
+/** DOT, ICC (its I read as 1), CTC, CRC, BTC, TC, and the figures that types begin with. */
+function mayBeginUsMark(code: number): boolean {
+  if (code < 65) return code === 51 || code === 52 || code === 49 || code === 56
+  return code === 68 || code === 84 || code === 67 || code === 73 || code === 66
+}
+
 function isStandardMark(text: string, following: string): boolean {
-  if (!standardInitials.includes(text.charAt(0))) return false
+  const code = text.charCodeAt(0)
+  // ISO (its I read as 1), EN, BS, UN in its spellings.
+  if (code !== 73 && code !== 85 && code !== 69 && code !== 66 && code !== 49) return false
   return startsStandard(text, following) || (isUnSymbol(text) && isStandardWord(following))
 }
 
 function isLabelledPressure(text: string, following: string): boolean {
-  if (!text.startsWith('PW') && !text.startsWith('PH')) return false
+  if (text.charCodeAt(0) !== 80 || (text.charCodeAt(1) !== 87 && text.charCodeAt(1) !== 72)) return false
   return startsWithFigure(text.length === 2 ? following : text.slice(2))
 }
 

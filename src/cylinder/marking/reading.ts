@@ -117,11 +117,9 @@ export interface Reading {
   sharedPrefix: UsPrefix | undefined
   /** Every date met so far. */
   readonly dates: DatedMark[]
-  /** Place of the first test and of each retest in the order of `marks.retests`, with their months since year 0. */
-  firstTestPlace: Place | undefined
-  firstTestMonth: number | undefined
-  readonly retestPlaces: Place[]
-  readonly retestMonths: number[]
+  /** The mark of the first test, and those of the retests in the order of `marks.retests`. */
+  firstTest: DatedMark | undefined
+  readonly retests: DatedMark[]
   readonly suffixPlaces: { readonly suffix: RetestSuffix; readonly place: Place }[]
   /** The first two-digit year that had to be given a century without a day to count from. */
   centuryPlace: Place | undefined
@@ -195,33 +193,25 @@ export interface DatedMark {
   readonly role: 'any' | 'first' | 'retest' | 'manufacture' | Deadline['kind']
 }
 
-/** Keeps a date until all are known. */
-export function addDate(
-  reading: Reading,
-  date: Omit<DatedMark, 'number' | 'kind'> & {
-    readonly year: number
-    readonly month: number
-    readonly kind?: TestKind | undefined
-  },
-): void {
-  const { body, country, suffixes, place, role, kind } = date
-  reading.dates.push({ number: date.year * 12 + date.month - 1, body, country, suffixes, place, kind, role })
+/** Months since year 0, as `DatedMark` counts them. */
+export function monthsOf(year: number, month: number): number {
+  return year * 12 + month - 1
 }
 
 /** Puts every date in its place: the first test, later ones, what lies ahead. */
 export function assignDates(reading: Reading): void {
   const { marks, dates } = reading
-  dates.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start)
+  if (dates.length === 0) return
+  if (!isInOrder(dates)) dates.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start)
   const first = firstTestAmong(reading)
   for (const date of dates) {
     const { number, body, suffixes, place, role } = date
     const month = monthText(number)
     if (date === first) {
       marks.firstTest = month
-      reading.firstTestMonth = number
+      reading.firstTest = date
       if (body !== undefined) marks.inspector ??= body
       if (suffixes.length > 0) marks.firstTestSuffixes = suffixes
-      reading.firstTestPlace = place
       fieldAt(reading, 'firstTest', place)
     } else if (role === 'manufacture') {
       marks.manufactured ??= month
@@ -232,23 +222,34 @@ export function assignDates(reading: Reading): void {
     } else {
       const kind = date.kind ?? testKindOf(suffixes, marks.system)
       marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
-      reading.retestMonths.push(number)
-      reading.retestPlaces.push(place)
+      reading.retests.push(date)
       fieldAt(reading, 'retest', place)
     }
   }
 }
 
+function isInOrder(dates: readonly DatedMark[]): boolean {
+  for (let index = 1; index < dates.length; index++) {
+    const { line, start } = (dates[index] as DatedMark).place
+    const before = (dates[index - 1] as DatedMark).place
+    if (line < before.line || (line === before.line && start < before.start)) return false
+  }
+  return true
+}
+
 /** The first that could be one; the last, where a shoulder was typed with the newest date on top. */
 function firstTestAmong({ dates }: Reading): DatedMark | undefined {
-  const stated = dates.find(({ role }) => role === 'first')
-  if (stated !== undefined) return stated
-  const tests = dates.filter(({ role }) => role === 'any' || role === 'retest')
-  const last = tests.at(-1)
-  const isNewestFirst =
-    tests.length > 1 &&
-    last?.role === 'any' &&
-    tests.every(({ number }, index) => index === 0 || number <= (tests[index - 1] as DatedMark).number)
-  if (isNewestFirst) return last
-  return tests.find(({ role }) => role === 'any')
+  let first: DatedMark | undefined
+  let last: DatedMark | undefined
+  let tests = 0
+  let neverRises = true
+  for (const date of dates) {
+    if (date.role === 'first') return date
+    if (date.role !== 'any' && date.role !== 'retest') continue
+    if (last !== undefined && date.number > last.number) neverRises = false
+    if (date.role === 'any') first ??= date
+    last = date
+    tests++
+  }
+  return tests > 1 && neverRises && last?.role === 'any' ? last : first
 }

@@ -32,14 +32,15 @@ export function threadAt(
     const { designation, form } = code
     return { thread: designation === text ? { designation, form } : { designation, form, code: text }, words: 1 }
   }
-  if (text.startsWith('M') && isDigitCode(text.charCodeAt(1))) return metricThread(text)
   const first = text.charCodeAt(0)
+  if (first === 77 && isDigitCode(text.charCodeAt(1))) return metricThread(text)
   if (!isDigitCode(first) && first !== 46) return undefined
   if (!text.includes('-')) return undefined
-  const joined = unified.find((series) => text.endsWith(series))
-  if (joined !== undefined) return unifiedThread(text.slice(0, -joined.length), joined, 1)
-  const spaced = unified.find((series) => following === series)
-  return spaced === undefined ? undefined : unifiedThread(text, spaced, 2)
+  for (const series of unified) {
+    if (text.endsWith(series)) return unifiedThread(text.slice(0, -series.length), series, 1)
+  }
+  for (const series of unified) if (following === series) return unifiedThread(text, series, 2)
+  return undefined
 }
 
 function isCodeShaped(text: string): boolean {

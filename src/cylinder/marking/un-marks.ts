@@ -1,11 +1,11 @@
 import { hasLookAlike, spells, wholeAt } from './figures.ts'
 import { readOperationalMark, splitOperational } from './operational-group.ts'
 import {
-  addDate,
   assignDates,
   fieldAt,
   found,
   fullYear,
+  monthsOf,
   type Place,
   type Reading,
   spanning,
@@ -22,32 +22,50 @@ import { isDigitCode, type Word } from './words.ts'
 // Three groups: manufacturing (thread, country, maker, serial, H), operational (PW, PH, mass, capacity, wall),
 // certification (UN, standard, country, body, YYYY/MM). Marks are told apart by their form, so that one line will do.
 
-type Group = 'manufacturing' | 'operational' | 'certification'
+/** In which order the groups stand: where the first of each is, and which comes last. */
+interface Order {
+  last: 'manufacturing' | 'operational' | 'certification' | undefined
+  certification: Place | undefined
+  manufacturing: Place | undefined
+  isOperationalFirst: boolean
+}
 
 /** Reads the marks of ISO, UN, EU and ADR receptacles. */
 export function readUnMarks(reading: Reading): void {
-  const groups: { readonly group: Group; readonly place: Place }[] = []
+  const order: Order = {
+    last: undefined,
+    certification: undefined,
+    manufacturing: undefined,
+    isOperationalFirst: false,
+  }
+  let hasOperational = false
   let pending: Word[] = []
   const closeManufacturing = (): void => {
     const first = pending[0]
     const last = pending.at(-1)
     if (first === undefined || last === undefined) return
     readManufacturing(reading, pending)
-    groups.push({ group: 'manufacturing', place: spanning(first, last) })
+    if (order.manufacturing === undefined) {
+      order.manufacturing = spanning(first, last)
+      order.isOperationalFirst = hasOperational
+    }
+    order.last = 'manufacturing'
     pending = []
   }
   reading.words = splitOperational(reading.words)
   while (reading.at < reading.words.length) {
     const word = reading.words[reading.at] as Word
-    const operational = readOperationalMark(reading)
-    if (operational !== undefined) {
+    if (readOperationalMark(reading)) {
       closeManufacturing()
-      if (groups.at(-1)?.group !== 'operational') groups.push({ group: 'operational', place: operational })
+      order.last = 'operational'
+      hasOperational = true
       continue
     }
     if (startsCertification(reading)) {
       closeManufacturing()
-      groups.push({ group: 'certification', place: readCertification(reading) })
+      const place = readCertification(reading)
+      order.certification ??= place
+      order.last = 'certification'
       continue
     }
     if (word.text === 'UW') {
@@ -66,7 +84,7 @@ export function readUnMarks(reading: Reading): void {
   }
   closeManufacturing()
   assignDates(reading)
-  checkOrder(reading, groups)
+  checkOrder(reading, order)
 }
 
 /** The family: by the UN symbol, else by the pi mark, else an ADR receptacle with neither. */
@@ -75,18 +93,11 @@ export function familyOfStandard(reading: Reading): MarkingFamily {
   return reading.marks.notifiedBody === undefined ? 'ADR' : 'EU-pi'
 }
 
-function checkOrder(reading: Reading, groups: readonly { readonly group: Group; readonly place: Place }[]): void {
-  const last = groups.at(-1)
-  const certification = groups.find(({ group }) => group === 'certification')
-  if (certification !== undefined && last?.group !== 'certification') {
-    found(reading, 'group-order', certification.place, { field: 'certification' })
-    return
-  }
-  const operational = groups.findIndex(({ group }) => group === 'operational')
-  const manufacturing = groups.findIndex(({ group }) => group === 'manufacturing')
-  const late = groups[manufacturing]
-  if (late !== undefined && operational >= 0 && operational < manufacturing) {
-    found(reading, 'group-order', late.place, { field: 'manufacturing' })
+function checkOrder(reading: Reading, { last, certification, manufacturing, isOperationalFirst }: Order): void {
+  if (certification !== undefined && last !== 'certification') {
+    found(reading, 'group-order', certification, { field: 'certification' })
+  } else if (manufacturing !== undefined && isOperationalFirst) {
+    found(reading, 'group-order', manufacturing, { field: 'manufacturing' })
   }
 }
 
@@ -97,7 +108,8 @@ export function isStandardWord(text: string): boolean {
 
 /** Whether a standard begins here: its letters with a number of four figures or more, or those of the body that adopted it. */
 export function startsStandard(text: string, following: string | undefined): boolean {
-  const letters = standardLetters(text) ?? (adopting.has(text) ? text : undefined)
+  if (text.length < 2) return false
+  const letters = standardLetters(text) ?? (text.length <= 3 && adopting.has(text) ? text : undefined)
   if (letters === undefined) return false
   if (text.length > letters.length) return hasFourFigures(text, letters.length)
   return following !== undefined && (hasFourFigures(following, 0) || isStandardWord(following))
@@ -107,17 +119,14 @@ export function startsStandard(text: string, following: string | undefined): boo
 const adopting: ReadonlySet<string> = /* @__PURE__ */ new Set(['DIN', 'BS', 'NF', 'UNE', 'UNI', 'SS', 'NEN', 'EN'])
 
 function hasFourFigures(text: string, from: number): boolean {
-  const head = text.slice(from, from + 4)
-  return head.length === 4 && wholeAt(head, 0, 4) !== undefined
+  return text.length >= from + 4 && wholeAt(text, from, 4) !== undefined
 }
 
 function standardLetters(text: string): 'ISO' | 'EN' | 'BS' | undefined {
-  for (const letters of ['ISO', 'EN', 'BS'] as const) {
-    if (spells(text, 0, letters) && (text.length === letters.length || isDigitCode(text.charCodeAt(letters.length)))) {
-      return letters
-    }
-  }
-  return undefined
+  const initial = text.charCodeAt(0)
+  const letters = initial === 73 || initial === 49 ? 'ISO' : initial === 69 ? 'EN' : initial === 66 ? 'BS' : undefined // I or 1, E, B
+  if (letters === undefined || !spells(text, 0, letters)) return undefined
+  return text.length === letters.length || isDigitCode(text.charCodeAt(letters.length)) ? letters : undefined
 }
 
 /** The ways in which the packaging symbol is typed. */
@@ -155,7 +164,7 @@ function readCertification(reading: Reading): Place {
     if (spaced !== undefined) {
       last = words[reading.at + 1] as Word
       reading.at += 2
-      addDate(reading, { ...spaced, body: undefined, country: undefined, suffixes: [], role: 'first' })
+      addFirst(reading, spaced)
       break
     }
     const date = certificationDate(reading, word)
@@ -163,8 +172,7 @@ function readCertification(reading: Reading): Place {
     last = word
     reading.at++
     if (date !== undefined) {
-      const { year, month, place } = date
-      addDate(reading, { year, month, body: undefined, country: undefined, suffixes: [], place, role: 'first' })
+      addFirst(reading, date)
       break
     }
     between.push(word)
@@ -182,6 +190,18 @@ function readCertification(reading: Reading): Place {
   }
   for (const word of between.slice(2)) found(reading, 'unread-text', within(word, 0, word.text.length))
   return spanning(first, last)
+}
+
+function addFirst(reading: Reading, { year, month, place }: FoundDate): void {
+  reading.dates.push({
+    number: monthsOf(year, month),
+    body: undefined,
+    country: undefined,
+    suffixes: [],
+    place,
+    kind: undefined,
+    role: 'first',
+  })
 }
 
 // What ends the group even where its date is missing.
@@ -377,13 +397,13 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   reading.at += behind.length
   const suffixes = hasVisualBefore || isVisual ? (['V', ...behind] as const) : behind
   if (tested !== undefined) {
-    addDate(reading, {
-      year: tested.year,
-      month: tested.month,
-      place: spanning(startWord, words[reading.at - 1] as Word),
+    reading.dates.push({
+      number: monthsOf(tested.year, tested.month),
       body: bodyWord && withoutPi(bodyWord.text),
       country: hasCountry ? countryWord.text : undefined,
       suffixes,
+      place: spanning(startWord, words[reading.at - 1] as Word),
+      kind: undefined,
       role: 'retest',
     })
   }

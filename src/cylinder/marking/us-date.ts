@@ -1,5 +1,5 @@
 import { hasLookAlike, wholeAt } from './figures.ts'
-import { addDate, found, fullYear, type Place, type Reading, spanning, within } from './reading.ts'
+import { found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
@@ -40,7 +40,8 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
   }
   const year = pattern.yearLength === 4 ? pattern.year : fullYear(reading, pattern.year, place)
   const role = alwaysRetest || isRin(body) ? 'retest' : 'any'
-  addDate(reading, { year, month: pattern.month, body, country: undefined, suffixes, place, role })
+  const number = monthsOf(year, pattern.month)
+  reading.dates.push({ number, body, country: undefined, suffixes, place, kind: undefined, role })
   return true
 }
 
@@ -147,15 +148,12 @@ function isAllDigits(text: string): boolean {
 /** A requalifier's square on three lines: its upper row, month and year, its lower row. */
 export function readSquare(reading: Reading): boolean {
   const { words } = reading
-  const [upper, month, year, lower] = [0, 1, 2, 3].map((step) => words[reading.at + step])
-  if (
-    upper === undefined ||
-    month === undefined ||
-    year === undefined ||
-    lower === undefined ||
-    !isUpperRow(upper.text)
-  )
-    return false
+  const upper = words[reading.at]
+  if (upper === undefined || !isUpperRow(upper.text)) return false
+  const month = words[reading.at + 1]
+  const year = words[reading.at + 2]
+  const lower = words[reading.at + 3]
+  if (month === undefined || year === undefined || lower === undefined) return false
   const isLayout = month.line > upper.line && year.line === month.line && lower.line > year.line
   const endsLine = words[reading.at + 4]?.line !== lower.line && words[reading.at - 1]?.line !== upper.line
   if (!isLayout || !endsLine || lower.text.length !== 2 || !isAllDigits(lower.text)) return false
@@ -168,13 +166,13 @@ export function readSquare(reading: Reading): boolean {
   const figures = wholeAt(year.text, 0, length) as number
   const suffixes = [...(year.text.slice(length) === '+' ? (['+'] as const) : [])]
   for (const suffix of suffixes) reading.suffixPlaces.push({ suffix, place: within(year, length, length + 1) })
-  addDate(reading, {
-    year: length === 4 ? figures : fullYear(reading, figures, place),
-    month: value,
+  reading.dates.push({
+    number: monthsOf(length === 4 ? figures : fullYear(reading, figures, place), value),
     body: upper.text + lower.text.charAt(1) + lower.text.charAt(0),
     country: undefined,
     suffixes,
     place,
+    kind: undefined,
     role: 'retest',
   })
   return true

@@ -69,6 +69,7 @@ const names = (Object.keys(usSpecifications) as UsSpecification[]).sort((a, b) =
 
 /** Whether a word is a US type with its pressure but without the letters of an authority: `3AA2265`. */
 export function isBareSpecification(text: string): boolean {
+  if (text.length < 5) return false
   const type = typeAt(text, 0)
   if (type === undefined || type.length < 2) return false
   const figures = pressureFigures(text, type.length)
@@ -337,7 +338,7 @@ function typeAt(text: string, from: number): UsSpecification | undefined {
     if (text.length === from + 3 || text.charCodeAt(from + 3) === 45) return '3AL'
   }
   for (const name of names) {
-    if (!text.startsWith(name, from)) continue
+    if (name.charCodeAt(0) !== first || !text.startsWith(name, from)) continue
     const end = from + name.length
     const after = text.charCodeAt(end)
     if (end === text.length || after === 45) return name
@@ -356,6 +357,8 @@ function endOfType(text: string, from: number): number {
 }
 
 function permitLetters(text: string, from: number): 'SP' | 'SU' | 'E' | undefined {
+  const initial = text.charCodeAt(from)
+  if (initial !== 83 && initial !== 69) return undefined
   for (const letters of ['SP', 'SU', 'E'] as const) {
     if (!text.startsWith(letters, from)) continue
     const after = from + letters.length
@@ -401,7 +404,7 @@ function leftover(reading: Reading, word: Word, from: number): void {
 function readKeyword(reading: Reading): boolean {
   const word = reading.words[reading.at] as Word
   const { text } = word
-  if (!keywordInitials.includes(text.charAt(0))) return false
+  if (!mayBeginKeyword(text.charCodeAt(0))) return false
   if (text === 'SPUN' || text === 'PLUG') {
     reading.marks.closure = text
     fieldAt(reading, 'closure', within(word, 0, text.length))
@@ -429,8 +432,10 @@ function readKeyword(reading: Reading): boolean {
   return false
 }
 
-// SPUN, PLUG, PT, REE, TW, TP, WC, WP
-const keywordInitials = 'SPRTW'
+/** SPUN, PLUG, PT, REE, TW, TP, WC, WP. */
+function mayBeginKeyword(code: number): boolean {
+  return code === 83 || code === 80 || code === 82 || code === 84 || code === 87
+}
 
 /** `TP 5000 PSI`: a pressure with its label; psi where no unit stands. */
 function readPressure(reading: Reading, name: 'testPressure' | 'servicePressure'): boolean {
