@@ -211,7 +211,11 @@ function takeNextDates(reading: Reading): void {
       (firstTest !== undefined && stampedIntervals.has(month - firstTest.number)) ||
       retests.some(({ number }) => number <= asOf && stampedIntervals.has(month - number))
     if (!isPaired) continue
-    marks.deadlines.push({ date: monthText(month), kind: 'next due' })
+    const before = marks.fields.filter(
+      ({ name, line, start }) =>
+        name === 'deadline' && (line < place.line || (line === place.line && start < place.start)),
+    )
+    marks.deadlines.splice(before.length, 0, { date: monthText(month), kind: 'next due' })
     marks.retests.splice(index, 1)
     retests.splice(index, 1)
     const at = marks.fields.findIndex(

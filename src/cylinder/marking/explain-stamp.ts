@@ -14,7 +14,9 @@ import {
 import { fieldTexts } from './field-text.table.ts'
 import type { Finding } from './finding.ts'
 import { findingTexts } from './finding-text.table.ts'
-import type { RetestSuffix, Stamp, StampField } from './stamp.ts'
+import type { Deadline, RetestSuffix, Stamp, StampField, StampFieldName, TestKind } from './stamp.ts'
+import { requireStampKeys } from './stamp-keys.ts'
+import { testKindOf } from './test-kind.ts'
 
 /** One field of a stamp in words. */
 export interface ExplainedField extends StampField {
@@ -45,18 +47,22 @@ export interface ExplainedStamp {
  *
  * @param stamp - as read
  * @returns fields and findings in the order of the shoulder, with cautions
+ * @throws LitrebarError `input` for something that is no stamp as read
  * @source common-practice, words; facts as each field says
  * @example
  * const { fields } = explainStamp(readStamp('DOT-3AL3000\nP4711 BRISKA\n07 V 08', { asOf: '2026-11' }))
  * const shown = fields.slice(0, 2).map(({ title, reading }) => `${title}: ${reading}`) // => ['Specification: 3AL, aluminium', 'Service pressure: 3000 psi, 206.8 bar']
  */
 export function explainStamp(stamp: Stamp): ExplainedStamp {
-  let retests = 0
+  requireStampKeys('stamp', stamp, ['system', 'retests', 'fields', 'findings'])
+  const met: Partial<Record<StampFieldName, number>> = {}
   const fields = [...stamp.fields]
     .sort((a, b) => a.line - b.line || a.start - b.start)
     .map((field): ExplainedField => {
       const { title, meaning, source } = fieldTexts[field.name]
-      const reading = readingOf(stamp, field, field.name === 'retest' ? retests++ : 0)
+      const index = met[field.name] ?? 0
+      met[field.name] = index + 1
+      const reading = readingOf(stamp, field, index)
       return { ...field, title, meaning, source, ...(reading === undefined ? {} : { reading }) }
     })
   const findings = stamp.findings.map((finding): ExplainedFinding => {
@@ -66,7 +72,7 @@ export function explainStamp(stamp: Stamp): ExplainedStamp {
   return { fields, findings, cautions: ['stamp-reading', 'requalification'] }
 }
 
-function readingOf(stamp: Stamp, { name }: StampField, retestIndex: number): string | undefined {
+function readingOf(stamp: Stamp, { name }: StampField, index: number): string | undefined {
   switch (name) {
     case 'specification':
       return [stamp.permit ?? stamp.specification, stamp.material].filter((part) => part !== undefined).join(', ')
@@ -98,33 +104,62 @@ function readingOf(stamp: Stamp, { name }: StampField, retestIndex: number): str
       return stamp.rejectionElasticExpansion && `${inUnit(stamp.rejectionElasticExpansion, millilitre).toFixed(1)} cm³`
     case 'firstTest':
       return stamp.inspector === undefined ? stamp.firstTest : `${stamp.firstTest ?? ''}, seen by ${stamp.inspector}`
+    case 'manufactured':
+      return stamp.manufactured && `made in ${stamp.manufactured}`
     case 'retest':
-      return retestReading(stamp, retestIndex)
+      return retestReading(stamp, index)
+    case 'deadline':
+      return deadlineReading(stamp, index)
+    case 'underwater':
+      return stamp.underwater === true ? 'for use under water' : undefined
     default:
       return undefined
   }
 }
 
-function retestReading({ retests }: Stamp, index: number): string | undefined {
+function retestReading({ retests, system }: Stamp, index: number): string | undefined {
   const retest = retests[index]
   if (retest === undefined) return undefined
   const by = retest.body === undefined ? '' : `, by ${retest.body}`
+  const kind = kindMeanings[retest.kind ?? testKindOf(retest.suffixes, system)]
   const suffixes = retest.suffixes.map((suffix) => `, ${suffixMeanings[suffix]}`).join('')
-  return `${retest.date}${by}${suffixes}`
+  return `${retest.date}, ${kind}${by}${suffixes}`
 }
+
+const kindMeanings = {
+  hydraulic: 'hydraulic test',
+  proof: 'proof pressure test',
+  ultrasonic: 'ultrasonic examination',
+  'acoustic emission': 'acoustic emission test',
+  'eddy current': 'eddy-current examination',
+  visual: 'visual inspection',
+  'external visual': 'external visual inspection',
+  unknown: 'a test or an inspection: the stamp does not say which',
+} as const satisfies Record<TestKind, string>
+
+function deadlineReading({ deadlines = [] }: Stamp, index: number): string | undefined {
+  const deadline = deadlines[index]
+  return deadline && `${deadlineMeanings[deadline.kind]} ${deadline.date}`
+}
+
+const deadlineMeanings = {
+  'next due': 'next inspection due in',
+  expiry: 'last inspection holds until',
+  'end of life': 'service life ends in',
+} as const satisfies Record<Deadline['kind'], string>
 
 const suffixMeanings = {
   '+': 'with the ten per cent plus',
   '★': 'with the ten-year star',
-  E: 'external visual inspection in place of the test',
-  S: 'proof pressure test',
+  E: 'marked E, in place of the test',
+  S: 'marked S',
   VE: 'with eddy-current examination',
-  UE: 'with ultrasonic examination',
-  AE: 'with acoustic emission',
+  UE: 'marked UE',
+  AE: 'marked AE',
   FS: 'shell and filler of an acetylene cylinder',
   R: 'with R, which means different things in different countries',
   RR: 'with RR, a visual inspection in Belgium',
-  V: 'visual inspection',
+  V: 'marked V',
   L: 'with L, the full test in Japan',
 } as const satisfies Record<RetestSuffix, string>
 

@@ -169,13 +169,13 @@ function isUsMark(text: string, following: string): boolean {
   if (!mayBeginUsMark(text.charCodeAt(0))) return false
   const slash = text.indexOf('/')
   const head = slash < 0 ? text : text.slice(0, slash)
+  const next = slash < 0 ? following : text.slice(slash + 1)
   const prefix = prefixAt(head)
   if (prefix !== undefined) {
-    const isFollowed =
-      startsWithFigure(following) || prefixAt(slash < 0 ? following : text.slice(slash + 1)) !== undefined
+    const isFollowed = startsWithFigure(following) || prefixAt(next) !== undefined
     return head.length > prefix.length || isFollowed || prefix === 'DOT'
   }
-  return isBareSpecification(head) || isSpacedSpecification(head, following)
+  return isBareSpecification(head) || isSpacedSpecification(head, next)
 }
 
 /** DOT, ICC (its I read as 1), CTC, CRC, BTC, TC, and the figures that types begin with. */

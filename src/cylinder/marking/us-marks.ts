@@ -71,14 +71,16 @@ const names = (Object.keys(usSpecifications) as UsSpecification[]).sort((a, b) =
 export function isBareSpecification(text: string): boolean {
   if (text.length < 5) return false
   const type = typeAt(text, 0)
-  if (type === undefined || type.length < 2) return false
+  if (type === undefined || type.length < 2 || isDigitCode(type.charCodeAt(1))) return false
   const figures = pressureFigures(text, type.length)
   return figures !== undefined && figures.end === text.length && text.length - type.length >= 3
 }
 
 /** Whether a word is a US type by itself with its pressure in the next one: `3AL 3000 PSI`. */
 export function isSpacedSpecification(text: string, following: string | undefined): boolean {
-  if (text.length < 2 || text.length > 4 || typeAt(text, 0) !== text || following === undefined) return false
+  // A type of figures alone, 39, needs its letters before it: it would be a month or a year.
+  if (text.length < 2 || text.length > 4 || isDigitCode(text.charCodeAt(1)) || following === undefined) return false
+  if (typeAt(text, 0) !== text) return false
   const figures = figuresAt(following, 0)
   return figures !== undefined && figures.end >= 3
 }

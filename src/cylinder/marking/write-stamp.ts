@@ -1,10 +1,11 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireWord } from '../../errors/index.ts'
 import type { Unit } from '../../units/index.ts'
 import { bar, kilogram, litre, millilitre, millimetre, psi } from '../../units/index.ts'
 import type { CalendarMonth } from './calendar-month.ts'
 import { readStamp } from './read-stamp.ts'
 import { markNames } from './reading.ts'
 import type { DualMark, MarkingFamily, NeckThread, Retest, Stamp, StampMarks, TestKind } from './stamp.ts'
+import { requireStampKeys } from './stamp-keys.ts'
 import { testKindOf } from './test-kind.ts'
 
 /**
@@ -14,7 +15,7 @@ import { testKindOf } from './test-kind.ts'
  * @param marks - the marks; a `Stamp` will do
  * @returns the lines of the shoulder, joined by line breaks; two-figure years where they are read back as the same year
  * @throws LitrebarError `stamp` naming the mark that a stamp cannot carry: a serial number with a space, a maker
- *   whose name is a date, a negative pressure
+ *   whose name is a date, a negative pressure; `input` for a misspelt or unknown name, or an unknown family
  * @source cfr-49-178-35, paragraph (f); un-model-regulations-17, 6.2.2.7; older European layouts: memory
  * @example
  * const text = writeStamp({
@@ -37,12 +38,16 @@ import { testKindOf } from './test-kind.ts'
  * text.split('\n')[1] // => 'PW232 PH348BAR 14.9KG 12.0L 5.1MM'
  */
 export function writeStamp(marks: StampMarks): string {
+  requireStampKeys('marks', marks, ['system', 'retests'])
+  requireWord('marks.system', marks.system, families)
   const latest = latestDate(marks)
   const lines = marks.system === 'US' ? usLines(marks, latest) : isOld(marks) ? oldLines(marks) : unLines(marks, latest)
   const text = lines.filter((line) => line !== '').join('\n')
   requireReadsBack(marks, text, latest)
   return text
 }
+
+const families: readonly MarkingFamily[] = ['US', 'UN', 'EU-pi', 'ADR', 'METRIC-OLD']
 
 function isOld({ system }: StampMarks): boolean {
   return system === 'METRIC-OLD'

@@ -20,5 +20,6 @@ export {
 } from './requalification-rule.table.ts'
 export { requalificationRules } from './rules-for.ts'
 export type { RequalificationHistory } from './stamped-tests.ts'
-export { type PermitTerms, type TestPressure, testPressure } from './test-pressure.ts'
+export { type PermitTerms, type TestPressure, type TestPressureOptions, testPressure } from './test-pressure.ts'
+export { type TestPressureRule, testPressureRules } from './test-pressure-rule.table.ts'
 export { type TestTrigger, testTriggers } from './test-trigger.table.ts'

@@ -11,7 +11,7 @@ import {
   monthNumber,
 } from '../marking/calendar-month.ts'
 import { type Finding, findingEvidence } from '../marking/index.ts'
-import { markNames } from '../marking/reading.ts'
+import { requireStampKeys } from '../marking/stamp-keys.ts'
 import { type DueReading, dueOf } from './due-readings.ts'
 import type { RequalificationOptions } from './requalification-options.ts'
 import { cylinderServices, type RequalificationRule, type RuleSetId, ruleSetIds } from './requalification-rule.table.ts'
@@ -78,7 +78,7 @@ export function requalifications(
   cylinder: RequalificationHistory,
   options: RequalificationOptions,
 ): readonly Requalification[] {
-  requireCylinder(cylinder)
+  requireStampKeys('cylinder', cylinder, ['retests'])
   requireOptions(options)
   const today = monthNumber('options.asOf', options.asOf)
   const record = testRecord(cylinder, options.ruleSet, today)
@@ -391,16 +391,6 @@ function permitRules(
       ...common,
     },
   ]
-}
-
-function requireCylinder(cylinder: RequalificationHistory): void {
-  requireKeys('cylinder', cylinder, cylinderKeys())
-}
-
-function cylinderKeys(): Readonly<Record<string, boolean>> {
-  const keys: Record<string, boolean> = { system: false, alloyHint: false, fields: false, findings: false }
-  for (const name of markNames) keys[name] = name === 'retests'
-  return keys
 }
 
 function requireOptions(options: RequalificationOptions): void {

@@ -231,3 +231,10 @@ test('reading time grows with the length, not with its square', () => {
     expect({ piece, isLinear: long < 30 * short + 60 }).toEqual({ piece, isLinear: true })
   }
 })
+
+test('a date whose year is 39 is no US type 39', () => {
+  const text =
+    '25P NORDKAP HB10427 H\nPW100 PH150BAR 1.0KG 1.0L 1.5MM\nUN ISO 9809-1 D IN07 1930/06\nK12 39/01\n9998 39/02'
+  const { system, specification, retests } = readStamp(text, { asOf: '1939-02' })
+  expect([system, specification, retests.map(({ date }) => date)]).toEqual(['UN', 'ISO 9809-1', ['1939-01', '1939-02']])
+})

@@ -213,7 +213,7 @@ test('a special permit has no test pressure until its terms are stated', () => {
   const marks = { specification: 'special permit', servicePressure: gauge(3442, psi) } as const
   expect(testPressure(marks)).toMatchObject({ basis: 'unknown', because: [{ code: 'permit-decides' }] })
   // One published family: 3/2 of a design pressure of 3500 psi, though 3442 is stamped; 3/2 of the stamp would be 5163.
-  const { pressure, basis } = testPressure(marks, { ratio: 1.5, designPressure: gauge(3500, psi) })
+  const { pressure, basis } = testPressure(marks, { permit: { ratio: 1.5, designPressure: gauge(3500, psi) } })
   expect([inUnit(pressure ?? gauge(0, psi), psi).toFixed(6), basis]).toEqual(['5250.000000', 'permit'])
 })
 
