@@ -246,6 +246,7 @@ test('where the core function is one arithmetic expression, the card prints that
   }
   // The others branch, loop, call another function, or are solved by a table of exponents.
   expect(compared.sort()).toEqual([
+    'filling-rate',
     'gas-fraction-of-foam',
     'hydrostatic-imbalance',
     'partial-pressure',

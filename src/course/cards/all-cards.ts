@@ -1,9 +1,11 @@
 import type { Card } from '../card.ts'
 import * as buoyancy from './buoyancy.ts'
+import * as charging from './charging.ts'
 import * as consumption from './consumption.ts'
 import * as cylinder from './cylinder.ts'
 import * as environment from './environment.ts'
 import * as gasLaw from './gas-law.ts'
+import * as gauges from './gauges.ts'
 import * as regulatorPerformance from './regulator-performance.ts'
 import * as units from './units.ts'
 
@@ -23,6 +25,8 @@ export function allCards(): readonly Card[] {
     consumption,
     cylinder,
     buoyancy,
+    charging,
+    gauges,
   ]
   return files.flatMap((cards) => Object.values(cards)) as readonly Card[]
 }
