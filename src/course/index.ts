@@ -31,6 +31,7 @@ export { chartTable } from './chart-table.ts'
 export { bibtex, citation, citationOf, sortedSources } from './citation.ts'
 export type { CautionName, CitedSource, SourceName } from './cited.ts'
 export { escaped, escapedLatex, escapedMarkdown } from './escape.ts'
+export * from './exercises/index.ts'
 export {
   type Algebra,
   type Calls,

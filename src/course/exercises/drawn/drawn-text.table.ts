@@ -1,0 +1,30 @@
+/** Texts of the questions that are drawn, by id. */
+export const drawnTexts = {
+  dueStamp: 'It is {month}. Under 49 CFR 180.209, five years, which of these cylinders is due for requalification?',
+  dueStampWorking: 'Take the latest test of each shoulder, add the interval, and compare with today.',
+  shoulderFindings: 'Read this shoulder as of November 2026. Which findings does it have?',
+  notOnThis: 'Nothing on this shoulder shows it.',
+  loopFault:
+    'Which of these loops belongs to this fault: {fault}? Pressures at the mouth in mbar, at 0, 25, 50, 75 and 100 % of each half.',
+  loop: 'inhaling {inhaled}; exhaling {exhaled}',
+} as const
+
+/** The faults behind loops: what is wrong, and what the loop shows of it. */
+export const loopFaultTexts = {
+  'stiff-valve': {
+    fault: 'a demand valve that is hard to open',
+    seen: 'the suction is large from the first moment on, and flow adds as little as usual.',
+  },
+  'starved-valve': {
+    fault: 'a first stage that does not keep up with the peak of the flow',
+    seen: 'the beginning is as usual, and the suction grows where the flow is greatest.',
+  },
+  'sticking-exhaust': {
+    fault: 'an exhaust valve that opens too little',
+    seen: 'the inhalation is as usual, and the pressure of the exhalation is high.',
+  },
+  'strong-assist': {
+    fault: 'an assist that drives the valve too far',
+    seen: 'the pressure rises above ambient while the diver inhales.',
+  },
+} as const

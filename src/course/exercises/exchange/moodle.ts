@@ -1,0 +1,93 @@
+import { allUnits } from '../../../units/index.ts'
+import type { ExerciseItem, NumberKey } from '../exercise.ts'
+import { type Element, element, xmlDocument } from './xml.ts'
+
+/**
+ * Items as Moodle XML: numbers as numerical questions with tolerance and the units of the dimension, the others as multiple choice.
+ * The worked solution stands in the general feedback, common errors in the feedback of the answers that they lead to.
+ *
+ * @param items - the variants
+ * @returns the document
+ * @source memory, the elements of the format
+ */
+export function moodleXml(items: readonly ExerciseItem[]): string {
+  return xmlDocument(element('quiz', {}, ...items.map(question)))
+}
+
+function question(item: ExerciseItem): Element {
+  const typed = item.choices === undefined ? item.number : undefined
+  return element(
+    'question',
+    { type: typed === undefined ? 'multichoice' : 'numerical' },
+    element('name', {}, text(`${item.exercise} ${String(item.seed)}`)),
+    element('questiontext', { format: 'plain_text' }, text([item.text, ...(item.exhibit ?? [])].join('\n'))),
+    element('generalfeedback', { format: 'plain_text' }, text(item.working.join('\n'))),
+    element('defaultgrade', {}, '1'),
+    element('penalty', {}, '0'),
+    element('hidden', {}, '0'),
+    ...(typed === undefined ? choices(item) : numerical(typed)),
+  )
+}
+
+function text(content: string): Element {
+  return element('text', {}, content)
+}
+
+function answer(fraction: string, content: string, feedback: string, ...more: readonly Element[]): Element {
+  return element(
+    'answer',
+    { fraction, format: 'plain_text' },
+    text(content),
+    element('feedback', { format: 'plain_text' }, text(feedback)),
+    ...more,
+  )
+}
+
+function choices({ kind, choices: all = [] }: ExerciseItem): Element[] {
+  const right = all.filter((choice) => choice.right).length
+  const share = (count: number): number => Number((100 / count).toFixed(5))
+  const fraction = (isRight: boolean): string => {
+    if (isRight) return String(share(right))
+    return kind === 'several' ? String(-share(all.length - right)) : '0'
+  }
+  return [
+    element('single', {}, kind === 'several' ? 'false' : 'true'),
+    element('shuffleanswers', {}, 'true'),
+    element('answernumbering', {}, 'ABCD'),
+    ...all.map((choice) => answer(fraction(choice.right), choice.text, choice.because ?? '')),
+  ]
+}
+
+function numerical({ value, tolerance, distractors, unit }: NumberKey): Element[] {
+  const within = element('tolerance', {}, String(tolerance.total * (1 + 1e-9)))
+  const asked = allUnits.find(({ symbol }) => symbol === unit)
+  const others = allUnits.filter(
+    (other) =>
+      other !== asked && other.quantity === asked?.quantity && other.offset === undefined && other.symbol !== '',
+  )
+  const units = asked === undefined || unit === '' ? [] : [asked, ...(asked.offset === undefined ? others : [])]
+  return [
+    answer('100', String(value), '', within),
+    ...distractors.map((wrong) => answer('0', String(wrong.value), `${wrong.says}.`, within)),
+    ...(units.length === 0
+      ? []
+      : [
+          element('unitgradingtype', {}, '0'),
+          element('unitpenalty', {}, '0'),
+          element('showunits', {}, '0'),
+          element('unitsleft', {}, '0'),
+          element(
+            'units',
+            {},
+            ...units.map(({ symbol, factor }) =>
+              element(
+                'unit',
+                {},
+                element('multiplier', {}, String((asked?.factor ?? 1) / factor)),
+                element('unit_name', {}, symbol),
+              ),
+            ),
+          ),
+        ]),
+  ]
+}

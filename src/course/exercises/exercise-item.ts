@@ -1,0 +1,272 @@
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { type Random, seededRandom } from '../../uncertainty/index.ts'
+import { celsius, roundNumber, type Unit, withUnit } from '../../units/index.ts'
+import type { Expression } from '../expression.ts'
+import { plainLines } from '../plain.ts'
+import { workedSolution } from '../worked-solution.ts'
+import { drawnItems } from './drawn/drawn.ts'
+import { type Evaluator, evaluatorOf, type Numbers, roundingSpreadOf } from './evaluator.ts'
+import type {
+  Choice,
+  Distractor,
+  Exercise,
+  ExerciseItem,
+  JudgementExercise,
+  NumberExercise,
+  NumberKey,
+  Statement,
+} from './exercise.ts'
+import { type ExerciseTexts, exerciseTexts, filled } from './exercise-text.table.ts'
+import { streamOf } from './fingerprint.ts'
+import { shuffled } from './shuffled.ts'
+
+/** How items are written. */
+export interface ItemOptions {
+  /** Fixed texts in other words; what is left out stays English. */
+  readonly texts?: Partial<ExerciseTexts>
+}
+
+/**
+ * A function that draws variants of one exercise. What depends on the exercise alone is made ready once.
+ *
+ * @param exercise - the exercise
+ * @param options - fixed texts in other words
+ * @returns a function from a seed, any whole number, to the variant: the same for the same seed
+ * @throws LitrebarError `input` for unknown options; the function throws `input` where no fit variant was found in 200 draws
+ */
+export function variantsOf(exercise: Exercise, options: ItemOptions = {}): (seed: number) => ExerciseItem {
+  requireKeys('options', options, { texts: false })
+  const texts = { ...exerciseTexts, ...options.texts }
+  const stream = streamOf(exercise.id)
+  const make = makerOf(exercise, texts)
+  const { id, subject, level, cautions, sources } = exercise
+  return (seed) => {
+    if (!Number.isSafeInteger(seed))
+      throw new LitrebarError({
+        code: 'input',
+        argument: 'seed',
+        value: String(seed),
+        expected: 'a whole number',
+        hint: 'Any will do; keep it to draw the variant again.',
+      })
+    const item = make(seededRandom(seed, stream))
+    return { exercise: id, subject, level, seed, cautions, sources, ...item }
+  }
+}
+
+/**
+ * One variant of an exercise: question, key with its tolerance, wrong answers with what leads to them, worked solution.
+ * The tolerance is computed: half a unit of the last figure asked for, rounding on the way, other accepted constants.
+ *
+ * @param exercise - the exercise
+ * @param seed - any whole number
+ * @param options - fixed texts in other words
+ * @returns the variant, plain JSON
+ * @throws LitrebarError `input` for a seed that is no whole number, or where no fit variant was found
+ */
+export function exerciseItem(exercise: Exercise, seed: number, options: ItemOptions = {}): ExerciseItem {
+  return variantsOf(exercise, options)(seed)
+}
+
+type Made = Omit<ExerciseItem, 'exercise' | 'subject' | 'level' | 'seed' | 'cautions' | 'sources'> &
+  Partial<Pick<ExerciseItem, 'cautions' | 'sources'>>
+
+function makerOf(exercise: Exercise, texts: ExerciseTexts): (random: Random) => Made {
+  switch (exercise.kind) {
+    case 'drawn': {
+      const { kind, draw } = drawnItems[exercise.drawn]
+      return (random) => {
+        const { text, exhibit, statements, working, cautions } = draw(random)
+        return {
+          kind,
+          text: `${text} ${kind === 'several' ? texts.chooseSeveral : texts.chooseOne}`,
+          exhibit,
+          choices: lettered(shuffled(statements, random)),
+          working,
+          cautions: [...new Set([...exercise.cautions, ...cautions])],
+        }
+      }
+    }
+    case 'judgement':
+    case 'several':
+      return (random) => judged(exercise, random, texts)
+    default:
+      return numberMaker(exercise, texts)
+  }
+}
+
+function judged({ kind, text, right, wrong, because }: JudgementExercise, random: Random, texts: ExerciseTexts): Made {
+  const rights = shuffled(right, random)
+  const count = kind === 'judgement' ? 1 : 1 + Math.floor(random() * Math.min(rights.length, 3))
+  const marked = (statements: readonly Statement[], isRight: boolean) =>
+    statements.map((one) => ({ ...one, right: isRight }))
+  const chosen = [
+    ...marked(rights.slice(0, count), true),
+    ...marked(shuffled(wrong, random).slice(0, kind === 'judgement' ? 3 : Math.max(1, 5 - count)), false),
+  ]
+  const choices = lettered(shuffled(chosen, random))
+  return {
+    kind,
+    text: `${text} ${kind === 'judgement' ? texts.chooseOne : texts.chooseSeveral}`,
+    choices,
+    working: [because, ...choices.flatMap(({ id, because: why }) => (why === undefined ? [] : [`${id}: ${why}`]))],
+  }
+}
+
+const mostDraws = 200
+
+/** The greatest tolerance that an item may have, as a share of its key: half a unit of the last of two figures, and a little. */
+const bluntest = 0.06
+
+function numberMaker(exercise: NumberExercise, texts: ExerciseTexts): (random: Random) => Made {
+  const { card, find, givens, asked, kind } = exercise
+  const names = Object.keys(givens)
+  const tools = toolsOf(exercise)
+  const units = Object.fromEntries(
+    names.filter((name) => name in card.symbols).map((name) => [name, (givens[name] as { unit: Unit }).unit]),
+  )
+  const figures = { unit: asked.unit.symbol, figures: String(asked.figures) }
+  const ask =
+    kind === 'choice' ? texts.chooseOne : filled(figures.unit === '' ? texts.answerPure : texts.answerIn, figures)
+  return (random) => {
+    for (let draw = 0; draw < mostDraws; draw++) {
+      const values: Record<string, number> = {}
+      const printed: Record<string, string> = {}
+      for (const name of names) {
+        const { values: all, texts: written, unit } = givens[name] as NumberExercise['givens'][string]
+        const index = Math.floor(random() * all.length)
+        values[name] = all[index] as number
+        printed[name] = withUnit((written[index] as string).replace('-', '−'), unit)
+      }
+      const key = keyOf(exercise, values, tools)
+      if (key === undefined || (kind === 'choice' && key.distractors.length < 2)) continue
+      const constants = card.constants ?? {}
+      const knowns = Object.fromEntries(
+        Object.entries(values).filter(([name]) => name in card.symbols && !(name in constants)),
+      )
+      const solution = workedSolution(card, knowns, {
+        find,
+        units: { ...units, [find]: asked.unit },
+        figures: asked.figures,
+      })
+      return {
+        kind,
+        text: `${filled(exercise.text, printed)} ${ask}`,
+        number: key,
+        ...(kind === 'choice' && { choices: numberChoices(key, asked.unit, random) }),
+        working: plainLines(solution).map(({ text, note }) => (note === undefined ? text : `${text} (${note})`)),
+      }
+    }
+    throw new LitrebarError({
+      code: 'input',
+      argument: exercise.id,
+      value: `no fit variant in ${String(mostDraws)} draws`,
+      expected: `givens that lead to answers from ${exercise.within.join(' to ')} with wrong answers apart from the key`,
+      hint: 'Narrow the givens, widen the range of the answer, or name other common errors.',
+    })
+  }
+}
+
+interface Tools {
+  readonly value: Evaluator
+  readonly spread: Evaluator
+  readonly constants: Numbers
+  readonly conventions: readonly ((values: Numbers) => Numbers)[]
+}
+
+function toolsOf({ card, find, givens, asked, conventions }: NumberExercise): Tools {
+  const expression = card.forms[find] as Expression
+  const celsiusNames = Object.keys(givens).filter((name) => givens[name]?.unit.symbol === celsius.symbol)
+  return {
+    value: evaluatorOf(expression, card.calls),
+    spread: roundingSpreadOf(expression, asked.figures + 1, card.calls),
+    constants: card.constants ?? {},
+    conventions: [
+      ...conventions.map((other) => (values: Numbers) => ({ ...values, ...other })),
+      // many books add 273 to a temperature in degrees Celsius
+      ...(celsiusNames.length === 0
+        ? []
+        : [
+            (values: Numbers) => ({
+              ...values,
+              ...Object.fromEntries(celsiusNames.map((name) => [name, (values[name] as number) - 0.15])),
+            }),
+          ]),
+    ],
+  }
+}
+
+/** The key of a variant; nothing where the variant is not fit to be asked. */
+function keyOf(
+  exercise: NumberExercise,
+  givens: Readonly<Record<string, number>>,
+  tools: Tools,
+): NumberKey | undefined {
+  const { asked, within, misconceptions } = exercise
+  const { unit, figures, kind } = asked
+  const all = { ...tools.constants, ...givens }
+  const si = tools.value(all)
+  const inUnit = (value: number): number => (value - (unit.offset ?? 0)) / unit.factor
+  const value = inUnit(si)
+  if (!(value >= within[0] && value <= within[1]) || Math.abs(value) < 1e-12) return undefined
+  const rounded = roundNumber(value, { figures })
+  const lastPlace = 10 ** (Math.floor(Math.log10(Math.abs(rounded.value)) + 1e-12) - figures + 1)
+  const halfUnit = lastPlace / 2
+  if (Math.abs(Math.abs(value - rounded.value) - halfUnit) < lastPlace * 1e-6) return undefined // a tie: two schools, two answers
+  const rounding = tools.spread(all) / unit.factor
+  const conventions = tools.conventions.reduce((sum, of) => sum + Math.abs(inUnit(tools.value(of(all))) - value), 0)
+  const total = halfUnit + rounding + conventions
+  if (total > bluntest * Math.abs(value)) return undefined // a small difference of large numbers: hand work cannot meet it
+  const distractors: Distractor[] = []
+  for (const { says, of } of misconceptions) {
+    const wrong = inUnit(orNothing(of, givens))
+    if (!Number.isFinite(wrong) || Math.sign(wrong) !== Math.sign(value)) continue
+    if (Math.abs(wrong) > 1e6 || Math.abs(wrong) < 1e-4) continue
+    if (Math.abs(wrong - value) <= 3 * total) continue
+    const { text, value: shown } = roundNumber(wrong, { figures })
+    if (Math.abs(shown - value) <= 3 * total) continue
+    if (distractors.some((other) => Math.abs(other.value - shown) <= 2 * total)) continue
+    distractors.push({ says, value: wrong, text })
+  }
+  return {
+    value,
+    text: rounded.text,
+    unit: unit.symbol,
+    kind,
+    figures,
+    tolerance: { halfUnit, rounding, conventions, total },
+    distractors,
+  }
+}
+
+/** A common error may lead outside what a function accepts: then nothing comes of it. */
+function orNothing(of: Evaluator, givens: Readonly<Record<string, number>>): number {
+  try {
+    return of(givens)
+  } catch {
+    return Number.NaN
+  }
+}
+
+function numberChoices(key: NumberKey, unit: Unit, random: Random): Choice[] {
+  const printed = (text: string): string => withUnit(text.replace('-', '−'), unit)
+  const wrong = shuffled(key.distractors, random).slice(0, 4)
+  const all = [
+    { text: printed(key.text), right: true },
+    ...wrong.map(({ text, says }) => ({ text: printed(text), right: false, because: `${says}.` })),
+  ]
+  return lettered(all.toSorted((a, b) => numberOf(a.text) - numberOf(b.text)))
+}
+
+function numberOf(text: string): number {
+  return Number.parseFloat(text.replace('−', '-'))
+}
+
+function lettered(choices: readonly Omit<Choice, 'id'>[]): Choice[] {
+  return choices.map(({ text, right, because }, index) => ({
+    id: String.fromCharCode(65 + index),
+    text,
+    right,
+    ...(because !== undefined && { because }),
+  }))
+}

@@ -1,0 +1,98 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
+import { roundNumber } from '../../units/index.ts'
+import type { Block, Chapter } from '../chapter.ts'
+import type { ExerciseItem, NumberKey } from './exercise.ts'
+import type { ExerciseSheet } from './exercise-sheet.ts'
+import { type ExerciseTexts, exerciseTexts, filled } from './exercise-text.table.ts'
+
+/** How a sheet is laid out. */
+export interface SheetStyle {
+  /** The reader’s has questions and cautions; the teacher’s adds keys, tolerances, common errors, working and sources. */
+  readonly edition: 'reader' | 'teacher'
+  readonly title?: string
+  /** BCP 47 tag of the language that the texts are written in; `en` unless given. */
+  readonly language?: string
+  readonly texts?: Partial<ExerciseTexts>
+}
+
+/**
+ * A sheet as a chapter: written from there as HTML to print, as Markdown, LaTeX or plain text. Both editions come from one sheet.
+ *
+ * @param sheet - the sheet of one student
+ * @param style - which edition, title, language, fixed texts
+ * @returns the chapter
+ * @throws LitrebarError `input` for an unknown edition or option
+ */
+export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
+  requireKeys('style', style, { edition: true, title: false, language: false, texts: false })
+  requireWord('style.edition', style.edition, ['reader', 'teacher'])
+  const texts = { ...exerciseTexts, ...style.texts }
+  const teacher = style.edition === 'teacher'
+  const lead = `${filled(texts.forStudent, { student: sheet.student })}. ${teacher ? texts.teacher : texts.reader}`
+  return {
+    title: style.title ?? texts.sheet,
+    lead,
+    language: style.language ?? 'en',
+    sections: sheet.items.map((item, index) => ({
+      id: `exercise-${String(index + 1)}`,
+      title: filled(texts.exercise, { number: String(index + 1) }),
+      blocks: [...question(item, texts), ...(teacher ? key(item, texts) : [])],
+    })),
+  }
+}
+
+function question(item: ExerciseItem, texts: ExerciseTexts): Block[] {
+  return [
+    ...(item.cautions.length > 0 ? [{ kind: 'cautions' as const, cautions: item.cautions }] : []),
+    { kind: 'paragraph', text: item.text },
+    ...(item.exhibit === undefined || item.exhibit.length === 0
+      ? []
+      : [{ kind: 'code' as const, text: item.exhibit.join('\n') }]),
+    ...(item.choices === undefined
+      ? [{ kind: 'paragraph' as const, text: `${texts.answer} ____________________` }]
+      : [list(item.choices.map(({ id, text }) => `${id}: ${text}`))]),
+  ]
+}
+
+function key(item: ExerciseItem, texts: ExerciseTexts): Block[] {
+  const { number, choices } = item
+  const right = choices?.filter((choice) => choice.right).map(({ id, text }) => `${id}: ${text}`)
+  return [
+    { kind: 'heading', text: texts.key },
+    { kind: 'answer', text: right?.join('; ') ?? quantity(number?.text ?? '', number?.unit ?? '') },
+    ...(number === undefined ? [] : numberKey(number, texts)),
+    { kind: 'heading', text: texts.working },
+    list(item.working),
+    { kind: 'sources', sources: item.sources },
+  ]
+}
+
+function numberKey({ tolerance, distractors, unit }: NumberKey, texts: ExerciseTexts): Block[] {
+  const shown = (value: number): string => quantity(roundNumber(value, { figures: 2 }).text, unit)
+  const { total, halfUnit, rounding, conventions } = tolerance
+  return [
+    {
+      kind: 'paragraph',
+      text: filled(texts.tolerance, {
+        total: shown(total),
+        halfUnit: shown(halfUnit),
+        rounding: shown(rounding),
+        conventions: shown(conventions),
+      }),
+    },
+    ...(distractors.length === 0
+      ? []
+      : [
+          { kind: 'heading' as const, text: texts.commonErrors },
+          list(distractors.map(({ text, says }) => filled(texts.comesOut, { answer: quantity(text, unit), says }))),
+        ]),
+  ]
+}
+
+function quantity(text: string, unit: string): string {
+  return unit === '' ? text : `${text}\u202f${unit}`
+}
+
+function list(lines: readonly string[]): Block {
+  return { kind: 'list', ordered: false, items: lines.map((text): Block[] => [{ kind: 'paragraph', text }]) }
+}
