@@ -225,7 +225,7 @@ function keyOf(
     if (Math.abs(wrong - value) <= 3 * total) continue
     const { text, value: shown } = roundNumber(wrong, { figures })
     if (Math.abs(shown - value) <= 3 * total) continue
-    if (distractors.some((other) => Math.abs(other.value - shown) <= 2 * total)) continue
+    if (distractors.some((other) => Math.abs(other.value - shown) <= 2 * total || other.text === text)) continue
     distractors.push({ says, value: wrong, text })
   }
   return {
