@@ -115,6 +115,8 @@ export interface AssessedCold {
   readonly requiredHeat: Power
   /** Conductance between gas and water that keeps the gas behind the first stage at or above 0 °C while inhaling; absent where the water is no warmer. */
   readonly conductanceToStayAboveZero?: ThermalConductance
+  /** The same at the mean flow over the whole breath: half of it, and not enough while inhaling. */
+  readonly conductanceAtMeanFlow?: ThermalConductance
   /** Behind the first stage with the exchanger that was stated, at the mean flow while inhaling. */
   readonly behindExchanger?: Temperature
   /** The same at the mean flow of the whole breath: warmer than what is breathed. */
@@ -197,7 +199,10 @@ export function assessCold(at: ColdCase): AssessedCold {
     behindFirstStage,
     behindSecondStage,
     requiredHeat: requiredHeat as Power,
-    ...(needed !== undefined && { conductanceToStayAboveZero: needed as ThermalConductance }),
+    ...(needed !== undefined && {
+      conductanceToStayAboveZero: needed as ThermalConductance,
+      conductanceAtMeanFlow: (needed * inhalationShare) as ThermalConductance,
+    }),
     ...(exchanged !== undefined && { behindExchanger: exchanged }),
     ...(atMeanFlow !== undefined && { behindExchangerAtMeanFlow: atMeanFlow }),
     ...(atPeakFlow !== undefined && { behindExchangerAtPeakFlow: atPeakFlow }),
