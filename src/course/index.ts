@@ -42,8 +42,16 @@ export {
   fold,
   type Operator,
 } from './expression.ts'
+export { type BankSequenceChartOptions, bankSequenceChart } from './figures/bank-sequence-chart.ts'
+export { type CapillaryScaleChartOptions, capillaryScaleChart } from './figures/capillary-scale-chart.ts'
+export { type CartridgeLifeChartOptions, cartridgeLifeChart } from './figures/cartridge-life-chart.ts'
+export {
+  type InterstageTemperatureChartOptions,
+  interstageTemperatureChart,
+} from './figures/interstage-temperature-chart.ts'
 export { type LoopChartOptions, loopChart } from './figures/loop-chart.ts'
 export { type ResistanceChartOptions, resistanceChart } from './figures/resistance-chart.ts'
+export { type StageWaterChartOptions, stageWaterChart } from './figures/stage-water-chart.ts'
 export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { type Claim, judgeClaims } from './file/claims.ts'

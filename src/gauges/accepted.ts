@@ -1,4 +1,4 @@
-import { type Accepted, bar, celsius, hectopascal, metre, one, percent, second } from '../units/index.ts'
+import { type Accepted, bar, celsius, hectopascal, metre, one, percent } from '../units/index.ts'
 
 // What several instruments accept. The ranges are ours: they catch a wrong unit or datum.
 
@@ -65,6 +65,3 @@ export const depth: Accepted = {
 
 /** Any finite number. */
 export const finite: Accepted = { unit: one, hint: 'Replace a missing value.' }
-
-/** A time between two readings. */
-export const interval: Accepted = { above: 0, unit: second, hint: 'Readings need time between them.' }
