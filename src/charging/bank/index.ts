@@ -1,3 +1,4 @@
+export { type BoostedDrive, boostedDrive } from './boosted-drive.ts'
 export {
   type BoostedFill,
   type Booster,
