@@ -4,7 +4,7 @@ import type { CautionName, CitedSource } from '../cited.ts'
 import type { DrawnId } from './drawn/drawn.ts'
 
 /** What every exercise has. */
-interface ExerciseCore {
+export interface ExerciseCore {
   /** A letter, then letters, digits or hyphens. */
   readonly id: string
   readonly subject: string

@@ -1,4 +1,5 @@
 export { type BankSubject, type DrawOptions, drawExercises, readBank } from './bank.ts'
+export type { DrawnId } from './drawn/drawn.ts'
 export { moodleXml } from './exchange/moodle.ts'
 export { qtiItem, qtiPackage } from './exchange/qti.ts'
 export type { QtiVersion } from './exchange/qti-dialect.table.ts'
@@ -7,6 +8,7 @@ export type {
   Distractor,
   DrawnExercise,
   Exercise,
+  ExerciseCore,
   ExerciseItem,
   Given,
   JudgementExercise,

@@ -43,7 +43,7 @@ export const qtiDialects = {
     matchCorrect: 'http://www.imsglobal.org/question/qti_v2p1/rptemplates/match_correct',
     hyphens: false,
   },
-} as const satisfies Readonly<Record<string, QtiDialect>>
+} as const satisfies Readonly<Record<QtiVersion, QtiDialect>>
 
 /** A version of QTI. */
-export type QtiVersion = keyof typeof qtiDialects
+export type QtiVersion = '3.0' | '2.2' | '2.1'
