@@ -59,7 +59,7 @@ export const cautions = {
     source: 'common-practice',
   },
   'gas-density': {
-    text: 'Dense gas makes carbon dioxide build up. Published recommendations of density are limits for planning, not for comfort.',
+    text: 'Dense gas makes carbon dioxide build up, and below the limit it may be retained as well: hard work, a poor regulator and the person decide. Published recommendations of density are limits for planning, not for comfort.',
     appliesTo: 'density of breathed gas',
     source: 'anthony-mitchell-2016',
   },

@@ -72,7 +72,7 @@ export const sources = {
   },
   'applied-thermodynamics-compressors': {
     title: 'Applied Thermodynamics, chapter 16, reciprocating and rotary compressors',
-    edition: 'as re-solved in a public notebook; book page not seen',
+    edition: 'worked again in a notebook by others; page of the book not seen',
     scheme: 'example, page',
     publisher: 'none',
     kind: 'textbook',
@@ -128,14 +128,14 @@ export const sources = {
   },
   'basic-applied-thermodynamics': {
     title: 'Basic and Applied Thermodynamics, chapter 19, gas compressors',
-    edition: 'as re-solved in a public notebook; book page not seen',
+    edition: 'worked again in a notebook by others; page of the book not seen',
     scheme: 'example, page',
     publisher: 'none',
     kind: 'textbook',
   },
   'basic-engineering-thermodynamics': {
     title: 'Basic Engineering Thermodynamics, chapter 14, air and gas compressors',
-    edition: 'as re-solved in a public notebook; book page not seen',
+    edition: 'worked again in a notebook by others; page of the book not seen',
     scheme: 'example, page',
     publisher: 'none',
     kind: 'textbook',
@@ -156,7 +156,7 @@ export const sources = {
   },
   'cfr-29-1910-134': {
     title: '29 CFR 1910.134, respiratory protection',
-    edition: 'as mirrored by WAC 296-842-20005',
+    edition: 'as copied by WAC 296-842-20005',
     scheme: 'paragraph',
     publisher: 'OSHA',
     kind: 'regulation',
@@ -407,8 +407,8 @@ export const sources = {
     kind: 'standard',
   },
   'diving-reference-tables': {
-    title: 'Diving reference book, table of cylinder specifications',
-    edition: 'as read',
+    title: 'Common practice, a table of cylinder specifications whose book, author and year are not known',
+    edition: 'read in a copy',
     scheme: 'page',
     publisher: 'none',
     kind: 'handbook',
@@ -484,7 +484,7 @@ export const sources = {
     kind: 'standard',
   },
   'engines-rajput': {
-    title: 'Rajput, Internal Combustion Engines, air compressors, as re-solved in public notebooks',
+    title: 'Rajput, Internal Combustion Engines, air compressors, worked again in notebooks by others',
     edition: 'as read',
     scheme: 'example',
     publisher: 'none',
@@ -561,8 +561,9 @@ export const sources = {
     kind: 'paper',
   },
   'hse-cylinders': {
-    title: 'HSE sheet on diving cylinders',
-    edition: 'as copied',
+    title:
+      'HSE Diving Information Sheet 11, diving cylinders; revision 1 points to EN ISO 18119 in place of EN 1968 and EN 1802',
+    edition: '2009 and revision 1, read in a copy',
     scheme: 'paragraph',
     publisher: 'HSE',
     kind: 'handbook',
@@ -779,7 +780,7 @@ export const sources = {
     kind: 'paper',
   },
   'naval-cold-water-notes': {
-    title: 'Notes of a naval test engineer on regulators in cold water, web pages',
+    title: 'Common practice of naval cold-water tests, as told on web pages from 2012; author and address not recorded',
     edition: '2012 and later',
     scheme: 'page',
     publisher: 'none',
@@ -842,8 +843,9 @@ export const sources = {
     kind: 'regulation',
   },
   'open-encyclopedia': {
-    title: 'Open encyclopedia articles, as read in mirrors',
-    edition: 'as read',
+    title:
+      'Common practice, as open encyclopedia articles tell it; no article is named, and no figure rests on one alone',
+    edition: 'read in copies',
     scheme: 'article',
     publisher: 'open encyclopedia',
     kind: 'handbook',
@@ -982,14 +984,14 @@ export const sources = {
     kind: 'standard',
   },
   'thermal-engineering-arasu': {
-    title: 'Arasu, Thermal Engineering, air compressors, as re-solved in public notebooks',
+    title: 'Arasu, Thermal Engineering, air compressors, worked again in notebooks by others',
     edition: 'as read',
     scheme: 'example',
     publisher: 'none',
     kind: 'textbook',
   },
   'thermal-engineering-ramalingam': {
-    title: 'Ramalingam, Thermal Engineering, air compressors, as re-solved in public notebooks',
+    title: 'Ramalingam, Thermal Engineering, air compressors, worked again in notebooks by others',
     edition: 'as read',
     scheme: 'example',
     publisher: 'none',
@@ -1010,7 +1012,8 @@ export const sources = {
     kind: 'regulation',
   },
   'undersea-1989-16-313': {
-    title: 'Insulation and thickness of foam suits under pressure, Undersea Biomedical Research 16(4):313-319',
+    title:
+      'Undersea Biomedical Research 16(4), pages 313-319, on insulation and thickness of foam suits under pressure; author and exact title not recorded',
     edition: '1989',
     scheme: 'abstract',
     publisher: 'journal',
@@ -1018,7 +1021,7 @@ export const sources = {
   },
   'us-navy-diving-manual': {
     title: 'US Navy Diving Manual',
-    edition: 'revisions 4 to 6, public mirror texts',
+    edition: 'revisions 4 to 6, read in public copies',
     scheme: 'section',
     publisher: 'US Navy',
     kind: 'handbook',

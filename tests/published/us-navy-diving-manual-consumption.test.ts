@@ -1,4 +1,4 @@
-// US Navy Diving Manual, consumption and durations, read in public mirror texts. The handbook reckons with ideal gas, 14.7 psi
+// US Navy Diving Manual, consumption and durations, read in public copies. The handbook reckons with ideal gas, 14.7 psi
 // and 33 ft for an atmosphere, and rounds between the steps; so do these tests.
 import { expect, test } from 'vitest'
 import {

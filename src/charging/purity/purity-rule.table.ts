@@ -316,7 +316,7 @@ export const purityRules = {
         unit: percent,
         evidence: 'read',
         source: 'cfr-29-1910-134',
-        place: '(i), as mirrored by WAC 296-842-20005',
+        place: '(i), as copied by WAC 296-842-20005',
       },
       {
         quantity: 'carbonMonoxide',
@@ -324,7 +324,7 @@ export const purityRules = {
         unit: ppm,
         evidence: 'read',
         source: 'cfr-29-1910-134',
-        place: '(i), as mirrored by WAC 296-842-20005',
+        place: '(i), as copied by WAC 296-842-20005',
       },
       {
         quantity: 'carbonDioxide',
@@ -332,7 +332,7 @@ export const purityRules = {
         unit: ppm,
         evidence: 'read',
         source: 'cfr-29-1910-134',
-        place: '(i), as mirrored by WAC 296-842-20005',
+        place: '(i), as copied by WAC 296-842-20005',
       },
       {
         quantity: 'oil',
@@ -340,7 +340,7 @@ export const purityRules = {
         unit: mg,
         evidence: 'read',
         source: 'cfr-29-1910-134',
-        place: '(i), as mirrored by WAC 296-842-20005',
+        place: '(i), as copied by WAC 296-842-20005',
       },
     ],
     odour: 'none',

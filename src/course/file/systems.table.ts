@@ -19,7 +19,11 @@ import {
   type Unit,
 } from '../../units/index.ts'
 
-/** The units of the two systems that courses are taught in, by dimension. What is not named keeps the unit it was stated in. */
+/**
+ * The units of the two systems that courses are taught in, by dimension. What is not named keeps the unit it was stated in.
+ *
+ * @source common-practice
+ */
 export const systems = {
   metric: {
     pressure: bar,

@@ -10,7 +10,7 @@ export const storagePressure = {
 
 const pressure: Accepted = { atLeast: 0, atMost: 500, unit: bar, hint: 'Give what the gauge shows.' }
 
-// Ours: "about 20 bar" is taken as 10 to 30; below 1 bar the cylinder breathes with the weather.
+// Ours: 20 bar is taken as 10 to 30; below 1 bar the cylinder breathes with the weather.
 const rows = [
   { upTo: 1, code: 'empty', text: 'as good as open: moist air can come in, and sea water through an open valve' },
   { upTo: 10, code: 'low', text: 'enough to keep water out, little to show a leak' },
@@ -25,7 +25,7 @@ const least = 10
 const most = 30
 
 /**
- * The pressure of a stored cylinder against common practice, about 20 bar or 300 psi: enough to keep water out and to show
+ * The pressure of a stored cylinder against common practice, 20 bar (300 psi): enough to keep water out and to show
  * a leak, little enough to burst its disc late in a fire and to feed little rust. Makers and depots may ask otherwise.
  *
  * @param gaugePressure - what the gauge shows, Pa, 0 to 500 bar

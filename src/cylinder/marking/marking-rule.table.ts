@@ -82,7 +82,7 @@ export const markingRules: readonly MarkingRule[] = [
     unit: 'year',
     source: 'us-navy-diving-manual',
     place: 'naval aviation training text, table 8-1, as copied',
-    edition: 'revisions 4 to 6, public mirror texts',
+    edition: 'revisions 4 to 6, read in public copies',
   },
   { id: 'rin-of-facility', text: 'a RIN belongs to a facility, not to a person', ...practice },
   {

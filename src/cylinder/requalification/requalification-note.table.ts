@@ -11,7 +11,11 @@ export interface RequalificationNote {
   readonly edition: string
 }
 
-const star = { source: 'cfr-49-180-209', place: 'paragraph (b), fragments quoted by others', edition: '2008' } as const
+const star = {
+  source: 'cfr-49-180-209',
+  place: 'paragraph (b), fragments quoted by others',
+  edition: '2008, amended since (85 FR 85380, 89 FR 15636)',
+} as const
 const un = { source: 'cfr-49-180-207', place: 'paragraph (a)', edition: '2021' } as const
 const federation = {
   source: 'iso-18119',
@@ -58,7 +62,7 @@ export const requalificationNotes: readonly RequalificationNote[] = [
   { id: 'un-service-life', text: 'UN: no requalification after a stated service life', ...un },
   {
     id: 'un-ultrasonic',
-    text: 'UN steel of this tensile strength and over: ultrasonic examination, as the asker of the letter reads 180.207(d)(1)',
+    text: 'UN steel of this tensile strength and over: ultrasonic examination, as the copy of the letter quotes 180.207(d)(1)',
     value: 950,
     unit: 'MPa',
     source: 'phmsa-13-0137',

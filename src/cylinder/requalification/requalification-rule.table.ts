@@ -134,7 +134,7 @@ const navy = {
   status: 'secondary',
   source: 'us-navy-diving-manual',
   place: '7-2.2.2.2',
-  edition: 'revisions 4 to 6, public mirror texts',
+  edition: 'revisions 4 to 6, read in public copies',
 } as const
 
 /** Intervals of the US rules, of carriage, and of guidance that no country owns. */

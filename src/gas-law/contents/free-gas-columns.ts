@@ -1,6 +1,7 @@
 import { faultOfRow, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
 import type { PlainNumber } from '../../units/quantity.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
+import { modelOf } from '../state/gas-model.ts'
 import { type ColumnGas, molarDensityInto, requireColumnGas } from '../state/state-columns.ts'
 import { amountPerFreeGas } from './free-gas.ts'
 import { acceptedContents, type GasModelOption } from './gas-contents.ts'
@@ -49,7 +50,8 @@ export function freeGasInto(
   const end = requireRows([columns, read], [out, ['freeGasCubicMetre', 'code']], from, to)
   const { freeGasCubicMetre: result, code } = out
   const { internalVolumeCubicMetre, pressurePascal, temperatureKelvin } = columns
-  const { reference, gas = 'real' } = options
+  const { reference } = options
+  const gas = modelOf(options)
   const mixture = options.compiled === undefined ? options.mixture : options.compiled.mixture
   const { internalVolume, pressure, temperature } = acceptedContents
   const largest = internalVolume.atMost * internalVolume.unit.factor

@@ -5,7 +5,7 @@ import { bar } from '../../units/pressure.ts'
 import type { Amount, Fraction, FreeGas } from '../../units/quantity.ts'
 import { litre } from '../../units/volume.ts'
 import type { Mixture } from '../mixture/mixture.ts'
-import { molarDensityBy } from '../state/gas-model.ts'
+import { modelOf, molarDensityBy } from '../state/gas-model.ts'
 import { amountOfGas, type GasContents, type GasModelOption } from './gas-contents.ts'
 import type { ReferenceCondition } from './reference-condition.ts'
 
@@ -59,7 +59,7 @@ export function freeGas<Name extends string>(
     elasticExpansion: false,
   })
   requireKeys('options', options, { gas: false, reference: true })
-  return freeGasOfAmount(amountOfGas(contents, { gas: options.gas ?? 'real' }), {
+  return freeGasOfAmount(amountOfGas(contents, { gas: modelOf(options) }), {
     ...options,
     mixture: contents.mixture,
   })
@@ -183,6 +183,6 @@ export function amountPerFreeGas(
   requireKeys('options.reference', options.reference, referenceKeys)
   const { pressure, temperature, waterVapourPressure } = options.reference
   requireWithin('options.reference.waterVapourPressure', waterVapourPressure, vapourRange)
-  const density = molarDensityBy(options.gas ?? 'real', options.mixture, pressure, temperature)
+  const density = molarDensityBy(modelOf(options), options.mixture, pressure, temperature)
   return density * (1 - waterVapourPressure / pressure)
 }

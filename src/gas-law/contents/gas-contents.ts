@@ -14,7 +14,7 @@ import type {
 import { celsius } from '../../units/temperature.ts'
 import { litre } from '../../units/volume.ts'
 import { type Mixture, molarMass, requireMixture } from '../mixture/mixture.ts'
-import { type GasModel, molarDensityBy } from '../state/gas-model.ts'
+import { type GasModel, modelOf, molarDensityBy } from '../state/gas-model.ts'
 
 /** Gas in a rigid vessel, its pressure absolute. */
 export interface ContentsByAbsolutePressure {
@@ -99,7 +99,7 @@ export function amountOfGas(contents: GasContents, options: GasModelOption = {})
   })
   requireKeys('options', options, { gas: false })
   const { volume, pressure } = filling(contents)
-  return (volume * molarDensityBy(options.gas ?? 'real', contents.mixture, pressure, contents.temperature)) as Amount
+  return (volume * molarDensityBy(modelOf(options), contents.mixture, pressure, contents.temperature)) as Amount
 }
 
 /**

@@ -1,5 +1,7 @@
+import { LitrebarError, requireKeys, shown } from '../../errors/index.ts'
 import { mole } from '../../units/amount.ts'
-import type { AbsolutePressure, Amount, GasVolume, Temperature } from '../../units/quantity.ts'
+import type { AbsolutePressure, Amount, GasVolume, PlainNumber, Temperature } from '../../units/quantity.ts'
+import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import {
   hint,
   initialPressure,
@@ -39,9 +41,11 @@ export const molarGasConstant: number = 8.31446261815324
  *
  * @param knowns - three of the four. Pressure absolute, Pa, above 0 and at most 10 000 bar; volume m³, above 0 and at
  *   most 1e9 L; amount above 0 and at most 1e9 mol; temperature K, above 0 and at most 10 000 K
+ * @param options - `gasConstant: gerg2008GasConstant`, J/(mol·K), where the result stands beside one of `amountOfGas` or `gasState`:
+ *   the equation of state was fitted with a constant 1.1 millionths larger, and `gas: 'ideal'` takes that one everywhere. Left out: the exact one
  * @returns all four, the one left out filled in
  * @throws LitrebarError `range` for a quantity, given or found, that is not finite or out of range;
- *   `input` if not exactly one is left out (from untyped code only)
+ *   `input` if not exactly one is left out (from untyped code only), or for another gas constant
  * @source openstax-chemistry-2e, section 9.2; molar gas constant codata-2018
  * @example
  * const { volume } = idealGasLaw({
@@ -51,6 +55,20 @@ export const molarGasConstant: number = 8.31446261815324
  * })
  * inUnit(volume, litre).toFixed(3) // => '22.414'
  */
-export function idealGasLaw(knowns: OneOmitted<IdealGasState>): IdealGasState {
-  return solveForOmitted(law, knowns, molarGasConstant)
+export function idealGasLaw(
+  knowns: OneOmitted<IdealGasState>,
+  options: { readonly gasConstant?: PlainNumber } = {},
+): IdealGasState {
+  requireKeys('options', options, { gasConstant: false })
+  const { gasConstant = molarGasConstant } = options
+  if (gasConstant !== molarGasConstant && gasConstant !== gerg2008GasConstant) {
+    throw new LitrebarError({
+      code: 'input',
+      argument: 'options.gasConstant',
+      value: shown(gasConstant),
+      expected: 'molarGasConstant or gerg2008GasConstant, J/(mol·K)',
+      hint: 'Leave it out, or pass gerg2008GasConstant to compare with real gas.',
+    })
+  }
+  return solveForOmitted(law, knowns, gasConstant)
 }

@@ -13,7 +13,7 @@ import {
 } from '../../units/index.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { type Mixture, molarMass } from '../mixture/mixture.ts'
-import { type GasModel, molarDensityBy } from '../state/gas-model.ts'
+import { type GasModel, modelOf, molarDensityBy } from '../state/gas-model.ts'
 import { pressureAtDensity } from '../state/pressure-at-density.ts'
 import type { GasDensityLimit } from './breathing-gas-density.table.ts'
 
@@ -66,7 +66,7 @@ export function assessGasDensity(
   requireKeys('gas', gas, { mixture: true, pressure: true, temperature: true })
   requireKeys('options', options, { limit: true, gas: false })
   const { limit } = options
-  const value = breathedDensity(gas, options.gas ?? 'real')
+  const value = breathedDensity(gas, modelOf(options))
   const most = (limit.atMost.value * limit.atMost.unit.factor) as Density
   const within = value <= most
   const shown = `${(value / gramPerLitre.factor).toFixed(2)} g/L at ${(gas.temperature - 273.15).toFixed(1)} °C`
@@ -121,11 +121,12 @@ export function pressureAtGasDensity(
 ): AbsolutePressure {
   requireKeys('gas', gas, { mixture: true, density: true, temperature: true })
   requireKeys('options', options, { gas: false })
+  const model = modelOf(options)
   const { mixture, density, temperature } = gas
   requireWithin('density', density, densityRange)
   requireWithin('temperature', temperature, temperatureRange)
   const molarDensity = (density / molarMass(mixture)) as MolarDensity
-  if (options.gas === 'ideal') return (molarDensity * gerg2008GasConstant * temperature) as AbsolutePressure
+  if (model === 'ideal') return (molarDensity * gerg2008GasConstant * temperature) as AbsolutePressure
   return pressureAtDensity(mixture, { molarDensity, temperature })
 }
 

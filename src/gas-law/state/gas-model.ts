@@ -1,3 +1,4 @@
+import { requireWord } from '../../errors/index.ts'
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Mixture } from '../mixture/mixture.ts'
@@ -5,6 +6,18 @@ import { molarDensity } from './molar-density.ts'
 
 /** How gas is reckoned: by the equation of state, or by the ideal law to show the difference. */
 export type GasModel = 'real' | 'ideal'
+
+/**
+ * The gas model that the options ask for: real, unless they say otherwise.
+ *
+ * @param options - what the caller gave, its keys checked
+ * @returns the model
+ * @throws LitrebarError `input` for a word that is no model: `'Ideal'` is neither
+ */
+export function modelOf({ gas = 'real' }: { readonly gas?: GasModel }): GasModel {
+  requireWord('options.gas', gas, ['real', 'ideal'])
+  return gas
+}
 
 /**
  * Molar density by the model asked for. The ideal one takes the gas constant of the equation of state, so that the
@@ -15,7 +28,7 @@ export type GasModel = 'real' | 'ideal'
  * @param pressure - absolute, Pa
  * @param temperature - K
  * @returns molar density, mol/m³
- * @throws LitrebarError as `molarDensity`, for real gas
+ * @throws LitrebarError as `molarDensity`, for real gas; `input` for a word that is no model
  * @source gerg-2008
  * @example
  * const state = [dryAir, absolute(200, bar), temperatureOf(15, celsius)] as const
@@ -29,5 +42,6 @@ export function molarDensityBy(
   temperature: Temperature,
 ): MolarDensity {
   if (model === 'real') return molarDensity(mixture, pressure, temperature)
+  requireWord('model', model, ['real', 'ideal'])
   return (pressure / (gerg2008GasConstant * temperature)) as MolarDensity
 }

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { dryAir, type GasModel, saturationPressure, waterFractionFromHumidity } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -57,6 +57,7 @@ const temperatureRange: Accepted = {
 export function oxygenAtCell(gas: MoistGas, options: { readonly gas?: GasModel } = {}): OxygenAtCell {
   requireKeys('gas', gas, { pressure: true, temperature: true, relativeHumidity: true, oxygenFraction: false })
   requireKeys('options', options, { gas: false })
+  requireWord('options.gas', options.gas ?? 'real', ['real', 'ideal'])
   const { pressure, temperature, relativeHumidity, oxygenFraction = dryAir.oxygen } = gas
   requireWithin('gas.pressure', pressure, surroundingPressure)
   requireWithin('gas.temperature', temperature, temperatureRange)

@@ -1,3 +1,4 @@
+import { requireWord } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -73,6 +74,7 @@ export function orificeFlow(
   options: { readonly gas?: 'real' | 'ideal' } = {},
 ): OrificeFlow {
   const { mixture, upstreamPressure, upstreamTemperature, downstreamPressure } = state
+  requireWord('options.gas', options.gas ?? 'real', ['real', 'ideal'])
   requireOrifice(orifice)
   requireWithin('state.upstreamPressure', upstreamPressure, upstream)
   requireWithin('state.downstreamPressure', downstreamPressure, downstream)

@@ -45,7 +45,7 @@ export interface LimitValue {
  * @param at - ambient and surface pressure, absolute, Pa: the depth is their difference. A limit that does not depend on depth ignores them
  * @returns the bounds, SI
  * @throws LitrebarError `input` for a limit that depends on depth without both pressures, or an unknown key; `outside-validity` for a depth beyond the line
- * @source as the row says
+ * @source litrebar-derivation, the figures as the source of each row has them
  * @example
  * const line = acceptanceLimits.find(({ id }) => id === 'diver-focused-metres') as AcceptanceLimit
  * const { atMost } = acceptanceLimitAt(line, { ambientPressure: absolute(6, bar), surfacePressure: absolute(1, bar) })

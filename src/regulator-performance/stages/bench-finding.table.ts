@@ -18,7 +18,7 @@ export const benchFindings: readonly BenchFinding[] = [
   {
     id: 'filter-red-brown',
     seen: 'inlet filter red or brown',
-    pointsTo: ['rust from a steel cylinder', 'water in the cylinder'],
+    pointsTo: ['iron oxide shed by steel', 'water in the cylinder'],
     action: `${technician} The cylinder goes to an inspector.`,
     source: 'common-practice',
     cautions: ['regulator', 'inspection', 'rust-oxygen'],
