@@ -1,5 +1,6 @@
 import { requireKeys } from '../../errors/index.ts'
 import { type Mixture, thermalConductivity } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -57,7 +58,7 @@ export interface CompressedFoam {
 
 const fraction: Accepted = { atLeast: 0, below: 1, unit: one, hint: 'Give 80 per cent as 0.8.' }
 const conductivity: Accepted = {
-  above: 0,
+  atLeast: 0.001,
   atMost: 1,
   unit: wattPerMetreKelvin,
   hint: 'Gases carry 0.02 to 0.2, rubber about 0.2 W/(m·K).',
@@ -89,7 +90,7 @@ export const wornFoamShare: { readonly low: number; readonly high: number } = { 
  * Thermal conductivity of rubber with gas cells that do not touch one another (Maxwell and Eucken). It is the highest that an even foam of
  * these two can have, so the insulation is rather under- than overstated.
  *
- * @param foam - gas fraction, 0 to below 1; conductivities of gas and rubber, W/(m·K), above 0 and at most 1
+ * @param foam - gas fraction, 0 to below 1; conductivities of gas and rubber, W/(m·K), 0.001 to 1
  * @returns thermal conductivity of the foam, W/(m·K)
  * @throws LitrebarError `range`, naming the field
  * @source litrebar-derivation, rule of Maxwell and Eucken (memory)
@@ -174,6 +175,7 @@ function requireSheet(sheet: FoamSheet): void {
     cellGas: true,
     rubberConductivity: true,
   })
+  requireMixture('sheet.cellGas', sheet.cellGas)
   requireWithin('sheet.thickness', sheet.thickness, thickness)
   requireWithin('sheet.statedAt', sheet.statedAt, pressure)
   requireWithin('sheet.gasFraction', sheet.gasFraction, fraction)

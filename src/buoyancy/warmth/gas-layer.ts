@@ -1,5 +1,6 @@
 import { requireKeys } from '../../errors/index.ts'
 import { type Mixture, thermalConductivity } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -49,6 +50,7 @@ const temperature: Accepted = { atLeast: -10, atMost: 45, unit: celsius, hint: '
  */
 export function gasLayerInsulation(layer: GasLayer): ThermalInsulance {
   requireKeys('layer', layer, { thickness: true, mixture: true, pressure: true, temperature: true })
+  requireMixture('layer.mixture', layer.mixture)
   requireWithin('layer.thickness', layer.thickness, thickness)
   requireWithin('layer.pressure', layer.pressure, pressure)
   requireWithin('layer.temperature', layer.temperature, temperature)

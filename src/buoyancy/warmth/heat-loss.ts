@@ -1,6 +1,7 @@
 import { requireList } from '../../cylinder/require-list.ts'
 import { requireKeys } from '../../errors/index.ts'
 import { type BreathingHeat, breathingHeat, type Ventilation } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import {
   type Accepted,
@@ -40,7 +41,7 @@ export interface HeatLoss {
 }
 
 const layerRange: Accepted = {
-  above: 0,
+  atLeast: 0.001,
   atMost: 10,
   unit: clo,
   hint: 'A wet suit has less than 1, a dry suit up to 3 clo.',
@@ -53,7 +54,7 @@ const waterRange: Accepted = { atLeast: -3, atMost: 45, unit: celsius, hint: 'Gi
  * Heat that a diver loses through the suit and into the breathed gas, steady state. Water that moves through a suit, uncovered hands and
  * head, and the film of water outside are not counted.
  *
- * @param diver - insulation of each layer, m²·K/W, above 0 and at most 10 clo; area, m², at most 4; temperatures of skin and water, K; what is
+ * @param diver - insulation of each layer, m²·K/W, 0.001 to 10 clo; area, m², at most 4; temperatures of skin and water, K; what is
  *   breathed, as for `breathingHeat`
  * @returns sum of the layers, and power, W
  * @throws LitrebarError `input` without a layer; `range`, naming the field; as `breathingHeat`
@@ -85,6 +86,7 @@ export function heatLoss(diver: InsulatedDiver): HeatLoss {
   requireWithin('diver.waterTemperature', waterTemperature, waterRange)
   const insulation = layers.reduce((sum, layer) => sum + layer, 0)
   const skin = (area * (skinTemperature - waterTemperature)) / insulation
+  if (ventilation?.mixture !== undefined) requireMixture('diver.ventilation.mixture', ventilation.mixture)
   const breathing = ventilation === undefined ? undefined : breathingHeat(ventilation)
   return {
     insulation: insulation as ThermalInsulance,

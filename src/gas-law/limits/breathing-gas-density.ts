@@ -1,4 +1,5 @@
 import { requireKeys } from '../../errors/index.ts'
+import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -51,7 +52,8 @@ const densityRange: Accepted = {
  *
  * @param gas - mixture; pressure around the diver, absolute, Pa, above 0 and at most 100 bar; temperature of the gas, K, -20 to 45 °C
  * @param options - the limit, a row of `gasDensityLimits` or your own; `gas: 'ideal'` to leave out compressibility
- * @returns density and its limit, kg/m³, the room left, and what the verdict rests on
+ * @returns density and its limit, kg/m³, the room left, and what the verdict rests on; below a limit that was only remembered it is
+ *   `undetermined`
  * @throws LitrebarError `range`, naming the field, if one is not finite or out of range; as `molarDensity`
  * @source gerg-2008, density; the limit names its own
  * @example
@@ -70,34 +72,34 @@ export function assessGasDensity(
   const most = (limit.atMost.value * limit.atMost.unit.factor) as Density
   const within = value <= most
   const shown = `${(value / gramPerLitre.factor).toFixed(2)} g/L at ${(gas.temperature - 273.15).toFixed(1)} °C`
-  const because: Reason[] = [
-    {
-      code: within ? 'density-within' : 'density-beyond',
-      text: `${shown}, against ${String(limit.atMost.value)} ${limit.atMost.unit.symbol}: ${limit.name}.`,
-      source: limit.source,
-    },
-    { code: 'limit-condition', text: `Of the limit: ${limit.condition}.`, source: limit.source },
-    {
-      code: 'temperature-not-in-source',
-      text: 'The source does not name the temperature of the gas; the verdict holds for the one given.',
-    },
-  ]
-  if (limit.evidence !== 'primary') {
-    because.push({
-      code: 'limit-not-read-at-source',
-      text:
-        limit.evidence === 'memory'
-          ? 'The limit is given from memory.'
-          : 'The limit was read in a report of the source.',
-      source: limit.source,
-    })
+  const compared: Reason = {
+    code: within ? 'density-within' : 'density-beyond',
+    text: `${shown}, against ${String(limit.atMost.value)} ${limit.atMost.unit.symbol}: ${limit.name}.`,
+    source: limit.source,
   }
+  const remembered: Reason = {
+    code: 'limit-not-read-at-source',
+    text: 'The limit is given from memory.',
+    source: limit.source,
+  }
+  const reported: Reason = { ...remembered, text: 'The limit was read in a report of the source.' }
   return {
     value,
     limit: most,
     margin: most - value,
-    verdict: within ? 'within' : 'beyond',
-    because,
+    ...verdictFrom({
+      against: within ? [] : [compared],
+      doubts: limit.evidence === 'memory' ? [remembered] : [],
+      notes: [
+        ...(within ? [compared] : []),
+        { code: 'limit-condition', text: `Of the limit: ${limit.condition}.`, source: limit.source },
+        {
+          code: 'temperature-not-in-source',
+          text: 'The source does not name the temperature of the gas; the verdict holds for the one given.',
+        },
+        ...(limit.evidence === 'secondary' ? [reported] : []),
+      ],
+    }),
     cautions: ['gas-density'],
     sources: [limit.source, 'gerg-2008'],
   }
