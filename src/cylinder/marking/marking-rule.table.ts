@@ -16,6 +16,7 @@ const un = { source: 'un-model-regulations-17', edition: '2011' } as const
 const us = { source: 'cfr-49-178-35', place: 'paragraph (f)', edition: '2010' } as const
 const retest = { source: 'cfr-49-180-213', place: 'paragraphs (a) and (b)', edition: '2007' } as const
 const prefix = { source: 'cfr-49-180-205', place: 'paragraph (c)', edition: '2021' } as const
+const condemned = { source: 'cfr-49-180-205-2015', edition: '2015, amended since' } as const
 const practice = {
   source: 'common-practice',
   place: 'as told by marking examples and trade articles',
@@ -118,10 +119,31 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'condemned-mark',
-    text: 'a condemned cylinder gets a row of X over specification and pressure, or the word CONDEMNED; the source lists both',
-    source: 'cfr-49-180-205',
-    place: 'paragraph (i), as summarised by others',
-    edition: '2021',
+    text: 'a condemned cylinder gets a row of X over specification and pressure, or the word CONDEMNED: either will do; a composite gets a label with the word',
+    ...condemned,
+    place: 'paragraph (i)(2), since moved to (j)',
+  },
+  {
+    id: 'condemned-mark-stays',
+    text: 'nobody may remove or cover the mark of a condemned cylinder; its owner is told in writing',
+    ...condemned,
+    place: 'paragraph (i)(3), since moved to (j)',
+  },
+  {
+    id: 'french-pressure-mark',
+    text: 'an older French shoulder has the filling pressure at 15 °C behind C à 15°',
+    value: 15,
+    unit: 'degC',
+    source: 'french-order-2000',
+    place: 'article 10, paragraph 1 c',
+    edition: 'as codified',
+  },
+  {
+    id: 'spanish-epsilon-mark',
+    text: 'an older Spanish shoulder has an epsilon with 1 for steel or 2 for aluminium',
+    source: 'rd-809-2021',
+    place: 'EP-5 annex I no. 1 b',
+    edition: '2021-09-21, consolidated with RD 145/2023',
   },
   {
     id: 'retest-mark-height',

@@ -92,7 +92,11 @@ export interface ElasticExcessRule {
   readonly edition: string
 }
 
-const summary = { source: 'cfr-49-180-205', place: 'paragraph (i), as summarised by others', edition: '2021' } as const
+const summary = {
+  source: 'cfr-49-180-205',
+  place: 'rejection and condemnation, paragraphs (i) and (j), as summarised by others',
+  edition: '2021',
+} as const
 
 /** By specification. Only one type is condemned for it; rejecting others on it alone would be a mistake. */
 export const elasticExcessRules: readonly ElasticExcessRule[] = [
@@ -170,7 +174,7 @@ export const expansionTestTerms: readonly ExpansionTestTerm[] = [
     id: 'leak-or-crack',
     text: 'a leak through the wall, or a crack likely to weaken the cylinder, condemns it',
     source: 'cfr-49-180-205',
-    place: 'paragraph (i), as summarised by others',
+    place: 'rejection and condemnation, paragraphs (i) and (j), as summarised by others',
     edition: '2021',
   },
   {

@@ -222,6 +222,26 @@ describe('each condition both ways', () => {
     ])
   })
 
+  test('a date of an unknown kind that keeps one reading overdue leaves it open', () => {
+    const text = (later: string): string => `AIR 12 L\nWP 232 BAR TP 348 BAR\nNR 4471 FOREZ\n03.2018\n${later}`
+    const full = (later: string): string | undefined =>
+      verdicts(text(later), 'uk-diving', {}).find((row) => row.startsWith('uk-hydraulic'))
+    expect(full('09.2022')).toBe('uk-hydraulic 2023-03 undetermined overdue-by-one-reading')
+    expect(full('HYDRO 09.2022')).toBe('uk-hydraulic 2027-09 within due')
+    expect(full('03.2023')).toBe('uk-hydraulic 2028-03 within due')
+    expect(full('09.2021')).toBe('uk-hydraulic 2023-03 beyond overdue')
+  })
+
+  test('a stamped end of life holds through its month', () => {
+    const cylinder = readStamp(`${composite}UN ISO 11119-2 D TV1 2024/06 FINAL 2026/11`, { asOf })
+    const on = (day: '2026-11' | '2026-12'): string[] =>
+      requalifications({ ...cylinder, findings: [] }, { ruleSet: 'carriage-p200', asOf: day }).map(
+        ({ verdict, because }) => `${verdict} ${because[0]?.code ?? ''}`,
+      )
+    expect(on('2026-11')).toEqual(['within life-ends', 'within due'])
+    expect(on('2026-12')).toEqual(['beyond life-ended', 'beyond life-ended'])
+  })
+
   test('the star needs its conditions', () => {
     const text = 'DOT-3AA2265\nX881 KELDA\n05 A 89\n06 D114 23 ★'
     expect(verdicts(text, 'us-180.209', { service: 'dry listed gas' })).toEqual([
