@@ -7,7 +7,7 @@ export interface Help {
 }
 
 /** The commands with their help. */
-export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list', Help>> = {
+export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | 'rows', Help>> = {
   chapter: {
     purpose: 'Turn chapters written as Markdown into pages, documents or text; a folder becomes a linked course.',
     usage: 'litrebar chapter FILE.md … | FOLDER [options]',
@@ -50,6 +50,23 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list', He
     usage: 'litrebar list [formulas|units|sources|cautions] [WORD] | list FORMULA',
     options: [],
     examples: ['litrebar list formulas pressure', 'litrebar list free-gas', 'litrebar list units volume'],
+  },
+  rows: {
+    purpose: 'Compute every row of a file or a pipe: CSV, TSV, NDJSON, Arrow or Parquet.',
+    usage: 'litrebar rows INPUT OUTPUT --plan FILE.json [options]',
+    options: [
+      ['--plan FILE.json', 'what is computed, and what the columns mean'],
+      ['--read-as FORMAT', 'csv, tsv, ndjson, arrow or parquet; by the ending of the name unless given'],
+      ['--write-as FORMAT', 'the same for what is written'],
+      ['--resume', 'go on with an output whose run was stopped'],
+      ['--replace', 'write over an output that is there'],
+      ['--schema', 'print the JSON Schema of a plan'],
+    ],
+    examples: [
+      'litrebar rows log.csv results.csv --plan plan.json',
+      'litrebar rows - - --plan plan.json --read-as arrow --write-as arrow < in.arrow > out.arrow',
+      'litrebar rows --schema > plan.schema.json',
+    ],
   },
 }
 

@@ -5,6 +5,7 @@ import { type Console, exit, WrongUse } from './console.ts'
 import { explainCommand } from './explain.ts'
 import { type CommandName, type Help, help } from './help.table.ts'
 import { listCommand } from './list.ts'
+import { rowsCommand } from './rows.ts'
 
 type Command = (args: readonly string[], console: Console) => number | Promise<number>
 
@@ -13,6 +14,7 @@ const commands: Readonly<Record<CommandName, Command>> = {
   explain: explainCommand,
   claims: claimsCommand,
   list: listCommand,
+  rows: rowsCommand,
 }
 
 /**

@@ -582,6 +582,13 @@ export const sources = {
     publisher: 'none',
     kind: 'paper',
   },
+  'hyndman-fan-1996': {
+    title: 'Sample quantiles in statistical packages, The American Statistician 50',
+    edition: '1996, definition 7 as it is commonly given; the paper was not seen',
+    scheme: 'definition',
+    publisher: 'American Statistical Association',
+    kind: 'paper',
+  },
   'iapws-g11-15': {
     title: 'IAPWS G11-15, virial equation for the fugacity of water in humid air',
     edition: '2015',
@@ -722,6 +729,14 @@ export const sources = {
     publisher: 'Japanese law',
     kind: 'regulation',
   },
+  'joe-kuo-2008': {
+    title:
+      'Constructing Sobol sequences with better two-dimensional projections, SIAM J. Sci. Comput. 30, with the file new-joe-kuo-6.21201',
+    edition: '2008; the numbers as several programs reproduce them',
+    scheme: 'dimension',
+    publisher: 'SIAM',
+    kind: 'paper',
+  },
   'laesecke-muzny-2017': {
     title: 'Laesecke and Muzny, viscosity of carbon dioxide, J. Phys. Chem. Ref. Data 46:013107',
     edition: '2017',
@@ -750,6 +765,13 @@ export const sources = {
     scheme: 'function',
     publisher: 'none',
     kind: 'derivation',
+  },
+  'mckay-1979': {
+    title: 'A comparison of three methods for selecting values of input variables, Technometrics 21',
+    edition: '1979; the method as it is commonly described, the paper was not seen',
+    scheme: 'section',
+    publisher: 'American Statistical Association',
+    kind: 'paper',
   },
   memory: {
     title: 'Recalled without a document at hand; check before relying on it',
@@ -947,6 +969,13 @@ export const sources = {
     scheme: 'article',
     publisher: 'Spanish law',
     kind: 'regulation',
+  },
+  'saltelli-2010': {
+    title: 'Variance based sensitivity analysis of model output, Computer Physics Communications 181',
+    edition: '2010; the estimators as documentation of statistical programs reproduces them',
+    scheme: 'table',
+    publisher: 'Elsevier',
+    kind: 'paper',
   },
   'sander-2023': {
     title: "Sander, Compilation of Henry's law constants 5.0.0, Atmos. Chem. Phys. 23:10901",

@@ -2,6 +2,14 @@ export { assessAgreement, type StatedResult } from './agreement.ts'
 export { type Correlation, correlationCoefficient } from './correlation.ts'
 export { type Coverage, coverageFactor, type Expanded, expandedUncertainty } from './coverage.ts'
 export {
+  type DesignColumns,
+  gridDesign,
+  type InputRanges,
+  latinHypercube,
+  randomDesign,
+  sobolDesign,
+} from './design.ts'
+export {
   arcsine,
   type Distribution,
   type DistributionShape,
@@ -44,3 +52,7 @@ export {
   type Sampled,
   type SampleOptions,
 } from './sample.ts'
+export { type SobolIndex, type SobolIndices, sobolIndices } from './sobol-indices.ts'
+export { sobolSequence } from './sobol-sequence.ts'
+export { type SearchRange, type SolvedFor, solveFor, solveForInto } from './solve-for.ts'
+export { summaryOf, type ValueSummary } from './summary.ts'

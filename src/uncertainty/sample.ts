@@ -11,6 +11,7 @@ import {
 } from './distribution.ts'
 import type { Inputs, Propagated, Values } from './propagate.ts'
 import { normalDeviates, type Random, seededRandom, studentDeviate } from './random.ts'
+import { requireWhole } from './whole.ts'
 
 /** How many draws, and from which random numbers. */
 export interface SampleOptions<Name extends string = string> {
@@ -148,17 +149,6 @@ function requireNormal(name: string, shape: DistributionShape): void {
     value: `${shape}, and correlated`,
     expected: 'a normal distribution wherever a correlation is stated',
     hint: 'Make what is common an input of its own (one offset of the gauge for both readings) instead of a correlation.',
-  })
-}
-
-function requireWhole(argument: string, n: number): void {
-  if (Number.isSafeInteger(n)) return
-  throw new LitrebarError({
-    code: 'range',
-    argument,
-    value: String(n),
-    expected: 'a whole number',
-    hint: 'Give a whole number, so that the drawings can be repeated.',
   })
 }
 

@@ -52,13 +52,26 @@ export const rowPlanSchema: z.ZodType<RowPlan> = z.strictObject({
     internalVolume: inputSource.optional(),
   }),
   mixture: z.union([z.strictObject({ column: z.string() }), z.strictObject({ value: z.string() })]),
-  reference: z.string().optional(),
+  reference: z.string().optional().meta({ description: 'name of the reference condition of free gas' }),
   gas: z.enum(['real', 'ideal']).optional(),
   units: z.partialRecord(name, z.string()).optional(),
   tolerance: z.number().min(0).max(0.01).optional(),
-  figures: z.int().min(1).max(17).optional(),
+  figures: z.int().min(1).max(17).optional().meta({ description: 'significant figures of results in text' }),
   allowUnusual: z.boolean().optional(),
 })
+
+/**
+ * The JSON Schema (2020-12) of a plan, for editors and for programs in other languages.
+ *
+ * @returns plain data
+ * @throws never
+ * @source common-practice
+ * @example
+ * rowPlanJsonSchema()['type'] // => 'object'
+ */
+export function rowPlanJsonSchema(): Readonly<Record<string, unknown>> {
+  return z.toJSONSchema(rowPlanSchema)
+}
 
 /** An input as the rows are read by it. */
 export type ReadyInput =
