@@ -159,7 +159,8 @@ export function requireRanges<Name extends string>(
   ranges: InputRanges<Name>,
   keys: Readonly<Record<string, boolean>> = { from: true, to: true },
 ): readonly Name[] {
-  const names = (typeof ranges === 'object' ? Object.keys((ranges as object | null) ?? {}) : []) as Name[]
+  const given: unknown = ranges
+  const names = (typeof given === 'object' && given !== null ? Object.keys(given) : []) as Name[]
   if (names.length === 0) throw noInputs()
   for (const name of names) {
     const argument = `ranges.${name}`
