@@ -45,11 +45,11 @@ export interface LimitValue {
  * @param at - ambient and surface pressure, absolute, Pa: the depth is their difference. A limit that does not depend on depth ignores them
  * @returns the bounds, SI
  * @throws LitrebarError `input` for a limit that depends on depth without both pressures, or an unknown key; `outside-validity` for a depth beyond the line
- * @source litrebar-derivation, the figures as the source of each row has them
+ * @source litrebar-derivation, the line at the depth; its figures as the `source` of the row says
  * @example
  * const line = acceptanceLimits.find(({ id }) => id === 'diver-focused-metres') as AcceptanceLimit
  * const { atMost } = acceptanceLimitAt(line, { ambientPressure: absolute(6, bar), surfacePressure: absolute(1, bar) })
- * ((atMost ?? 0) / 1000).toFixed(2) // => '1.69'
+ * Number(atMost).toFixed(0) // => '1690'
  */
 export function acceptanceLimitAt(
   limit: AcceptanceLimit,

@@ -142,15 +142,6 @@ export function measureHalf(log: Channels, from: TurningPoint, to: TurningPoint)
   return { polygonWork, curvatureWork, perDelay, lowestRow, highestRow }
 }
 
-/** Mean over time of the pressure of a half breath, times its duration. */
-export function pressureTime(log: Channels, from: TurningPoint, to: TurningPoint): number {
-  let sum = 0
-  alongHalf(log, from, to, (_, __, p0, p1, lasting) => {
-    sum += (lasting * (p0 + p1)) / 2
-  })
-  return sum
-}
-
 /** Pressure at a turn, between its two samples. */
 export function pressureAt({ time, pressure }: Pick<CleanLog, 'time' | 'pressure'>, turn: TurningPoint): number {
   const after = Math.min(firstAfter(time, turn), time.length - 1)
