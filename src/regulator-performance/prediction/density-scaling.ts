@@ -283,7 +283,8 @@ function requireMeasurements(measurements: readonly WorkInGas[]): void {
   })
 }
 
-function requireReach(reach: number, target: number, extrapolate: boolean): void {
+/** Refuses a density too far from the measured ones. */
+export function requireReach(reach: number, target: number, extrapolate: boolean): void {
   if (extrapolate || (reach <= 2 && reach >= 0.5)) return
   throw new LitrebarError({
     code: 'outside-validity',

@@ -24,3 +24,4 @@ export {
   type ResistiveWork,
   resistiveWork,
 } from './resistance-model.ts'
+export { type MeasuredInGas, type WorkInTwoGases, workInTwoGases } from './work-in-two-gases.ts'
