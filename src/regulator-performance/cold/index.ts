@@ -9,3 +9,4 @@ export {
 } from './cold.ts'
 export { type ColdTest, coldTests } from './cold-test.table.ts'
 export { coldWater, type NearestColdTest, nearestColdTest } from './cold-test.ts'
+export { type IceBound, iceBound } from './ice-bound.ts'

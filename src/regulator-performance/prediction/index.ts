@@ -24,4 +24,5 @@ export {
   type ResistiveWork,
   resistiveWork,
 } from './resistance-model.ts'
+export { type SharedBreath, type SharingBreather, type TwoBreathers, twoBreathers } from './two-breathers.ts'
 export { type MeasuredInGas, type WorkInTwoGases, workInTwoGases } from './work-in-two-gases.ts'

@@ -16,6 +16,12 @@ export {
   staticIntermediatePressure,
   type UnbalancedPiston,
 } from './first-stage.ts'
+export {
+  type IntermediatePressureMotion,
+  intermediatePressureMotion,
+  intermediatePressureRise,
+  type StageInMotion,
+} from './intermediate-pressure-motion.ts'
 export { type MinimumSupplyPressure, minimumSupplyPressure, type SupplyDemand } from './minimum-supply-pressure.ts'
 export {
   type Attitude,
