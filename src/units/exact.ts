@@ -1,5 +1,5 @@
 import { Decimal as DecimalDefault } from 'decimal.js'
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, shown } from '../errors/index.ts'
 import type { Dimension } from './dimension.ts'
 import type { Unit } from './unit.ts'
 
@@ -22,11 +22,12 @@ export type Exact = DecimalDefault
  */
 export function toExact<D extends Dimension>(n: string, from: Unit<D>, to: Unit<NoInfer<D>>): Exact {
   const Decimal = DecimalDefault.clone({ precision, defaults: true })
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(n.trim())) {
+  // one way to read any digits: \d+\.?\d* has as many as there are digits
+  if (typeof n !== 'string' || !/^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i.test(n.trim())) {
     throw new LitrebarError({
       code: 'input',
       argument: 'n',
-      value: JSON.stringify(n),
+      value: shown(n),
       expected: 'a decimal number as text',
       hint: 'Write digits with a point as decimal sign, without unit.',
     })

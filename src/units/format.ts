@@ -60,9 +60,17 @@ export function withNumberStyle(text: string, style: NumberStyle = {}): string {
   requireWord('style.decimal', decimal, ['point', 'comma'])
   requireWord('style.grouping', grouping, ['thin space', 'none'])
   const [whole = '', decimals] = text.replace('-', '').split('.')
-  const grouped = grouping === 'none' || whole.length < 5 ? whole : whole.replace(/\B(?=(\d{3})+$)/g, thinSpace)
+  const grouped = grouping === 'none' || whole.length < 5 || !/^\d+$/.test(whole) ? whole : inGroups(whole)
   const sign = text.startsWith('-') ? '−' : ''
   return sign + grouped + (decimals === undefined ? '' : (decimal === 'comma' ? ',' : '.') + decimals)
+}
+
+/** Digits in groups of three, counted from the right. */
+function inGroups(digits: string): string {
+  const first = digits.length % 3
+  const groups = first === 0 ? [] : [digits.slice(0, first)]
+  for (let at = first; at < digits.length; at += 3) groups.push(digits.slice(at, at + 3))
+  return groups.join(thinSpace)
 }
 
 /**

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../errors/index.ts'
 import {
   absolute,
   altitudeOf,
@@ -103,7 +103,7 @@ const readings: Readonly<Record<Exclude<ParsedKind, MeasuredDimension>, Reading>
  * @param kind - what the text stands for
  * @param options - decimal sign of the writer, where it is known
  * @returns the branded quantity, SI
- * @throws LitrebarError `unit` with `position` for a number or unit that cannot be read, or has two meanings; `range` for a value its kind does not accept
+ * @throws LitrebarError `input` for what is no text; `unit` with `position` for a number or unit that cannot be read, or has two meanings; `range` for a value its kind does not accept
  * @example
  * parseQuantity('232 bar', 'gauge pressure') // => 23200000
  */
@@ -113,8 +113,10 @@ export function parseQuantity<Kind extends ParsedKind>(
   options: ParseOptions = {},
 ): ParsedKinds[Kind] {
   requireKeys('options', options, { decimal: false })
-  const reading: Reading =
-    kind in readings ? readings[kind as keyof typeof readings] : measured(kind as MeasuredDimension)
+  requireText(text)
+  const reading: Reading = Object.hasOwn(readings, kind)
+    ? readings[kind as keyof typeof readings]
+    : measured(kind as MeasuredDimension)
   const { number, end } = readNumber(text, options.decimal)
   const unit = readUnit(text, end, reading)
   return reading.make(number, unit) as ParsedKinds[Kind]
@@ -126,11 +128,12 @@ export function parseQuantity<Kind extends ParsedKind>(
  * @param text - symbol or spelling of a unit
  * @param dimension - what the column holds
  * @returns the unit
- * @throws LitrebarError `unit` with `position` for a unit that is unknown, of another dimension, or has two meanings
+ * @throws LitrebarError `input` for what is no text; `unit` with `position` for a unit that is unknown, of another dimension, or has two meanings
  * @example
  * parseUnit('cmH2O', 'pressure').factor // => 98.0665
  */
 export function parseUnit<D extends Dimension>(text: string, dimension: D): Unit<D> {
+  requireText(text)
   return readUnit(text, 0, { dimension, datum: 'none', make: (n) => n }) as Unit<D>
 }
 
@@ -243,6 +246,13 @@ function readUnit(text: string, from: number, { dimension, datum }: Reading): Un
   if (refused !== undefined) {
     throw refusal(text, start, end, 'a unit with one meaning', `Write ${refused.instead}.`)
   }
+  if (spelling === '' && dimension !== 'fraction') {
+    const number = text.trim()
+    const examples = (usual[dimension] ?? firstSymbolsOf(dimension)).map((symbol) => `${number} ${symbol}`.trim())
+    throw refusal(text, start, end, `a unit of ${dimension}`, `Write ${examples.join(' or ')}.`)
+  }
+  const asWritten = unitAsWritten(spelling, dimension) ?? unitWithMark(spelling, dimension, datum)
+  if (asWritten !== undefined) return asWritten
   const whole = unitSpelled(spelling, dimension)
   if (whole !== undefined) return whole
   if (dimension === 'pressure') {
@@ -272,6 +282,52 @@ function readUnit(text: string, from: number, { dimension, datum }: Reading): Un
           .join(', ')}.`
       : `${elsewhere.symbol} is a unit of ${elsewhere.quantity}.`,
   )
+}
+
+/** Units that people write most, for the hint. */
+const usual: Partial<Readonly<Record<Dimension, readonly string[]>>> = {
+  pressure: ['bar', 'psi'],
+  temperature: ['°C', '°F'],
+  volume: ['L', 'ft³'],
+  length: ['m', 'ft'],
+  mass: ['kg', 'lb'],
+}
+
+function firstSymbolsOf(dimension: Dimension): readonly string[] {
+  return allUnits
+    .flatMap(({ quantity, symbol }) => (quantity === dimension && symbol !== '' ? [symbol] : []))
+    .slice(0, 2)
+}
+
+/** The unit whose symbol or spelling is just this: nearly every text, and without forming every spelling anew. */
+function unitAsWritten(spelling: string, dimension: Dimension): Unit | undefined {
+  for (const unit of allUnits) {
+    if (unit.quantity !== dimension) continue
+    if (unit.symbol === spelling || unit.spellings?.includes(spelling) === true) return unit
+  }
+  return undefined
+}
+
+/** The same, for a pressure that says the datum which was asked for. */
+function unitWithMark(spelling: string, dimension: Dimension, datum: Reading['datum']): Unit | undefined {
+  if (dimension !== 'pressure') return undefined
+  for (const [mark, says] of datumMarks) {
+    if (says !== datum || !spelling.endsWith(mark)) continue
+    const unit = unitAsWritten(spelling.slice(0, -mark.length).trim(), dimension)
+    if (unit !== undefined) return unit
+  }
+  return undefined
+}
+
+function requireText(text: unknown): asserts text is string {
+  if (typeof text === 'string') return
+  throw new LitrebarError({
+    code: 'input',
+    argument: 'text',
+    value: shown(text),
+    expected: 'text',
+    hint: 'Pass a text such as "232 bar", or build the quantity from a number and its unit: gauge(232, bar).',
+  })
 }
 
 function unitSpelled(spelling: string, dimension: Dimension): Unit | undefined {

@@ -1,5 +1,6 @@
 import { assert, constantFrom, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
+import { toExact } from '../../src/units/exact.ts'
 import {
   allUnits,
   inUnit,
@@ -120,4 +121,30 @@ test('a unit is read by itself, as in the head of a column; a datum is no part o
   expect(() => parseUnit('psi', 'volume')).toThrow(
     expect.objectContaining({ code: 'unit', hint: 'psi is a unit of pressure.' }),
   )
+})
+
+test.each([
+  ['232', 'gauge pressure', 'Write 232 bar or 232 psi.'],
+  ['15 ', 'temperature', 'Write 15 °C or 15 °F.'],
+  ['12', 'internal volume', 'Write 12 L or 12 ft³.'],
+] as const)('%j without a unit as %s: says what to write', (text, kind, hint) => {
+  expect(() => parseQuantity(text, kind)).toThrow(expect.objectContaining({ code: 'unit', hint }) as Error)
+})
+
+test.each([232, null, undefined, {}, ['1 bar'], 1n])('refuses %s, which is no text', (text) => {
+  const refusal = expect.objectContaining({ code: 'input', argument: 'text' }) as Error
+  expect(() => parseQuantity(text as unknown as string, 'gauge pressure')).toThrow(refusal)
+  expect(() => parseUnit(text as unknown as string, 'pressure')).toThrow(refusal)
+})
+
+test('groups of digits are counted from the right, and a long number costs what its length costs', () => {
+  expect(withNumberStyle('12345')).toBe('12\u202f345')
+  expect(withNumberStyle('123456.5')).toBe('123\u202f456.5')
+  expect(withNumberStyle('-1234567')).toBe('−1\u202f234\u202f567')
+  const long = '7'.repeat(200_000)
+  const start = performance.now()
+  expect(withNumberStyle(long)).toHaveLength(200_000 + 66_666)
+  expect(() => toExact(`${'1'.repeat(200_000)}x`, psi, kilopascal)).toThrow('decimal number')
+  // quadratic takes minutes here
+  expect(performance.now() - start).toBeLessThan(5000)
 })

@@ -58,7 +58,7 @@ const airRange: Accepted = { above: 0, atMost: 1e7, unit: cubicMetre, hint: 'Giv
 /**
  * Water that enters a cartridge for each time.
  *
- * @param air - flow of free air, m³/s; last separator, absolute Pa, up to 300 bar, K; mole fraction of water if not saturated
+ * @param air - flow of free air, m³/s; last separator, absolute Pa, up to 350 bar, K; mole fraction of water if not saturated
  * @param options - the reference condition that the flow is stated at, required; `gas: 'ideal'` leaves out compressibility and enhancement
  * @returns flow of water, kg/s, with the uncertainty of the enhancement factor
  * @throws LitrebarError `range` or `outside-validity`, naming the field; `input` for an unknown key
@@ -170,7 +170,7 @@ export function cartridgeCapacity<Name extends string>(
  * Life of a cartridge in one state of the separator over that in another: how temperature and a pressure-maintaining valve move it.
  * Ten kelvin, from 20 to 30 °C at 200 bar, leave 58 %, not the 55 % of a vapour that nothing holds; pressure does less than its share.
  *
- * @param at - the separator as it runs, absolute Pa, up to 300 bar, K
+ * @param at - the separator as it runs, absolute Pa, up to 350 bar, K
  * @param rated - the separator that the life is stated for
  * @param options - `gas: 'ideal'` leaves out the enhancement factor, to show the difference
  * @returns life over rated life, and its relative standard uncertainty
@@ -211,7 +211,7 @@ const fillIntervals = 60
  * Water in the air of a whole fill, on average over the gas that passes: without a pressure-maintaining valve the first air leaves the
  * separator at low pressure with many times the water of the last.
  *
- * @param fill - temperature of the separator, K; pressure of the valve, absolute, Pa; pressures of the cylinder, absolute, Pa, up to 300 bar,
+ * @param fill - temperature of the separator, K; pressure of the valve, absolute, Pa; pressures of the cylinder, absolute, Pa, up to 350 bar,
  *   at its temperature, K
  * @param options - `gas: 'ideal'` leaves out compressibility and enhancement, to show the difference
  * @returns mean mole fraction of water, to give to `cartridgeLoad`, and its relative standard uncertainty

@@ -58,7 +58,7 @@ const doubtRange: Accepted = {
  * stays the same: what is dry at the surface may be saturated in the cylinder.
  *
  * @param air - mole fraction of water, above 0, and its relative standard uncertainty, from `separatedWater`
- * @param options - state of the cubic metre, required; pressures, absolute, Pa, up to 300 bar
+ * @param options - state of the cubic metre, required; pressures, absolute, Pa, up to 350 bar
  * @returns concentration, kg/m³, and dew points, K, with what the enhancement factor leaves open
  * @throws LitrebarError `range` or `outside-validity`, naming the field; `input` for an unknown key
  * @source litrebar-derivation, as `enhancementFactor`
@@ -113,7 +113,7 @@ export interface ExpandedAir {
  *
  * It looks at water from the gas alone. Water around the regulator freezes by rules of its own, and a real jet is colder than throttling.
  *
- * @param air - mole fraction of water and its relative standard uncertainty; supply, absolute Pa, up to 300 bar, K; pressure after, Pa;
+ * @param air - mole fraction of water and its relative standard uncertainty; supply, absolute Pa, up to 350 bar, K; pressure after, Pa;
  *   coldest surface, K
  * @returns the coldest temperature, K, against the frost point; `within` where it stays above also with the uncertainty
  * @throws LitrebarError `range` or `outside-validity`, naming the field; `input` for an unknown key

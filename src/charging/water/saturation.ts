@@ -30,7 +30,7 @@ export interface SaturatedRatio {
 /**
  * Relative standard uncertainty of the enhancement factor at a pressure.
  *
- * @param pressure - absolute, Pa, up to 300 bar
+ * @param pressure - absolute, Pa, up to 350 bar
  */
 export function enhancementDoubt(pressure: number): number {
   const row = enhancementUncertainty.find(({ upTo }) => pressure <= upTo)

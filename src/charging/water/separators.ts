@@ -73,7 +73,7 @@ export interface TrainWater {
  * pressure alone would let it, at 300 bar twice as much, so the last separator leaves hundreds of mg/m³: the cartridge has to take the rest.
  *
  * @param train - intake: absolute Pa, K, relative humidity 0 to 1; flow of moist air at the intake, m³/s; of each separator pressure,
- *   absolute, Pa, up to 300 bar, temperature of the gas, K, and the share of the liquid that it holds
+ *   absolute, Pa, up to 350 bar, temperature of the gas, K, and the share of the liquid that it holds
  * @param options - `gas: 'ideal'` leaves out compressibility and enhancement, to show the difference
  * @returns flows of water, kg/s, each with the uncertainty that the enhancement factor gives it
  * @throws LitrebarError `range` or `outside-validity`, naming the separator and field; `input` for none or an unknown key

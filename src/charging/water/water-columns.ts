@@ -43,7 +43,7 @@ const outNames = [
  *
  * @param out - receives flows of water, kg/s, and `code`
  * @param columns - temperatures at intake and last separator, K, relative humidity, 0 to 1, flow of moist air at the intake, m³/s
- * @param options - intake pressure and pressure of the last separator, absolute, Pa, up to 300 bar
+ * @param options - intake pressure and pressure of the last separator, absolute, Pa, up to 350 bar
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
  * @throws LitrebarError `range` or `outside-validity` for a pressure; `input` for rows or columns that do not fit

@@ -39,7 +39,7 @@ export interface Condensate {
  * a hundredth of the water that it held at the surface.
  * It is what separators and filters must take out, once the air has come to the temperature stated; a hot outlet passes more on.
  *
- * @param air - intake: pressure, absolute, Pa; temperature, K; relative humidity, 0 to 1. Delivered: pressure, absolute, Pa, at most 300 bar;
+ * @param air - intake: pressure, absolute, Pa; temperature, K; relative humidity, 0 to 1. Delivered: pressure, absolute, Pa, at most 350 bar;
  *   temperature, K, 193 to 373.15. Intake volume, m³, moist air at the intake
  * @returns masses, kg, and the moisture of the delivered air
  * @throws LitrebarError `outside-validity` or `range`, naming the field

@@ -36,7 +36,7 @@ export interface OverPhase {
 /**
  * Mole fraction of water in air that is saturated: also that of air whose dew or frost point at this pressure is this temperature.
  *
- * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar; `over` for a hygrometer
+ * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 350 bar; `over` for a hygrometer
  * @returns mole fraction of water, over ice or water, whichever is stable: ice melts at 0.01 °C, under 300 bar at -2.3 °C
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source litrebar-derivation, as `enhancementFactor`
@@ -59,7 +59,7 @@ export function saturatedWaterFraction(
  * Dew or frost point of air at a pressure, from its mole fraction of water: the temperature to which it can cool before water or ice settles.
  * At cylinder pressure it is a pressure dew point, far above the one at the surface.
  *
- * @param state - mole fraction of water, above 0; pressure, absolute, Pa, at most 300 bar; `over` for what a hygrometer shows
+ * @param state - mole fraction of water, above 0; pressure, absolute, Pa, at most 350 bar; `over` for what a hygrometer shows
  * @returns temperature, K, 193 to 373.15, and whether over water or ice
  * @throws LitrebarError `outside-validity` where that lies outside the range; `range` for a fraction that is none
  * @source litrebar-derivation, as `enhancementFactor`
@@ -133,7 +133,7 @@ const waterRange: Accepted = {
  * Dew point at another pressure: an atmospheric dew point into the pressure dew point of a cylinder or a line, and back.
  * The gas keeps its water; only its pressure changes.
  *
- * @param change - dew or frost point, K, 193 to 373.15, at `pressure`; `toPressure`; both absolute, Pa, at most 300 bar; `over: 'water'` if the
+ * @param change - dew or frost point, K, 193 to 373.15, at `pressure`; `toPressure`; both absolute, Pa, at most 350 bar; `over: 'water'` if the
  *   hygrometer shows a dew point over supercooled water
  * @returns dew or frost point at `toPressure`
  * @throws LitrebarError `outside-validity`, naming the field, outside the range

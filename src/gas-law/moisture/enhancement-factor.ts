@@ -44,6 +44,12 @@ export const enhancementUncertainty: readonly EnhancementUncertainty[] = [
     source: 'litrebar-derivation',
     place: 'virial against cubic equation',
   },
+  {
+    upTo: 3.5e7 as AbsolutePressure,
+    relative: 0.15,
+    source: 'litrebar-derivation',
+    place: 'extrapolated from the rows before; the routes were compared to 300 bar',
+  },
 ]
 
 const temperatureRange: Accepted = {
@@ -55,10 +61,10 @@ const temperatureRange: Accepted = {
 }
 const pressureRange: Accepted = {
   above: 0,
-  atMost: 300,
+  atMost: 350,
   unit: bar,
   code: 'outside-validity',
-  hint: 'Give the absolute pressure of the gas, up to 300 bar.',
+  hint: 'Give the absolute pressure of the gas, up to 350 bar.',
 }
 
 /**
@@ -68,7 +74,7 @@ const pressureRange: Accepted = {
  * For air, and for nitrox, whose gases pull at water alike. Helium hardly pulls: there the squeeze of the
  * pressure on the water is all (`enhancementFactorInHelium`). Never taken from GERG-2008, whose water in air is badly wrong.
  *
- * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar
+ * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 350 bar
  * @returns saturated mole fraction × pressure / `saturationPressure`; how far to trust it: `enhancementUncertainty`
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source litrebar-derivation, equal chemical potential with the virials of iapws-g11-15, density of gerg-2008, dissolved gas of iapws-g7-04
@@ -88,7 +94,7 @@ export function enhancementFactor(state: {
 /**
  * Enhancement factor in helium: the squeeze of the pressure on the water or ice alone, since helium hardly pulls at vapour.
  *
- * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 300 bar
+ * @param state - temperature, K, 193 to 373.15; pressure, absolute, Pa, above the vapour pressure and at most 350 bar
  * @returns saturated mole fraction × pressure / `saturationPressure`; no measurement was found to compare it with
  * @throws LitrebarError `outside-validity`, naming the field, outside that range; `range` if not finite
  * @source memory

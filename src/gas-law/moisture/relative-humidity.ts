@@ -28,7 +28,7 @@ const humidityRange: Accepted = {
 /**
  * Relative humidity of air: its water over that of saturated air of the same temperature and pressure, over ice where ice is stable.
  *
- * @param state - mole fraction of water, above 0; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 300 bar
+ * @param state - mole fraction of water, above 0; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 350 bar
  * @returns fraction; above 1 the water cannot all be vapour
  * @throws LitrebarError `outside-validity` or `range`, naming the field
  * @source litrebar-derivation, as `enhancementFactor`
@@ -50,7 +50,7 @@ export function relativeHumidity(state: {
 /**
  * Mole fraction of water in air of a relative humidity.
  *
- * @param state - relative humidity, 0 to 1; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 300 bar
+ * @param state - relative humidity, 0 to 1; temperature, K, 193 to 373.15; pressure, absolute, Pa, at most 350 bar
  * @returns mole fraction of water
  * @throws LitrebarError `outside-validity` or `range`, naming the field
  * @source litrebar-derivation, as `enhancementFactor`

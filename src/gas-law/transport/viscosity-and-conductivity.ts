@@ -17,10 +17,10 @@ import { pureTransport } from './pure.ts'
 
 const pressureRange: Accepted = {
   above: 0,
-  atMost: 300,
+  atMost: 350,
   unit: bar,
   code: 'outside-validity',
-  hint: 'Give the absolute pressure of the gas, up to 300 bar.',
+  hint: 'Give the absolute pressure of the gas, up to 350 bar.',
 }
 const temperatureRange: Accepted = {
   atLeast: 220,
@@ -31,11 +31,11 @@ const temperatureRange: Accepted = {
 }
 
 /**
- * Viscosity of a gas mixture, to 300 bar. Dilute gas by kinetic theory of unlike spheres; what density adds, as each gas alone would
+ * Viscosity of a gas mixture, to 350 bar. Dilute gas by kinetic theory of unlike spheres; what density adds, as each gas alone would
  * add it at the molar density of the mixture. How far to trust it: `transportUncertainty`; for dry air `airViscosity` is nearer.
  *
  * @param mixture - the gas, without water
- * @param state - pressure, absolute, Pa, above 0 and at most 300 bar; temperature, K, 220 to 400
+ * @param state - pressure, absolute, Pa, above 0 and at most 350 bar; temperature, K, 220 to 400
  * @returns dynamic viscosity, Pa·s
  * @throws LitrebarError `outside-validity` outside that range; `mixture` with water in it
  * @source litrebar-derivation, first-order kinetic theory and excess at equal density; pure gases as named in `pureTransport`
@@ -58,11 +58,11 @@ export function viscosity(
 }
 
 /**
- * Thermal conductivity of a gas mixture, to 300 bar: how fast it carries heat off a body or a cylinder wall. Helium mixtures carry four to
+ * Thermal conductivity of a gas mixture, to 350 bar: how fast it carries heat off a body or a cylinder wall. Helium mixtures carry four to
  * six times what air does. The rise near a critical point is left out, at most 2.2 % (argon at 250 K and 200 bar).
  *
  * @param mixture - the gas, without water
- * @param state - pressure, absolute, Pa, above 0 and at most 300 bar; temperature, K, 220 to 400
+ * @param state - pressure, absolute, Pa, above 0 and at most 350 bar; temperature, K, 220 to 400
  * @returns thermal conductivity, W/(m·K); how far to trust it: `transportUncertainty`
  * @throws LitrebarError `outside-validity` outside that range; `mixture` with water in it
  * @source litrebar-derivation, rule of Wassiljewa with weights of Mason and Saxena, excess at equal density
@@ -97,7 +97,7 @@ export function thermalConductivity(
 /**
  * Viscosity of dry air by its own equation.
  *
- * @param state - pressure, absolute, Pa, above 0 and at most 300 bar; temperature, K, 220 to 400
+ * @param state - pressure, absolute, Pa, above 0 and at most 350 bar; temperature, K, 220 to 400
  * @returns dynamic viscosity, Pa·s; 1 % dilute, 2 % dense
  * @throws LitrebarError `outside-validity` outside that range
  * @source lemmon-jacobsen-2004; density of gerg-2008
@@ -120,7 +120,7 @@ export function airViscosity(state: {
 /**
  * Thermal conductivity of dry air by its own equation.
  *
- * @param state - pressure, absolute, Pa, above 0 and at most 300 bar; temperature, K, 220 to 400
+ * @param state - pressure, absolute, Pa, above 0 and at most 350 bar; temperature, K, 220 to 400
  * @returns thermal conductivity, W/(m·K); 2 % dilute, 5 % dense
  * @throws LitrebarError `outside-validity` outside that range
  * @source lemmon-jacobsen-2004; density of gerg-2008

@@ -117,18 +117,24 @@ test('the factor is not that of GERG-2008', () => {
   expect(factor(20, 200)).toBeLessThan(2)
 })
 
-test('there is no saturated gas below the vapour pressure, and nothing is said beyond 300 bar', () => {
+test('there is no saturated gas below the vapour pressure, and nothing is said beyond 350 bar', () => {
   const temperature = temperatureOf(60, celsius)
   expect(() => enhancementFactor({ temperature, pressure: absolute(0.19, bar) })).toThrow(
     expect.objectContaining({ code: 'outside-validity', argument: 'pressure' }),
   )
   expect(saturationPressure(temperature)).toBeGreaterThan(0.19e5)
-  expect(() => factor(20, 301)).toThrow(expect.objectContaining({ code: 'outside-validity', argument: 'pressure' }))
+  expect(() => factor(20, 351)).toThrow(expect.objectContaining({ code: 'outside-validity', argument: 'pressure' }))
   expect(() => factor(120, 10)).toThrow(expect.objectContaining({ code: 'outside-validity', argument: 'temperature' }))
 })
 
 test('the stated uncertainty grows with pressure and reaches as far as the factor', () => {
   const relative = enhancementUncertainty.map((row) => row.relative)
   expect(relative).toEqual([...relative].sort((a, b) => a - b))
-  expect(enhancementUncertainty.at(-1)?.upTo).toBe(absolute(300, bar))
+  expect(enhancementUncertainty.at(-1)?.upTo).toBe(absolute(350, bar))
+})
+
+test('a cylinder of 300 bar on the gauge, 301.013 bar absolute, has a dew point, and the factor runs on without a step', () => {
+  const factors = [299, 300, 301.013, 325, 350].map((pressure) => factor(20, pressure))
+  for (const [i, value] of factors.entries()) if (i > 0) expect(value).toBeGreaterThan(factors[i - 1] as number)
+  expect((factors[2] as number) / (factors[1] as number)).toBeCloseTo(1.0026, 3)
 })

@@ -203,10 +203,20 @@ test('water in the mixture, a pressure beyond 300 bar and a cold outside the com
   expect(() => viscosity(mixture({ nitrogen: 0.78, oxygen: 0.21, water: 0.01 }), state)).toThrow(
     expect.objectContaining({ code: 'mixture', argument: 'mixture.water' }),
   )
-  expect(() => viscosity(dryAir, { ...state, pressure: absolute(301, bar) })).toThrow(
+  expect(() => viscosity(dryAir, { ...state, pressure: absolute(351, bar) })).toThrow(
     expect.objectContaining({ code: 'outside-validity', argument: 'pressure' }),
   )
   expect(() => thermalConductivity(dryAir, { ...state, temperature: temperatureOf(200, kelvin) })).toThrow(
     expect.objectContaining({ code: 'outside-validity', argument: 'temperature' }),
   )
+})
+
+test('the mixture rule stays within its stated uncertainty of the equation of air at 350 bar', () => {
+  const stated = transportUncertainty.find(({ of, gas }) => of === 'viscosity' && gas === 'mixture without helium')
+  for (const temperature of [220, 250, 293.15, 400].map((t) => temperatureOf(t, kelvin))) {
+    const at = { pressure: absolute(350, bar), temperature }
+    expect(Math.abs(viscosity(dryAir, at) / airViscosity(at) - 1)).toBeLessThan(stated?.relative ?? 0)
+    // lemmon-jacobsen-2004: 5 % of dense air
+    expect(Math.abs(thermalConductivity(dryAir, at) / airThermalConductivity(at) - 1)).toBeLessThan(0.05)
+  }
 })
