@@ -55,7 +55,7 @@ const expiredRange: Accepted = {
 }
 const flowRange: Accepted = {
   above: 0,
-  atMost: 350,
+  atMost: 300,
   unit: litrePerMinute,
   hint: 'Give the respiratory minute volume at the pressure of the diver, not as surface gas.',
 }
