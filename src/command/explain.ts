@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util'
-import { type Chapter, chapterText, readChapter } from '../course/index.ts'
+import { type Chapter, chapterText, citation, readChapter, sortedSources } from '../course/index.ts'
 import { explainStamp, readStamp } from '../cylinder/index.ts'
+import { cautionOf } from '../references/index.ts'
 import { allUnits, type Dimension, dimensions, format, parseUnit } from '../units/index.ts'
 import { type Console, exit, WrongUse } from './console.ts'
 
@@ -59,10 +60,13 @@ function textOf(chapter: Chapter): string {
 function stamp(text: string, console: Console): number {
   if (text.trim() === '') throw new WrongUse('Write the stamp behind the word stamp, in quotes.')
   const read = readStamp(text)
-  const { fields, findings } = explainStamp(read)
+  const { fields, findings, cautions } = explainStamp(read)
   for (const { text: mark, meaning, reading } of fields)
     console.out(`${console.bold(mark)}  ${meaning}${reading === undefined ? '' : `: ${reading}`}\n`)
   for (const { says, remedy } of findings) console.out(`! ${says} ${remedy}\n`)
+  for (const id of cautions) console.out(`${console.bold('Caution:')} ${cautionOf(id).text}\n`)
+  const cited = [...fields, ...findings].map(({ source }) => source)
+  for (const id of sortedSources(cited)) console.out(`Source: ${citation(id)}\n`)
   return exit.done
 }
 

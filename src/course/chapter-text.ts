@@ -3,7 +3,7 @@ import type { Chapter, Text } from './chapter.ts'
 import { chartTable } from './chart-table.ts'
 import { equationOf } from './notation.ts'
 import { plainLines, plainNotation } from './plain.ts'
-import { headText, type Table } from './table.ts'
+import { cautionLines, headText, type Table } from './table.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 import {
   completedSection,
@@ -58,8 +58,9 @@ const textWriter: Writer = {
         .join('\n'),
     quote: ({ blocks }, page) => indented(writtenBlocks(blocks, textWriter, page, 'quote').join('\n\n')),
     code: ({ text }) => indented(text),
-    chart: ({ chart }, { style }) => `${filled(chart.description)}\n\n${tableText(chartTable(chart, style))}`,
-    table: ({ table }) => tableText(table),
+    chart: ({ chart }, { style }) =>
+      `${filled(chart.description)}\n\n${tableLines(chartTable(chart, style)).join('\n')}`,
+    table: ({ table }) => tableLines(table).join('\n'),
     solution: ({ solution }, page) => solutionText(solution, page),
     cautions: ({ cautions }, { texts, cautionText }) =>
       cautions.map((id) => filled(`${texts.caution} ${cautionText(id)}`)).join('\n'),
@@ -115,9 +116,15 @@ function indented(text: string): string {
  * A table as plain text, its columns lined up.
  *
  * @param table - the table
- * @returns caption, heads, rows and notes
+ * @returns caption, heads, rows, notes, and the table's own cautions
+ * @throws LitrebarError `input` for a caution that is not known
  */
 export function tableText(table: Table): string {
+  return [...tableLines(table), ...cautionLines(table).map(filled)].join('\n')
+}
+
+/** Without its cautions: a chapter prints those once for a section, behind the table. */
+function tableLines(table: Table): string[] {
   const heads = table.columns.map(headText)
   const widths = heads.map((head, at) => Math.max(head.length, ...table.rows.map((row) => (row[at] ?? '').length)))
   const line = (cells: readonly string[]): string =>
@@ -134,7 +141,7 @@ export function tableText(table: Table): string {
     line(widths.map((width) => '-'.repeat(width))),
     ...table.rows.map(line),
     ...table.notes.map(filled),
-  ].join('\n')
+  ]
 }
 
 /**

@@ -1,4 +1,5 @@
 import { LitrebarError } from '../errors/index.ts'
+import { type CautionId, cautionOf } from '../references/index.ts'
 import {
   type Dimension,
   type NumberStyle,
@@ -167,6 +168,11 @@ export function headGroups({ columns }: Pick<Table, 'columns'>): HeadGroup[] {
   return groups
 }
 
+/** The cautions of a table, each as a line. One of a chapter's own is named by its id: its text stands in the chapter. */
+export function cautionLines(table: Pick<Table, 'cautions'>): string[] {
+  return (table.cautions ?? []).map((id) => `Caution: ${id.startsWith('own-') ? id : cautionOf(id as CautionId).text}`)
+}
+
 /** The head of a column in one line. */
 export function headText({ heading, unit }: TableColumn): string {
   return unit === undefined || unit === '' ? heading : `${heading}, ${unit}`
@@ -175,14 +181,19 @@ export function headText({ heading, unit }: TableColumn): string {
 /**
  * A table as comma-separated values after RFC 4180: heads with their units, lines ended by CR LF.
  * A text that a spreadsheet would run as a formula is led by an apostrophe; numbers stay as they are.
+ * The cautions of the table stand in front of the heads, each in a record of one field.
  *
  * @param table - the table
  * @returns the file
+ * @throws LitrebarError `input` for a caution that is not known
  */
 export function tableCsv(table: Table): string {
   const field = (text: string): string => {
     const inert = /^\s*[=+\-@]/.test(text) && !/^[+-]?[\d.,\s]+(e[+-]?\d+)?$/i.test(text) ? `'${text}` : text
     return /[",\r\n]/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert
   }
-  return [table.columns.map(headText), ...table.rows].map((row) => `${row.map(field).join(',')}\r\n`).join('')
+  const cautionRecords = cautionLines(table).map((line) => [line])
+  return [...cautionRecords, table.columns.map(headText), ...table.rows]
+    .map((row) => `${row.map(field).join(',')}\r\n`)
+    .join('')
 }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { runCommand } from '../../src/command/run-command.ts'
+import { cautions } from '../../src/references/index.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'litrebar-command-'))
 
@@ -82,7 +83,11 @@ test('explain works out a formula, writes a number in other units, reads a stamp
   expect(worked.code).toBe(0)
   expect(worked.out).toMatch(/p = 407 700 Pa = 4\.08 bar/)
   expect((await run('explain', '232 bar')).out).toContain('3364.88 psi')
-  expect((await run('explain', 'stamp', 'DOT-3AL3000')).code).toBe(0)
+  const stamp = await run('explain', 'stamp', 'DOT-3AL3000')
+  expect(stamp.code).toBe(0)
+  expect(stamp.out).toContain(`Caution: ${cautions['stamp-reading'].text}`)
+  expect(stamp.out).toContain(`Caution: ${cautions.requalification.text}`)
+  expect(stamp.out).toMatch(/^Source: .+\.$/m)
   const misspelt = await run('explain', 'pressure-at-dept', 'd=3 m')
   expect([misspelt.code, misspelt.said]).toEqual([2, expect.stringContaining('Did you mean "pressure-at-depth"')])
 })

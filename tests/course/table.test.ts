@@ -1,6 +1,14 @@
 import { expect, test } from 'vitest'
-import { bibtex, citation, dualUnitTable, sortedSources, tableCsv, tableMarkdown } from '../../src/course/index.ts'
-import { type SourceId, sources } from '../../src/references/index.ts'
+import {
+  bibtex,
+  citation,
+  dualUnitTable,
+  sortedSources,
+  tableCsv,
+  tableMarkdown,
+  tableText,
+} from '../../src/course/index.ts'
+import { cautions, type SourceId, sources } from '../../src/references/index.ts'
 import { bar, celsius, fahrenheit, foot, litre, metre, psi } from '../../src/units/index.ts'
 
 const table = dualUnitTable({
@@ -92,6 +100,18 @@ test('Markdown escapes pipes; CSV follows RFC 4180', () => {
   } as const
   expect(tableMarkdown(small)).toContain('| a\\|b | p, bar |')
   expect(tableCsv(small)).toBe('a|b,"p, bar"\r\n"x ""y"", z",1\r\n')
+})
+
+test('a table that carries cautions prints them as text and as CSV, and refuses one that is not known', () => {
+  const plain = { caption: 'c', columns: [{ heading: 'a', align: 'text' }], rows: [['x']], notes: [] } as const
+  const table = { ...plain, cautions: ['fill-limit', 'own-yard'] } as const
+  const text = cautions['fill-limit'].text
+  expect(tableText(table).replaceAll(/\s+/g, ' ')).toBe(`c a - x Caution: ${text} Caution: own-yard`)
+  const quoted = /[",]/.test(text) ? `"Caution: ${text}"` : `Caution: ${text}`
+  expect(tableCsv(table)).toBe(`${quoted}\r\nCaution: own-yard\r\na\r\nx\r\n`)
+  const wrong = { ...plain, cautions: ['constructor'] } as never
+  for (const write of [tableText, tableCsv])
+    expect(() => write(wrong)).toThrow(expect.objectContaining({ code: 'input' }))
 })
 
 test('every source can be cited as text and as a BibTeX entry with balanced braces', () => {
