@@ -33,7 +33,7 @@ function callsOf(expression: Expression): string[] {
 
 test('every card is found by its id, and ids are unique', () => {
   const ids = cards.map(([, card]) => card.id)
-  expect(ids.length).toBeGreaterThanOrEqual(25)
+  expect(ids.length).toBeGreaterThanOrEqual(80)
   expect(new Set(ids).size).toBe(ids.length)
   expect([...course.allCards()].map((card) => card.id).sort()).toEqual([...ids].sort())
 })
@@ -246,12 +246,24 @@ test('where the core function is one arithmetic expression, the card prints that
   }
   // The others branch, loop, call another function, or are solved by a table of exponents.
   expect(compared.sort()).toEqual([
+    'ballast-for-other-water',
+    'carbon-dioxide-output',
+    'drift-error',
     'filling-rate',
     'gas-fraction-of-foam',
     'hydrostatic-imbalance',
+    'maximum-permissible-error',
+    'offset-by',
     'partial-pressure',
     'power-of-breathing',
+    'pressure-volume',
+    'quantization-step',
+    'sealed-chamber-pressure',
+    'seat-leak',
     'surface-equivalent',
+    'ventilation-for-uptake',
+    'water-compression',
+    'water-volume',
   ])
 })
 

@@ -187,6 +187,7 @@ const R: CardSymbol = { letter: 'R', meaning: 'molar gas constant', dimension: '
 export const idealGasLawCard: Card<'p' | 'V' | 'n' | 'R' | 'T'> = {
   id: 'ideal-gas-law',
   title: 'Ideal gas law',
+  besides: ['gasConstant'],
   documents: 'idealGasLaw',
   result: 'V',
   symbols: {

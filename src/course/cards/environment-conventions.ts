@@ -1,0 +1,137 @@
+import {
+  densityOfConvention,
+  depthConventions,
+  geopotentialHeightOf,
+  indicatedDepth,
+  pressureAtShownDepth,
+  surfacePressureAtAltitude,
+} from '../../environment/index.ts'
+import type { AbsolutePressure, Acceleration, Altitude, Depth } from '../../units/index.ts'
+import type { Card } from '../card.ts'
+
+/** A depth display divides the pressure over the surface by a fixed pressure for each metre. */
+export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
+  id: 'indicated-depth',
+  title: 'A depth display divides the pressure over the surface by a fixed pressure for each metre',
+  documents: 'indicatedDepth',
+  result: 'd',
+  symbols: {
+    d: { letter: 'd', meaning: 'depth shown', dimension: 'length', parameter: 'depth' },
+    p: { letter: 'p', meaning: 'absolute pressure at the depth', dimension: 'pressure', parameter: 'pressure' },
+    p0: {
+      letter: 'p',
+      subscript: '0',
+      meaning: 'absolute pressure at the surface',
+      dimension: 'pressure',
+      parameter: 'surfacePressure',
+    },
+    pc: {
+      letter: 'p',
+      subscript: 'c',
+      meaning: 'pressure that the convention counts for one metre',
+      dimension: 'pressure',
+    },
+    L: { letter: 'L', meaning: 'length of one metre', dimension: 'length' },
+  },
+  forms: { d: ['*', ['/', ['-', 'p', 'p0'], 'pc'], 'L'], p: ['+', 'p0', ['*', 'pc', ['/', 'd', 'L']]] },
+  constants: { pc: 10000, L: 1 },
+  core: {
+    d: ({ pressure: p, surfacePressure: p0 }: { pressure: AbsolutePressure; surfacePressure: AbsolutePressure }) =>
+      indicatedDepth({ pressure: p, surfacePressure: p0, convention: depthConventions.depthGauge }),
+    p: ({ surfacePressure: p0, depth: d }: { surfacePressure: AbsolutePressure; depth: Depth }) =>
+      pressureAtShownDepth({ depth: d, surfacePressure: p0, convention: depthConventions.depthGauge }),
+  },
+  besides: ['convention'],
+  conditions: ['a display that counts 10 kPa for each metre', 'zero taken at the surface of that water'],
+  source: 'en-13319',
+  place: 'rule of conversion',
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'The pressure at the surface left out',
+      instead: { d: ['*', ['/', 'p', 'pc'], 'L'] },
+    },
+  ],
+  range: { d: [1, 100], p: [110000, 2000000.0], p0: [60000, 105000] },
+}
+
+/** A depth convention stands for water of one density. */
+export const densityOfConventionCard: Card<'rho' | 'pc' | 'L' | 'g'> = {
+  id: 'density-of-convention',
+  title: 'A depth convention stands for water of one density',
+  documents: 'densityOfConvention',
+  result: 'rho',
+  symbols: {
+    rho: { letter: 'ρ', meaning: 'density that the convention stands for', dimension: 'density', parameter: 'density' },
+    pc: {
+      letter: 'p',
+      subscript: 'c',
+      meaning: 'pressure that the convention counts for one metre',
+      dimension: 'pressure',
+    },
+    L: { letter: 'L', meaning: 'length of one metre', dimension: 'length' },
+    g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'gravity' },
+  },
+  forms: { rho: ['/', 'pc', ['*', 'L', 'g']] },
+  constants: { pc: 10000, L: 1 },
+  core: {
+    rho: ({ gravity: g }: { gravity: Acceleration }) => densityOfConvention(depthConventions.depthGauge, g),
+  },
+  besides: ['length', 'name', 'pressure', 'source', 'place'],
+  conditions: ['a convention of 10 kPa for each metre'],
+  source: 'litrebar-derivation',
+  place: 'hydrostatics',
+  range: { g: [9.78, 9.83] },
+}
+
+/** The height that the standard atmosphere counts in shrinks as gravity does. */
+export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
+  id: 'geopotential-height',
+  title: 'The height that the standard atmosphere counts in shrinks as gravity does',
+  documents: 'geopotentialHeightOf',
+  result: 'H',
+  symbols: {
+    H: { letter: 'H', meaning: 'geopotential height', dimension: 'length', parameter: 'height' },
+    r: { letter: 'r', meaning: 'radius of the Earth in the standard', dimension: 'length' },
+    h: { letter: 'h', meaning: 'altitude over sea level', dimension: 'length', parameter: 'altitude' },
+  },
+  forms: { H: ['/', ['*', 'r', 'h'], ['+', 'r', 'h']] },
+  constants: { r: 6356766 },
+  core: {
+    H: ({ altitude: h }: { altitude: Altitude }) => geopotentialHeightOf(h),
+  },
+  conditions: ['gravity falls with the square of the distance'],
+  source: 'us-standard-atmosphere-1976',
+  place: 'equation 18',
+  range: { h: [0, 9000] },
+}
+
+/** Pressure falls with altitude by the standard atmosphere. */
+export const surfacePressureAtAltitudeCard: Card<'p' | 'pn' | 'r' | 'h' | 'H0' | 'n'> = {
+  id: 'surface-pressure-at-altitude',
+  title: 'Pressure falls with altitude by the standard atmosphere',
+  documents: 'surfacePressureAtAltitude',
+  result: 'p',
+  symbols: {
+    p: { letter: 'p', meaning: 'absolute pressure at the altitude', dimension: 'pressure', parameter: 'pressure' },
+    pn: { letter: 'p', subscript: 'n', meaning: 'standard pressure at sea level', dimension: 'pressure' },
+    r: { letter: 'r', meaning: 'radius of the Earth in the standard', dimension: 'length' },
+    h: { letter: 'h', meaning: 'altitude over sea level', dimension: 'length', parameter: 'altitude' },
+    H0: {
+      letter: 'H',
+      subscript: '0',
+      meaning: 'height at which the lapse would reach zero kelvin',
+      dimension: 'length',
+    },
+    n: { letter: 'n', meaning: 'power of the lapse of temperature', dimension: 'fraction' },
+  },
+  forms: { p: ['*', 'pn', ['^', ['-', 1, ['/', ['/', ['*', 'r', 'h'], ['+', 'r', 'h']], 'H0']], 'n']] },
+  constants: { pn: 101325, r: 6356766, H0: 288.15 / 0.0065, n: (9.80665 * 0.0289644) / (8.31432 * 0.0065) },
+  core: {
+    p: ({ altitude: h }: { altitude: Altitude }) => surfacePressureAtAltitude(h),
+  },
+  conditions: ['standard atmosphere, below 11 km', 'weather moves the pressure by some 3 per cent either way'],
+  source: 'us-standard-atmosphere-1976',
+  place: 'equations 18 and 33a',
+  range: { p: [100000.0, 20000000.0], h: [0, 9000] },
+}

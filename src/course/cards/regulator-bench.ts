@@ -1,0 +1,353 @@
+import {
+  criticalFlow,
+  driftError,
+  effectiveArea,
+  preload,
+  reliefArea,
+  sealedChamberPressure,
+  seatLeak,
+  workAtDensity,
+} from '../../regulator-performance/index.ts'
+import type {
+  AbsolutePressure,
+  Area,
+  Density,
+  Duration,
+  EnergyPerVolume,
+  Force,
+  Fraction,
+  Frequency,
+  InternalVolume,
+  Length,
+  PressureDifference,
+  Torque,
+} from '../../units/index.ts'
+import type { Card } from '../card.ts'
+
+/** Effective area of an unbalanced piston. */
+export const effectiveAreaCard: Card<'A' | 'Ah' | 'As' | 'Av'> = {
+  id: 'effective-area',
+  title: 'Effective area of an unbalanced piston',
+  documents: 'effectiveArea',
+  result: 'A',
+  symbols: {
+    A: { letter: 'A', meaning: 'effective area', dimension: 'area', parameter: 'effective' },
+    Ah: { letter: 'A', subscript: 'h', meaning: 'area of the head', dimension: 'area', parameter: 'headArea' },
+    As: { letter: 'A', subscript: 's', meaning: 'area of the stem', dimension: 'area', parameter: 'stemArea' },
+    Av: { letter: 'A', subscript: 'v', meaning: 'area of the seat', dimension: 'area', parameter: 'seatArea' },
+  },
+  forms: { A: ['+', ['-', 'Ah', 'As'], 'Av'] },
+  core: {
+    A: ({ headArea: Ah, stemArea: As, seatArea: Av }: { headArea: Area; stemArea: Area; seatArea: Area }) =>
+      effectiveArea({ kind: 'unbalanced piston', springForce: 100 as Force, headArea: Ah, stemArea: As, seatArea: Av }),
+  },
+  besides: ['kind', 'springForce', 'edgeArea', 'poppetSpringForce', 'diaphragmArea', 'balanceArea'],
+  conditions: ['no friction'],
+  source: 'litrebar-derivation',
+  place: 'balance of forces',
+  cautions: ['regulator'],
+  commonErrors: [{ slip: 'other-formula', text: 'The area of the head taken alone', instead: { A: ['*', 1, 'Ah'] } }],
+  range: { Ah: [0.0003, 0.0006], As: [2e-5, 6e-5], Av: [5e-6, 2e-5] },
+}
+
+/** A sealed first stage multiplies the pressure of depth. */
+export const sealedChamberPressureCard: Card<'p' | 's' | 'k' | 'w'> = {
+  id: 'sealed-chamber-pressure',
+  title: 'A sealed first stage multiplies the pressure of depth',
+  documents: 'sealedChamberPressure',
+  result: 'p',
+  symbols: {
+    p: {
+      letter: 'p',
+      meaning: 'intermediate pressure over ambient at the depth',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'pressure',
+    },
+    s: {
+      letter: 'p',
+      subscript: 's',
+      meaning: 'intermediate pressure at the surface',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'surface',
+    },
+    k: { letter: 'k', meaning: 'outer area over the inner one', dimension: 'fraction', parameter: 'areas' },
+    w: {
+      letter: 'p',
+      subscript: 'w',
+      meaning: 'pressure of the water alone',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'depthPressure',
+    },
+  },
+  forms: { p: ['+', 's', ['*', ['-', 'k', 1], 'w']] },
+  core: {
+    p: ({
+      surface: s,
+      areas: k,
+      depthPressure: w,
+    }: {
+      surface: PressureDifference
+      areas: Fraction
+      depthPressure: PressureDifference
+    }) => sealedChamberPressure(s, k, w),
+  },
+  conditions: ['no friction'],
+  source: 'litrebar-derivation',
+  place: 'difference of two balances of forces',
+  cautions: ['regulator'],
+  range: { s: [800000.0, 1100000.0], k: [1, 1.3], w: [0, 1000000.0] },
+}
+
+/** Leak of a seat from the creep of the intermediate pressure. */
+export const seatLeakCard: Card<'q' | 'V' | 'dp' | 't' | 'p'> = {
+  id: 'seat-leak',
+  title: 'Leak of a seat from the creep of the intermediate pressure',
+  documents: 'seatLeak',
+  result: 'q',
+  symbols: {
+    q: { letter: 'q', meaning: 'leak, free gas at the stated pressure', dimension: 'volume flow', parameter: 'flow' },
+    V: { letter: 'V', meaning: 'volume that the leak fills', dimension: 'volume', parameter: 'volume' },
+    dp: {
+      letter: 'Δ',
+      subscript: 'p',
+      meaning: 'rise of the pressure',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'rise',
+    },
+    t: { letter: 't', meaning: 'time that it took', dimension: 'duration', parameter: 'during' },
+    p: {
+      letter: 'p',
+      subscript: '0',
+      meaning: 'absolute pressure that the leak is stated at',
+      dimension: 'pressure',
+      parameter: 'statedAt',
+    },
+  },
+  forms: { q: ['/', ['*', 'V', 'dp'], ['*', 't', 'p']] },
+  core: {
+    q: ({
+      volume: V,
+      rise: dp,
+      during: t,
+      statedAt: p,
+    }: {
+      volume: InternalVolume
+      rise: PressureDifference
+      during: Duration
+      statedAt: AbsolutePressure
+    }) => seatLeak({ volume: V, rise: dp, during: t, statedAt: p }),
+  },
+  conditions: ['ideal gas at one temperature', 'nothing breathed meanwhile'],
+  source: 'litrebar-derivation',
+  place: 'ideal gas at one temperature',
+  cautions: ['regulator'],
+  commonErrors: [{ slip: 'minutes-for-seconds', text: 'Minutes taken for seconds', symbols: ['t'] }],
+  range: { V: [1e-5, 0.0001], dp: [10000.0, 200000.0], t: [10, 600], p: [95000, 105000] },
+}
+
+/** Area that relieves a hose if the first stage fails open. */
+export const reliefAreaCard: Card<'A2' | 'A1' | 'p1' | 'p2'> = {
+  id: 'relief-area',
+  title: 'Area that relieves a hose if the first stage fails open',
+  documents: 'reliefArea',
+  result: 'A2',
+  symbols: {
+    A2: { letter: 'A', subscript: '2', meaning: 'area of the relief', dimension: 'area', parameter: 'area' },
+    A1: {
+      letter: 'A',
+      subscript: '1',
+      meaning: 'area of the failed orifice',
+      dimension: 'area',
+      parameter: 'orificeArea',
+    },
+    p1: {
+      letter: 'p',
+      subscript: '1',
+      meaning: 'absolute supply pressure',
+      dimension: 'pressure',
+      parameter: 'supplyPressure',
+    },
+    p2: {
+      letter: 'p',
+      subscript: '2',
+      meaning: 'absolute pressure at which the hose is relieved',
+      dimension: 'pressure',
+      parameter: 'reliefPressure',
+    },
+  },
+  forms: { A2: ['/', ['*', 'A1', 'p1'], 'p2'] },
+  core: {
+    A2: ({
+      orificeArea: A1,
+      supplyPressure: p1,
+      reliefPressure: p2,
+    }: {
+      orificeArea: Area
+      supplyPressure: AbsolutePressure
+      reliefPressure: AbsolutePressure
+    }) => reliefArea({ orificeArea: A1, supplyPressure: p1, reliefPressure: p2 }),
+  },
+  conditions: ['both orifices choked', 'one gas at one temperature'],
+  source: 'litrebar-derivation',
+  place: 'two choked orifices in series',
+  cautions: ['regulator'],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] }],
+  range: { A1: [1e-6, 2e-5], p1: [10000000.0, 30000000.0], p2: [1000000.0, 4000000.0] },
+}
+
+/** Pull of a thread from the torque on it. */
+export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
+  id: 'preload',
+  title: 'Pull of a thread from the torque on it',
+  documents: 'preload',
+  result: 'F',
+  symbols: {
+    F: { letter: 'F', meaning: 'pull of the thread', dimension: 'force', parameter: 'force' },
+    M: { letter: 'M', meaning: 'torque on the thread', dimension: 'torque', parameter: 'torque' },
+    k: { letter: 'k', meaning: 'nut factor, stated for the lubricant', dimension: 'fraction', parameter: 'nutFactor' },
+    D: { letter: 'D', meaning: 'diameter of the thread', dimension: 'length', parameter: 'diameter' },
+  },
+  forms: { F: ['/', 'M', ['*', 'k', 'D']] },
+  core: {
+    F: ({ torque: M, nutFactor: k, diameter: D }: { torque: Torque; nutFactor: Fraction; diameter: Length }) =>
+      preload({ torque: M, diameter: D, nutFactor: k }),
+  },
+  conditions: ['friction spreads the pull by some 30 per cent either way'],
+  source: 'memory',
+  place: 'torque, nut factor, diameter, force',
+  cautions: ['regulator'],
+  commonErrors: [{ slip: 'diameter-for-radius', text: 'Radius and diameter confused', symbols: ['D'] }],
+  range: { M: [2, 50], k: [0.15, 0.25], D: [0.008, 0.03] },
+}
+
+/** Work of breathing grows with the density of the gas, but for a constant share. */
+export const workAtDensityCard: Card<'W' | 'W0' | 'c' | 'r2' | 'r1'> = {
+  id: 'work-at-density',
+  title: 'Work of breathing grows with the density of the gas, but for a constant share',
+  documents: 'workAtDensity',
+  result: 'W',
+  symbols: {
+    W: {
+      letter: 'W',
+      meaning: 'work of breathing per litre at the other density',
+      dimension: 'pressure',
+      parameter: 'workAtDensity',
+    },
+    W0: {
+      letter: 'W',
+      subscript: '0',
+      meaning: 'work of breathing per litre as measured',
+      dimension: 'pressure',
+      parameter: 'workOfBreathingPerLitre',
+    },
+    c: { letter: 'c', meaning: 'share that density leaves alone', dimension: 'fraction', parameter: 'constantShare' },
+    r2: {
+      letter: 'ρ',
+      subscript: '2',
+      meaning: 'other density of the gas',
+      dimension: 'density',
+      parameter: 'atDensity',
+    },
+    r1: {
+      letter: 'ρ',
+      subscript: '1',
+      meaning: 'density of the gas at the measurement',
+      dimension: 'density',
+      parameter: 'density',
+    },
+  },
+  forms: { W: ['*', 'W0', ['+', 'c', ['*', ['-', 1, 'c'], ['/', 'r2', 'r1']]]] },
+  core: {
+    W: ({
+      workOfBreathingPerLitre: W0,
+      constantShare: c,
+      atDensity: r2,
+      density: r1,
+    }: {
+      workOfBreathingPerLitre: EnergyPerVolume
+      constantShare: number
+      atDensity: Density
+      density: Density
+    }) => workAtDensity({ workOfBreathingPerLitre: W0, density: r1, constantShare: c }, r2),
+  },
+  conditions: ['the same ventilation', 'turbulent flow for the share that grows'],
+  source: 'litrebar-derivation',
+  place: 'resistance by parts',
+  cautions: ['regulator'],
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'All of the work taken to grow with the density',
+      instead: { W: ['*', 'W0', ['/', 'r2', 'r1']] },
+    },
+  ],
+  range: { W0: [300, 2000], c: [0, 0.6], r2: [2, 10], r1: [1, 6] },
+}
+
+/** Pressure ratio below which an orifice is choked. */
+export const criticalPressureRatioCard: Card<'b' | 'k'> = {
+  id: 'critical-pressure-ratio',
+  title: 'Pressure ratio below which an orifice is choked',
+  documents: 'criticalFlow',
+  result: 'b',
+  symbols: {
+    b: {
+      letter: 'b',
+      meaning: 'critical ratio, downstream over upstream pressure',
+      dimension: 'fraction',
+      parameter: 'criticalPressureRatio',
+    },
+    k: { letter: 'κ', meaning: 'ratio of heat capacities', dimension: 'fraction', parameter: 'heatCapacityRatio' },
+  },
+  forms: { b: ['^', ['/', 2, ['+', 'k', 1]], ['/', 'k', ['-', 'k', 1]]] },
+  core: {
+    b: ({ heatCapacityRatio: k }: { heatCapacityRatio: Fraction }) => criticalFlow(k),
+  },
+  conditions: ['ideal gas', 'absolute pressures'],
+  source: 'litrebar-derivation',
+  place: 'isentropic flow of an ideal gas',
+  cautions: ['regulator'],
+  range: { k: [1.1, 1.66] },
+}
+
+/** Drift of a pressure channel counts as work. */
+export const driftErrorCard: Card<'W' | 'dp' | 't' | 'f'> = {
+  id: 'drift-error',
+  title: 'Drift of a pressure channel counts as work',
+  documents: 'driftError',
+  result: 'W',
+  symbols: {
+    W: { letter: 'W', meaning: 'error of the work per litre', dimension: 'pressure', parameter: 'error' },
+    dp: {
+      letter: 'Δ',
+      subscript: 'p',
+      meaning: 'change of the zero',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'change',
+    },
+    t: { letter: 't', meaning: 'time that the change took', dimension: 'duration', parameter: 'during' },
+    f: { letter: 'f', meaning: 'breathing frequency', dimension: 'frequency', parameter: 'breathingFrequency' },
+  },
+  forms: { W: ['/', ['/', 'dp', 't'], ['*', 2, 'f']] },
+  core: {
+    W: ({
+      change: dp,
+      during: t,
+      breathingFrequency: f,
+    }: {
+      change: PressureDifference
+      during: Duration
+      breathingFrequency: Frequency
+    }) => driftError({ change: dp, during: t }, f),
+  },
+  conditions: ['steady drift', 'sinusoidal breath'],
+  source: 'litrebar-derivation',
+  place: 'integral over a closed loop',
+  cautions: ['regulator'],
+  range: { dp: [-200, 200], t: [10, 600], f: [0.1, 1] },
+}
