@@ -77,7 +77,7 @@ const share = (n: number) => n as Fraction
 
 /**
  * Kelvins by which a throttled temperature may differ. The vectors ask for 0.1, and come from the reference equation of each gas; the
- * equation of the library departs from that by as much as stated here (measured: air 0.13, oxygen 0.20, helium 0.21,
+ * equation of the library departs from that at these states by as much as stated here (measured: air 0.13, oxygen 0.20, helium 0.21,
  * mixtures with helium 0.19, for which the vectors allow 1).
  */
 const allowance: Readonly<Record<string, number>> = {

@@ -68,6 +68,7 @@ export function throttledTemperature(
   before: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
   after: AbsolutePressure,
 ): Temperature {
+  requireKeys('before', before, { pressure: true, temperature: true })
   requireWithin('before.pressure', before.pressure, supply)
   requireWithin('after', after, {
     above: 0,
@@ -256,6 +257,13 @@ export interface WarmedGas {
  * @source litrebar-derivation, one stream against a wall of one temperature
  */
 export function warmedGas(gas: WarmedGas): Temperature {
+  requireKeys('gas', gas, {
+    temperature: true,
+    wallTemperature: true,
+    conductance: true,
+    massFlow: true,
+    specificHeatCapacity: true,
+  })
   const { temperature, wallTemperature, massFlow, specificHeatCapacity } = gas
   requireWithin('gas.temperature', temperature, gasTemperature)
   requireWithin('gas.wallTemperature', wallTemperature, gasTemperature)
@@ -279,6 +287,7 @@ export function firstStageSurfaceTemperature(stage: {
   readonly conductance: ThermalConductance
   readonly waterTemperature: Temperature
 }): Temperature {
+  requireKeys('stage', stage, { heatFlow: true, conductance: true, waterTemperature: true })
   requireWithin('stage.heatFlow', stage.heatFlow, heat)
   requireWithin('stage.conductance', stage.conductance, conductance)
   requireWithin('stage.waterTemperature', stage.waterTemperature, water)

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarMass, temperatureAtEntropy } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -68,6 +68,7 @@ export function realCriticalFlow(
   mixture: Mixture,
   upstream: { readonly pressure: AbsolutePressure; readonly temperature: Temperature },
 ): CriticalFlow {
+  requireKeys('upstream', upstream, { pressure: true, temperature: true })
   const mass = molarMass(mixture)
   const start = gasState(mixture, { pressure: upstream.pressure, temperature: upstream.temperature })
   const massFlux = (ratio: number): number => {

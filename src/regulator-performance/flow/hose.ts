@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { molarGasConstant } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -85,8 +86,9 @@ export function hoseFlow(
   gas: HoseGas,
   state: { readonly upstreamPressure: AbsolutePressure; readonly massFlow: MassFlow },
 ): HoseFlow {
-  const { upstreamPressure, massFlow } = state
   requireHose(hose, gas)
+  requireKeys('state', state, { upstreamPressure: true, massFlow: true })
+  const { upstreamPressure, massFlow } = state
   requireWithin('state.upstreamPressure', upstreamPressure, pressure)
   requireWithin('state.massFlow', massFlow, flow)
   const line = lineOf(hose, gas)
@@ -173,6 +175,8 @@ function falling(from: number, to: number, f: (x: number) => number): number {
 }
 
 function requireHose(hose: Hose, gas: HoseGas): void {
+  requireKeys('hose', hose, { bore: true, length: true, roughness: false, fittings: false })
+  requireKeys('gas', gas, { molarMass: true, viscosity: true, temperature: true })
   requireWithin('hose.bore', hose.bore, bore)
   requireWithin('hose.length', hose.length, length)
   if (hose.roughness !== undefined) requireWithin('hose.roughness', hose.roughness, roughness)

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { molarGasConstant } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -21,6 +22,12 @@ export interface IdealUpstream {
   readonly heatCapacityRatio: Fraction
   readonly upstreamTemperature: Temperature
 }
+
+const upstreamKeys = {
+  molarMass: true,
+  heatCapacityRatio: true,
+  upstreamTemperature: true,
+} as const
 
 const molarMass: Accepted = { above: 0, atMost: 200, unit: gramPerMole, hint: '`molarMass` gives it.' }
 const temperature: Accepted = { atLeast: -150, atMost: 200, unit: celsius, hint: 'Check the temperature scale.' }
@@ -46,6 +53,7 @@ export function chokedMassFlow(
   orifice: Orifice,
   state: IdealUpstream & { readonly upstreamPressure: AbsolutePressure },
 ): MassFlow {
+  requireKeys('state', state, { ...upstreamKeys, upstreamPressure: true })
   requireWithin('state.upstreamPressure', state.upstreamPressure, pressure)
   return (state.upstreamPressure * chokedFlowPerPressure(orifice, state)) as MassFlow
 }
@@ -70,6 +78,7 @@ export function chokedSupplyPressure(
   orifice: Orifice,
   state: IdealUpstream & { readonly massFlow: MassFlow },
 ): AbsolutePressure {
+  requireKeys('state', state, { ...upstreamKeys, massFlow: true })
   requireWithin('state.massFlow', state.massFlow, flow)
   return (state.massFlow / chokedFlowPerPressure(orifice, state)) as AbsolutePressure
 }
@@ -94,6 +103,7 @@ export function idealOrificeFlow(
   orifice: Orifice,
   state: IdealUpstream & { readonly upstreamPressure: AbsolutePressure; readonly downstreamPressure: AbsolutePressure },
 ): OrificeFlow {
+  requireKeys('state', state, { ...upstreamKeys, upstreamPressure: true, downstreamPressure: true })
   const { upstreamPressure, downstreamPressure, heatCapacityRatio: k } = state
   requireOrifice(orifice)
   requireUpstream(state)

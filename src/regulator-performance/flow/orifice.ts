@@ -1,4 +1,4 @@
-import { requireWord } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -73,9 +73,15 @@ export function orificeFlow(
   state: OrificeState,
   options: { readonly gas?: 'real' | 'ideal' } = {},
 ): OrificeFlow {
-  const { mixture, upstreamPressure, upstreamTemperature, downstreamPressure } = state
-  requireWord('options.gas', options.gas ?? 'real', ['real', 'ideal'])
   requireOrifice(orifice)
+  requireKeys('state', state, {
+    mixture: true,
+    upstreamPressure: true,
+    upstreamTemperature: true,
+    downstreamPressure: true,
+  })
+  requireGasModel(options)
+  const { mixture, upstreamPressure, upstreamTemperature, downstreamPressure } = state
   requireWithin('state.upstreamPressure', upstreamPressure, upstream)
   requireWithin('state.downstreamPressure', downstreamPressure, downstream)
   requireWithin('state.downstreamPressure', downstreamPressure, {
@@ -103,6 +109,12 @@ export function orificeFlow(
   }
 }
 
+/** Refuses options that name no model of the gas. */
+export function requireGasModel(options: { readonly gas?: 'real' | 'ideal' }): void {
+  requireKeys('options', options, { gas: false })
+  requireWord('options.gas', options.gas ?? 'real', ['real', 'ideal'])
+}
+
 /** p/√(RT/M): what the flow factors are multiplied with, kg/(s·m²). */
 export function massFluxScale(mixture: Mixture, pressure: number, temperature: number): number {
   return pressure / Math.sqrt((gerg2008GasConstant * temperature) / molarMass(mixture))
@@ -110,6 +122,7 @@ export function massFluxScale(mixture: Mixture, pressure: number, temperature: n
 
 /** Refuses an orifice that is none. */
 export function requireOrifice(orifice: Orifice): void {
+  requireKeys('orifice', orifice, { area: true, dischargeCoefficient: true })
   requireWithin('orifice.area', orifice.area, area)
   requireWithin('orifice.dischargeCoefficient', orifice.dischargeCoefficient, coefficient)
 }

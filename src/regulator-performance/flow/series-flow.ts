@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import { type Mixture, molarMass, viscosity } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
@@ -11,7 +11,14 @@ import {
 } from '../../units/index.ts'
 import { criticalFlow, realCriticalFlow } from './critical-flow.ts'
 import { type Hose, type HoseGas, hoseFlow } from './hose.ts'
-import { flowFactor, idealRatioOfHeatCapacities, massFluxScale, type Orifice, requireOrifice } from './orifice.ts'
+import {
+  flowFactor,
+  idealRatioOfHeatCapacities,
+  massFluxScale,
+  type Orifice,
+  requireGasModel,
+  requireOrifice,
+} from './orifice.ts'
 
 /** One part of the way of the gas, by the name that results call it by. */
 export type FlowElement =
@@ -95,6 +102,7 @@ export function seriesFlow(
   options: { readonly gas?: 'real' | 'ideal' } = {},
 ): SeriesFlow {
   requireSeries(elements, state)
+  requireGasModel(options)
   const way = wayOf(elements, state, options.gas ?? 'real')
   const steps = mostPassed(way, state)
   const reached = march(way, state, steps.flow).pressures
@@ -223,7 +231,15 @@ function falling(from: number, to: number, f: (x: number) => number): number {
   return (low + high) / 2
 }
 
+const elementKeys: Readonly<Record<FlowElement['kind'], Readonly<Record<string, boolean>>>> = {
+  orifice: { kind: true, name: true, orifice: true },
+  'regulated orifice': { kind: true, name: true, orifice: true, outletPressure: true },
+  hose: { kind: true, name: true, hose: true },
+}
+
 function requireSeries(elements: readonly FlowElement[], state: SeriesState): void {
+  requireSome(elements)
+  requireKeys('state', state, { mixture: true, supplyPressure: true, temperature: true, downstreamPressure: true })
   requireWithin('state.supplyPressure', state.supplyPressure, pressure)
   requireWithin('state.downstreamPressure', state.downstreamPressure, {
     above: 0,
@@ -232,17 +248,23 @@ function requireSeries(elements: readonly FlowElement[], state: SeriesState): vo
     hint: 'Gas flows towards the lower pressure: exchange the two.',
   })
   elements.forEach((element, index) => {
+    const path = `elements[${index}]`
+    requireWord(`${path}.kind`, (element as FlowElement | undefined)?.kind, Object.keys(elementKeys))
+    requireKeys(path, element, elementKeys[element.kind])
     if (element.kind === 'hose') return
     requireOrifice(element.orifice)
     if (element.kind === 'orifice') return
-    requireWithin(`elements[${index}].outletPressure`, element.outletPressure, {
+    requireWithin(`${path}.outletPressure`, element.outletPressure, {
       above: state.downstreamPressure / bar.factor,
       atMost: 500,
       unit: bar,
       hint: 'Add the ambient pressure to the intermediate pressure.',
     })
   })
-  if (elements.length > 0) return
+}
+
+function requireSome(elements: readonly FlowElement[]): void {
+  if (Array.isArray(elements) && elements.length > 0) return
   throw new LitrebarError({
     code: 'input',
     argument: 'elements',

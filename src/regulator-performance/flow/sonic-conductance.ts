@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { molarGasConstant } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -62,6 +63,13 @@ export function conductedFlow(
     readonly referenceTemperature: Temperature
   },
 ): VolumeFlow {
+  requireKeys('valve', valve, { sonicConductance: true, criticalPressureRatio: true })
+  requireKeys('state', state, {
+    upstreamPressure: true,
+    downstreamPressure: true,
+    upstreamTemperature: true,
+    referenceTemperature: true,
+  })
   const { upstreamPressure, downstreamPressure, upstreamTemperature, referenceTemperature } = state
   requireWithin('valve.sonicConductance', valve.sonicConductance, conductance)
   requireWithin('valve.criticalPressureRatio', valve.criticalPressureRatio, ratio)
@@ -99,6 +107,7 @@ export function conductanceOfOrifice(
   },
 ): ValveFlow {
   requireOrifice(orifice)
+  requireKeys('reference', reference, { density: true, temperature: true, molarMass: true, heatCapacityRatio: true })
   requireWithin('reference.density', reference.density, density)
   requireWithin('reference.temperature', reference.temperature, temperature)
   requireWithin('reference.molarMass', reference.molarMass, molarMass)

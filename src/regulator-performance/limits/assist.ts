@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { leastSquares } from '../../uncertainty/least-squares.ts'
 import {
   type Accepted,
@@ -58,6 +58,8 @@ export function fittedAssist(
   inhalation: { readonly flow: LogColumn; readonly pressure: LogColumn },
   options: { readonly crackingPressure?: PressureDifference } = {},
 ): FittedAssist {
+  requireKeys('inhalation', inhalation, { flow: true, pressure: true })
+  requireKeys('options', options, { crackingPressure: false })
   const { flow, pressure } = inhalation
   const { crackingPressure: known } = options
   requireColumns({ flow, pressure }, 'inhalation')

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type Accepted,
   type Duration,
@@ -40,6 +41,7 @@ export function driftError(
   drift: { readonly change: PressureDifference; readonly during: Duration },
   breathingFrequency: Frequency,
 ): EnergyPerVolume {
+  requireKeys('drift', drift, { change: true, during: true })
   requireWithin('drift.change', drift.change, anyPressure)
   requireWithin('drift.during', drift.during, lasting)
   requireWithin('breathingFrequency', breathingFrequency, frequency)
@@ -81,6 +83,13 @@ export interface LagError {
  * late.relativeError.toFixed(3) // => '-0.042'
  */
 export function lagError(channel: LaggingChannel): LagError {
+  requireKeys('channel', channel, {
+    resistivePressure: true,
+    elasticPressure: true,
+    delay: false,
+    timeConstant: false,
+    breathingFrequency: true,
+  })
   const { resistivePressure, elasticPressure, breathingFrequency } = channel
   requireWithin('channel.resistivePressure', resistivePressure, anyPressure)
   requireWithin('channel.elasticPressure', elasticPressure, anyPressure)
@@ -168,6 +177,13 @@ export interface WorkUncertainty {
  * inUnit(parts.combined, joulePerLitre).toFixed(4) // => '0.0090'
  */
 export function workUncertainty(input: WorkUncertaintyInput): WorkUncertainty {
+  requireKeys('input', input, {
+    workOfBreathingPerLitre: true,
+    pressureGain: true,
+    pressureNoise: true,
+    samplesPerBreath: true,
+    breaths: false,
+  })
   const { workOfBreathingPerLitre, pressureGain, pressureNoise, samplesPerBreath, breaths } = input
   requireWithin('input.workOfBreathingPerLitre', workOfBreathingPerLitre, {
     unit: joulePerLitre,
@@ -181,6 +197,7 @@ export function workUncertainty(input: WorkUncertaintyInput): WorkUncertainty {
   })
   requireWithin('input.samplesPerBreath', samplesPerBreath, { atLeast: 20, unit: one, hint: 'Sample more often.' })
   if (breaths !== undefined) {
+    requireKeys('input.breaths', breaths, { spread: true, count: true })
     requireWithin('input.breaths.spread', breaths.spread, {
       atLeast: 0,
       unit: joulePerLitre,

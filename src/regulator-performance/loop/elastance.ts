@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { leastSquares } from '../../uncertainty/least-squares.ts'
 import {
   type Accepted,
@@ -7,6 +7,9 @@ import {
   type FlowResistance,
   type Frequency,
   type Inertance,
+  kilopascalPerLitre,
+  kilopascalSecondPerLitre,
+  kilopascalSecondSquaredPerLitre,
   litre,
   type PressureDifference,
   perMinute,
@@ -32,6 +35,9 @@ export interface LoadedBreath {
 
 const frequency: Accepted = { above: 0, atMost: 200, unit: perMinute, hint: 'State breaths per minute.' }
 const breath: Accepted = { above: 0, atMost: 10, unit: litre, hint: 'State the volume of one breath.' }
+const anyResistance: Accepted = { unit: kilopascalSecondPerLitre, hint: 'Give 0 for none.' }
+const anyElastance: Accepted = { unit: kilopascalPerLitre, hint: 'Give 0 for none.' }
+const anyInertance: Accepted = { unit: kilopascalSecondSquaredPerLitre, hint: 'Give 0 for none.' }
 
 /**
  * What a linear load does to a sinusoidal breath: net work from its resistance alone, and an apparent elastance that inertance lowers.
@@ -49,6 +55,11 @@ export function loadedBreath(
   load: LinearLoad,
   setting: { readonly tidalVolume: Volume; readonly breathingFrequency: Frequency },
 ): LoadedBreath {
+  requireKeys('load', load, { resistance: true, elastance: true, inertance: true })
+  requireWithin('load.resistance', load.resistance, anyResistance)
+  requireWithin('load.elastance', load.elastance, anyElastance)
+  requireWithin('load.inertance', load.inertance, anyInertance)
+  requireKeys('setting', setting, { tidalVolume: true, breathingFrequency: true })
   requireWithin('setting.tidalVolume', setting.tidalVolume, breath)
   requireWithin('setting.breathingFrequency', setting.breathingFrequency, frequency)
   const angular = 2 * Math.PI * setting.breathingFrequency
@@ -75,16 +86,19 @@ export function loadedBreath(
 export function elastanceAndInertance(
   measurements: readonly { readonly breathingFrequency: Frequency; readonly apparentElastance: Elastance }[],
 ): { readonly elastance: Elastance; readonly inertance: Inertance } {
-  if (measurements.length < 2) {
+  if (!Array.isArray(measurements) || measurements.length < 2) {
     throw new LitrebarError({
       code: 'input',
       argument: 'measurements',
-      value: `${measurements.length} measurements`,
+      value: Array.isArray(measurements) ? `${measurements.length} measurements` : 'no list',
       expected: 'at least 2',
       hint: 'At one frequency only their difference shows: measure at another.',
     })
   }
-  const rows = measurements.map(({ breathingFrequency }, index) => {
+  const rows = measurements.map((one, index) => {
+    requireKeys(`measurements[${index}]`, one, { breathingFrequency: true, apparentElastance: true })
+    const { breathingFrequency, apparentElastance } = one
+    requireWithin(`measurements[${index}].apparentElastance`, apparentElastance, anyElastance)
     requireWithin(`measurements[${index}].breathingFrequency`, breathingFrequency, frequency)
     return [1, -((2 * Math.PI * breathingFrequency) ** 2)]
   })

@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type Acceleration,
   type Accepted,
@@ -49,6 +50,7 @@ const gravity: Accepted = { above: 9.7, below: 9.9, unit: metrePerSecondSquared,
  * inUnit(hydrostaticImbalance(head), centimetreOfWater).toFixed(2) // => '10.25'
  */
 export function hydrostaticImbalance(head: HydrostaticHead): PressureDifference {
+  requireKeys('head', head, { height: true, waterDensity: true, gravity: true })
   requireWithin('head.height', head.height, height)
   requireWithin('head.waterDensity', head.waterDensity, waterDensity)
   requireWithin('head.gravity', head.gravity, gravity)

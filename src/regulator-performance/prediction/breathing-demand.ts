@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, type Fraction, litrePerMinute, one, requireWithin, type VolumeFlow } from '../../units/index.ts'
 
 /** Peak of what sinusoidal breathers draw together. */
@@ -33,7 +34,10 @@ export function peakDemand(
   second?: { readonly shift: Fraction } | 'random',
 ): PeakDemand {
   requireWithin('respiratoryMinuteVolume', respiratoryMinuteVolume, ventilation)
-  if (second !== undefined && second !== 'random') requireWithin('second.shift', second.shift, phase)
+  if (second !== undefined && second !== 'random') {
+    requireKeys('second', second, { shift: true })
+    requireWithin('second.shift', second.shift, phase)
+  }
   const factor =
     second === undefined
       ? 1

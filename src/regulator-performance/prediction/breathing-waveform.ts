@@ -1,3 +1,4 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import {
   type Accepted,
   type Duration,
@@ -124,6 +125,7 @@ export function breathingSeries(
   sampling: { readonly breaths: number; readonly samplesPerBreath: number },
 ): BreathingSeries {
   requireSetting(setting)
+  requireKeys('sampling', sampling, { breaths: true, samplesPerBreath: true })
   requireCount('sampling.breaths', sampling.breaths, 1)
   requireCount('sampling.samplesPerBreath', sampling.samplesPerBreath, 3)
   const rows = sampling.breaths * sampling.samplesPerBreath + 1
@@ -163,13 +165,19 @@ function trapezoid(at: number, ramp: number): { readonly done: number; readonly 
 }
 
 function requireSetting(setting: BreathingSetting): void {
+  requireKeys('setting', setting, { tidalVolume: true, breathingFrequency: true, waveform: true })
   requireWithin('setting.tidalVolume', setting.tidalVolume, tidalVolume)
   requireWithin('setting.breathingFrequency', setting.breathingFrequency, breathingFrequency)
   requireWaveform(setting.waveform)
 }
 
 function requireWaveform(waveform: Waveform): void {
-  if (waveform.shape === 'sinusoid') return
+  requireWord('waveform.shape', (waveform as Waveform | undefined)?.shape, ['sinusoid', 'trapezoid'])
+  if (waveform.shape === 'sinusoid') {
+    requireKeys('waveform', waveform, { shape: true })
+    return
+  }
+  requireKeys('waveform', waveform, { shape: true, inhalationShare: true, rampShare: true })
   requireWithin('waveform.inhalationShare', waveform.inhalationShare, inhalationShare)
   requireWithin('waveform.rampShare', waveform.rampShare, rampShare)
 }

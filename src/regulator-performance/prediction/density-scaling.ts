@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import { type BreathedGas, molarDensity, molarMass, viscosity } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { coverageFactor, effectiveDegreesOfFreedom } from '../../uncertainty/index.ts'
@@ -46,6 +46,7 @@ export function workAtDensity(
   },
   atDensity: Density,
 ): EnergyPerVolume {
+  requireKeys('measured', measured, { workOfBreathingPerLitre: true, density: true, constantShare: true })
   const { workOfBreathingPerLitre: work, constantShare } = measured
   requireWithin('measured.workOfBreathingPerLitre', work, anyWork)
   requireWithin('measured.density', measured.density, density)
@@ -124,6 +125,9 @@ export function predictedWork(
   options: PredictionOptions,
 ): WorkPrediction {
   requireMeasurements(measurements)
+  requireBreathedGas('target', target)
+  requireKeys('options', options, { laminarShare: true, extrapolate: false })
+  requireWord('options.extrapolate', options.extrapolate ?? false, [true, false])
   const measured = measurements.map(({ gas }) => propertiesOf(gas))
   const aim = propertiesOf(target)
   const reach = reachOf(
@@ -265,17 +269,29 @@ function findingsOf(prediction: Prediction, reach: number, shareOfLaminar: numbe
   return findings
 }
 
+/** Refuses a gas with a key too many or too few. */
+export function requireBreathedGas(path: string, gas: BreathedGas): void {
+  requireKeys(path, gas, { mixture: true, pressure: true, temperature: true })
+}
+
 function requireMeasurements(measurements: readonly WorkInGas[]): void {
-  if (measurements.length < 3) {
+  if (!Array.isArray(measurements) || measurements.length < 3) {
     throw new LitrebarError({
       code: 'input',
       argument: 'measurements',
-      value: `${measurements.length} measurements`,
+      value: Array.isArray(measurements) ? `${measurements.length} measurements` : 'no list',
       expected: 'at least 3',
       hint: 'Two densities fix the line and leave nothing to judge it by: measure at a third.',
     })
   }
-  measurements.forEach(({ workOfBreathingPerLitre, standardUncertainty }, index) => {
+  measurements.forEach((one, index) => {
+    requireKeys(`measurements[${index}]`, one, {
+      gas: true,
+      workOfBreathingPerLitre: true,
+      standardUncertainty: false,
+    })
+    requireBreathedGas(`measurements[${index}].gas`, one.gas)
+    const { workOfBreathingPerLitre, standardUncertainty } = one
     requireWithin(`measurements[${index}].workOfBreathingPerLitre`, workOfBreathingPerLitre, anyWork)
     if (standardUncertainty !== undefined) {
       requireWithin(`measurements[${index}].standardUncertainty`, standardUncertainty, positiveWork)

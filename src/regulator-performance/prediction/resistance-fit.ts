@@ -1,8 +1,9 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import { type Fit, leastSquares } from '../../uncertainty/least-squares.ts'
 import {
   type EnergyPerVolume,
   type FlowResistance,
+  joulePerLitre,
   litrePerSecond,
   type PressureDifference,
   type QuadraticFlowResistance,
@@ -41,9 +42,16 @@ export interface FittedResistance extends ResistanceParts {
  * inUnit(fit.crackingPressure, millibar).toFixed(1) // => '2.6'
  */
 export function resistanceFit(measurements: readonly ResistanceMeasurement[], of: 'half' | 'breath'): FittedResistance {
-  requireEnough(measurements.length)
+  requireEnough(measurements)
+  requireWord('of', of, ['half', 'breath'])
   const halves = of === 'breath' ? 2 : 1
-  const rows = measurements.map(({ peakFlow: q }, index) => {
+  const rows = measurements.map((one, index) => {
+    requireKeys(`measurements[${index}]`, one, { peakFlow: true, workPerLitre: true })
+    const { peakFlow: q, workPerLitre } = one
+    requireWithin(`measurements[${index}].workPerLitre`, workPerLitre, {
+      unit: joulePerLitre,
+      hint: 'State a measured work per litre.',
+    })
     requireWithin(`measurements[${index}].peakFlow`, q, {
       above: 0,
       unit: litrePerSecond,
@@ -77,12 +85,12 @@ function partsOf([cracking = 0, laminar = 0, turbulent = 0]: readonly number[]):
   }
 }
 
-function requireEnough(count: number): void {
-  if (count >= 3) return
+function requireEnough(measurements: readonly ResistanceMeasurement[]): void {
+  if (Array.isArray(measurements) && measurements.length >= 3) return
   throw new LitrebarError({
     code: 'input',
     argument: 'measurements',
-    value: `${count} measurements`,
+    value: Array.isArray(measurements) ? `${measurements.length} measurements` : 'no list',
     expected: 'at least 3',
     hint: 'Three parts need three ventilations; more give their uncertainty.',
   })

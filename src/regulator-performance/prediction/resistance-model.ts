@@ -1,8 +1,11 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type Accepted,
   type EnergyPerVolume,
   type FlowResistance,
   kilopascal,
+  kilopascalSecondPerLitre,
+  kilopascalSecondSquaredPerLitreSquared,
   litrePerSecond,
   one,
   type PressureDifference,
@@ -94,6 +97,9 @@ export function resistiveWork(
   peakFlow: VolumeFlow,
 ): ResistiveWork {
   requireWithin('peakFlow', peakFlow, flow)
+  requireKeys('parts', parts, { inhalation: true, exhalation: true })
+  requireParts('parts.inhalation', parts.inhalation)
+  requireParts('parts.exhalation', parts.exhalation)
   const inhalation = halfWork(parts.inhalation, peakFlow)
   const exhalation = halfWork(parts.exhalation, peakFlow)
   return {
@@ -103,6 +109,17 @@ export function resistiveWork(
     inhalationPressure: -peakOf(parts.inhalation, peakFlow) as PressureDifference,
     exhalationPressure: peakOf(parts.exhalation, peakFlow) as PressureDifference,
   }
+}
+
+const anyCracking: Accepted = { unit: kilopascal, hint: 'Give 0 for none.' }
+const anyLaminar: Accepted = { unit: kilopascalSecondPerLitre, hint: 'Give 0 for none.' }
+const anyTurbulent: Accepted = { unit: kilopascalSecondSquaredPerLitreSquared, hint: 'Give 0 for none.' }
+
+function requireParts(path: string, parts: ResistanceParts): void {
+  requireKeys(path, parts, { crackingPressure: true, laminarResistance: true, turbulentResistance: true })
+  requireWithin(`${path}.crackingPressure`, parts.crackingPressure, anyCracking)
+  requireWithin(`${path}.laminarResistance`, parts.laminarResistance, anyLaminar)
+  requireWithin(`${path}.turbulentResistance`, parts.turbulentResistance, anyTurbulent)
 }
 
 function halfWork(parts: ResistanceParts, q: number): number {
@@ -129,6 +146,7 @@ export function loopShape(half: {
   readonly workPerLitre: EnergyPerVolume
   readonly peakPressure: PressureDifference
 }): LoopShape {
+  requireKeys('half', half, { workPerLitre: true, peakPressure: true })
   requireWithin('half.peakPressure', half.peakPressure, peak)
   requireWithin('half.workPerLitre', half.workPerLitre, { unit: kilopascal, hint: 'State the net work of the half.' })
   const shapeFactor = (2 * half.workPerLitre) / half.peakPressure

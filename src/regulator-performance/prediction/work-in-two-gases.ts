@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { molarDensity, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
@@ -11,7 +11,7 @@ import {
   requireWithin,
 } from '../../units/index.ts'
 import type { LoopFinding } from '../loop/loop-finding.ts'
-import { requireReach, type WorkInGas, workAtDensity } from './density-scaling.ts'
+import { requireBreathedGas, requireReach, type WorkInGas, workAtDensity } from './density-scaling.ts'
 
 /** Work of two measurements in two gases, compared as if both had been breathed in the gas of the first. */
 export interface WorkInTwoGases {
@@ -77,6 +77,7 @@ export function workInTwoGases(
   },
 ): WorkInTwoGases {
   requireKeys('options', options, { constantShare: true, extrapolate: false })
+  requireWord('options.extrapolate', options.extrapolate ?? false, [true, false])
   const { from, to } = requireShare(options.constantShare)
   requireMeasured('first', first)
   requireMeasured('second', second)
@@ -135,7 +136,7 @@ function requireShare(given: { readonly from: number; readonly to: number } | 'u
 
 function requireMeasured(path: string, measured: MeasuredInGas): void {
   requireKeys(path, measured, { gas: true, workOfBreathingPerLitre: true, standardUncertainty: true })
-  requireKeys(`${path}.gas`, measured.gas, { mixture: true, pressure: true, temperature: true })
+  requireBreathedGas(`${path}.gas`, measured.gas)
   requireWithin(`${path}.workOfBreathingPerLitre`, measured.workOfBreathingPerLitre, work)
   requireWithin(`${path}.standardUncertainty`, measured.standardUncertainty, uncertainty)
 }

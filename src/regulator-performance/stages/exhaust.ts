@@ -1,3 +1,4 @@
+import { requireKeys } from '../../errors/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type Accepted,
@@ -55,6 +56,13 @@ export function exhaustPressure(exhaust: ExhaustValve): {
   readonly pressure: PressureDifference
   readonly cautions: readonly CautionId[]
 } {
+  requireKeys('exhaust', exhaust, {
+    openingPressure: true,
+    area: true,
+    dischargeCoefficient: true,
+    flow: true,
+    gasDensity: true,
+  })
   requireWithin('exhaust.openingPressure', exhaust.openingPressure, opening)
   requireWithin('exhaust.area', exhaust.area, area)
   requireWithin('exhaust.dischargeCoefficient', exhaust.dischargeCoefficient, coefficient)

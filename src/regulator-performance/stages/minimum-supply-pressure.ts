@@ -1,9 +1,11 @@
+import { requireKeys } from '../../errors/index.ts'
 import { gerg2008GasConstant, type Mixture, molarDensity, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
   bar,
+  celsius,
   litrePerSecond,
   type MassFlow,
   type PressureDifference,
@@ -11,7 +13,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../../units/index.ts'
-import { type Orifice, orificeFlow } from '../flow/orifice.ts'
+import { type Orifice, orificeFlow, requireGasModel } from '../flow/orifice.ts'
 
 /** What a first stage has to deliver, and through what. */
 export interface SupplyDemand {
@@ -57,6 +59,7 @@ const margin: Accepted = {
   unit: bar,
   hint: 'State the pressure that the stage needs above its outlet.',
 }
+const gasTemperature: Accepted = { atLeast: -150, atMost: 100, unit: celsius, hint: 'Check the temperature scale.' }
 const highest = 500e5
 
 /**
@@ -73,8 +76,9 @@ export function minimumSupplyPressure(
   demand: SupplyDemand,
   options: { readonly gas?: 'real' | 'ideal' } = {},
 ): MinimumSupplyPressure {
-  const { orifice, mixture, supplyTemperature, ambientPressure } = demand
   requireDemand(demand)
+  requireGasModel(options)
+  const { orifice, mixture, supplyTemperature, ambientPressure } = demand
   const needed = demandedMassFlow(demand, options)
   const outlet = (ambientPressure + demand.intermediatePressure) as AbsolutePressure
   const regulating = outlet + demand.regulatingMargin
@@ -123,10 +127,20 @@ export function demandedMassFlow(
 }
 
 /** Refuses a demand whose numbers cannot be meant. */
-export function requireDemand(
-  demand: Pick<SupplyDemand, 'ambientPressure' | 'peakFlow' | 'intermediatePressure' | 'regulatingMargin'>,
-): void {
+export function requireDemand(demand: SupplyDemand): void {
+  requireKeys('demand', demand, {
+    orifice: true,
+    mixture: true,
+    supplyTemperature: true,
+    breathingGasTemperature: true,
+    ambientPressure: true,
+    peakFlow: true,
+    intermediatePressure: true,
+    regulatingMargin: true,
+  })
   requireWithin('demand.ambientPressure', demand.ambientPressure, ambient)
+  requireWithin('demand.supplyTemperature', demand.supplyTemperature, gasTemperature)
+  requireWithin('demand.breathingGasTemperature', demand.breathingGasTemperature, gasTemperature)
   requireWithin('demand.peakFlow', demand.peakFlow, peak)
   requireWithin('demand.intermediatePressure', demand.intermediatePressure, intermediate)
   requireWithin('demand.regulatingMargin', demand.regulatingMargin, margin)

@@ -1,3 +1,4 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { CautionId, Reason } from '../../references/index.ts'
 import {
   type Acceleration,
@@ -110,6 +111,15 @@ export function crackingPressure(valve: DemandValve, intermediatePressure: Press
 }
 
 function requireValve(valve: DemandValve): void {
+  requireKeys('valve', valve, {
+    seat: true,
+    springForce: true,
+    orificeArea: true,
+    balancedShare: true,
+    leverRatio: true,
+    diaphragmArea: true,
+  })
+  requireWord('valve.seat', valve.seat, ['downstream', 'upstream'])
   requireWithin('valve.springForce', valve.springForce, force)
   requireWithin('valve.orificeArea', valve.orificeArea, orifice)
   requireWithin('valve.balancedShare', valve.balancedShare, share)
@@ -140,6 +150,7 @@ export function pilotOpening(valve: PilotOperated): {
   readonly crackingPressure: PressureDifference
   readonly bleedPressure: PressureDifference
 } {
+  requireKeys('valve', valve, { pilotCrackingPressure: true, areaRatio: true, intermediatePressure: true })
   requireWithin('valve.pilotCrackingPressure', valve.pilotCrackingPressure, effort)
   requireWithin('valve.areaRatio', valve.areaRatio, {
     above: 1,
@@ -211,6 +222,13 @@ export interface AttitudeEffect {
  * }).leaks // => true
  */
 export function attitudeEffect(attitude: Attitude): AttitudeEffect {
+  requireKeys('attitude', attitude, {
+    diaphragmBelowExhaust: true,
+    waterDensity: true,
+    gravity: true,
+    crackingPressure: true,
+    exhaustPressure: true,
+  })
   requireWithin('attitude.diaphragmBelowExhaust', attitude.diaphragmBelowExhaust, height)
   requireWithin('attitude.waterDensity', attitude.waterDensity, density)
   requireWithin('attitude.gravity', attitude.gravity, gravity)

@@ -1,8 +1,14 @@
-import { faultOfRow, LitrebarError, requireRows, rowCodes } from '../../errors/index.ts'
+import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Accepted, bar, requireWithin } from '../../units/index.ts'
 import { criticalFlow, realCriticalFlow } from '../flow/critical-flow.ts'
-import { flowFactor, idealRatioOfHeatCapacities, massFluxScale, requireOrifice } from '../flow/orifice.ts'
+import {
+  flowFactor,
+  idealRatioOfHeatCapacities,
+  massFluxScale,
+  requireGasModel,
+  requireOrifice,
+} from '../flow/orifice.ts'
 import { demandedMassFlow, requireDemand, type SupplyDemand } from './minimum-supply-pressure.ts'
 
 /** Everything about a supply and its demand but the two pressures that a map runs over. */
@@ -42,9 +48,20 @@ export function compileSupply(
   supply: MappedSupply,
   options: { readonly maximumPressure: AbsolutePressure; readonly gas?: 'real' | 'ideal' },
 ): CompiledSupply {
-  const { mixture, supplyTemperature: temperature, orifice } = supply
+  requireKeys('options', options, { maximumPressure: true, gas: false })
   const { maximumPressure, gas = 'real' } = options
+  requireGasModel({ gas })
+  requireKeys('supply', supply, {
+    orifice: true,
+    mixture: true,
+    supplyTemperature: true,
+    breathingGasTemperature: true,
+    peakFlow: true,
+    intermediatePressure: true,
+    regulatingMargin: true,
+  })
   requireDemand({ ...supply, ambientPressure: 1e5 as AbsolutePressure })
+  const { mixture, supplyTemperature: temperature, orifice } = supply
   requireOrifice(orifice)
   requireWithin('options.maximumPressure', maximumPressure, {
     atLeast: 10,

@@ -1,3 +1,5 @@
+import { requireKeys } from '../../errors/index.ts'
+import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, CautionId, Reason } from '../../references/index.ts'
 import {
   type Accepted,
@@ -62,12 +64,19 @@ const size: Accepted = { above: 0, atMost: 500, unit: millimetre, hint: 'Measure
  * @source litrebar-derivation, thin ring of constant volume; bands common-practice
  */
 export function oRingFit(ring: ORingInGroove): ORingFit {
+  requireKeys('ring', ring, {
+    sectionDiameter: true,
+    insideDiameter: true,
+    grooveDiameter: true,
+    grooveWidth: true,
+    glandDepth: true,
+  })
   for (const [name, value] of Object.entries(ring)) requireWithin(`ring.${name}`, value as number, size)
   const stretch = (ring.grooveDiameter - ring.insideDiameter) / ring.insideDiameter
   const section = ring.sectionDiameter / Math.sqrt(1 + stretch)
   const squeeze = (section - ring.glandDepth) / section
   const fill = ((Math.PI / 4) * section * section) / (ring.grooveWidth * ring.glandDepth)
-  const because = (Object.keys(oRingBands) as (keyof typeof oRingBands)[]).flatMap((name): Reason[] => {
+  const against = (Object.keys(oRingBands) as (keyof typeof oRingBands)[]).flatMap((name): Reason[] => {
     const { atLeast, atMost, source } = oRingBands[name]
     const value = { stretch, squeeze, fill }[name]
     if (value >= atLeast && value <= atMost) return []
@@ -87,8 +96,7 @@ export function oRingFit(ring: ORingInGroove): ORingFit {
     fill: fill as Fraction,
     judged: {
       value: squeeze as Fraction,
-      verdict: because.length === 0 ? 'within' : 'beyond',
-      because,
+      ...verdictFrom({ against, doubts: [] }),
       cautions: ['regulator'],
       sources: ['common-practice'],
     },
@@ -124,6 +132,7 @@ export function seatLeak(creep: {
   readonly during: Quantity<'duration'>
   readonly statedAt: Quantity<'pressure', 'absolute'>
 }): VolumeFlow {
+  requireKeys('creep', creep, { volume: true, rise: true, during: true, statedAt: true })
   requireWithin('creep.volume', creep.volume, volume)
   requireWithin('creep.statedAt', creep.statedAt, temperaturePressure)
   requireWithin('creep.rise', creep.rise, rise)
@@ -149,6 +158,7 @@ export function reliefArea(failure: {
   readonly supplyPressure: Quantity<'pressure', 'absolute'>
   readonly reliefPressure: Quantity<'pressure', 'absolute'>
 }): { readonly area: Area; readonly cautions: readonly CautionId[] } {
+  requireKeys('failure', failure, { orificeArea: true, supplyPressure: true, reliefPressure: true })
   requireWithin('failure.orificeArea', failure.orificeArea, orifice)
   requireWithin('failure.supplyPressure', failure.supplyPressure, high)
   requireWithin('failure.reliefPressure', failure.reliefPressure, low)
@@ -181,6 +191,7 @@ export function preload(thread: {
   readonly diameter: Length
   readonly nutFactor: Fraction
 }): Preload {
+  requireKeys('thread', thread, { torque: true, diameter: true, nutFactor: true })
   requireWithin('thread.torque', thread.torque, torque)
   requireWithin('thread.diameter', thread.diameter, size)
   requireWithin('thread.nutFactor', thread.nutFactor, nut)
