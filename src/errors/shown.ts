@@ -8,7 +8,8 @@ export function shown(given: unknown): string {
   if (given === undefined) return 'missing'
   if (typeof given === 'string') return `'${given.slice(0, longestText)}'`
   if (Object(given) === given) return Array.isArray(given) ? 'a list' : `some ${typeof given}`
-  return String(given as number | symbol | null)
+  // eslint-disable-next-line @typescript-eslint/no-base-to-string -- no object comes as far as this
+  return String(given)
 }
 
 const longestText = 60

@@ -74,7 +74,7 @@ export function randomDesign<Name extends string>(
  * @source mckay-1979
  * @example
  * const { a } = latinHypercube({ a: { from: 0, to: 4 } }, { count: 4, seed: 1 })
- * [...a].map(Math.floor).sort() // => [0, 1, 2, 3]
+ * Array.from(a).map(Math.floor).sort() // => [0, 1, 2, 3]
  */
 export function latinHypercube<Name extends string>(
   ranges: InputRanges<Name>,

@@ -29,8 +29,8 @@ const share: Accepted = { atLeast: 0, atMost: 1, unit: one, hint: 'Give 95 per c
  * @throws LitrebarError `range` for a share; `input` for a column without a value or with an infinite one
  * @source hyndman-fan-1996, definition 7
  * @example
- * const summary = summaryOf(Float64Array.of(3, 1, Number.NaN, 2))
- * [summary.count, summary.missing, summary.mean, summary.quantiles[2]] // => [3, 1, 2, 2]
+ * const found = summaryOf(Float64Array.of(3, 1, Number.NaN, 2))
+ * const row = [found.count, found.missing, found.mean, found.quantiles[2]] // => [3, 1, 2, 2]
  */
 export function summaryOf(column: Float64Array, quantiles: readonly number[] = shares): ValueSummary {
   if (!(column instanceof Float64Array)) throw refused('column', shown(column), 'a Float64Array')

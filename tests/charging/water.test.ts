@@ -363,7 +363,7 @@ test('bad input is refused by its name', () => {
     ],
   }
   const train = trainOf(chain)
-  expect(refused(() => separatedWater(trainOf({ ...chain, separators: [[330, 30]] })))).toBe(
+  expect(refused(() => separatedWater(trainOf({ ...chain, separators: [[360, 30]] })))).toBe(
     'outside-validity train.separators[0].pressure',
   )
   expect(refused(() => separatedWater({ ...train, separators: [] }))).toBe('input train.separators')

@@ -91,8 +91,9 @@ export function fingerprint(value: unknown, depth = 0): string {
     return typeof value === 'symbol' ? 'symbol' : String(value)
   return `{${Reflect.ownKeys(value)
     .map((key) => {
-      const { get, value: part } = Object.getOwnPropertyDescriptor(value, key) ?? {}
-      return `${String(key)}:${get === undefined ? fingerprint(part, depth + 1) : 'getter'}`
+      const descriptor = Object.getOwnPropertyDescriptor(value, key)
+      const part: unknown = descriptor?.value
+      return `${String(key)}:${descriptor !== undefined && 'value' in descriptor ? fingerprint(part, depth + 1) : 'getter'}`
     })
     .join()}}`
 }

@@ -133,8 +133,8 @@ test.each([
 
 test.each([232, null, undefined, {}, ['1 bar'], 1n])('refuses %s, which is no text', (text) => {
   const refusal = expect.objectContaining({ code: 'input', argument: 'text' }) as Error
-  expect(() => parseQuantity(text as unknown as string, 'gauge pressure')).toThrow(refusal)
-  expect(() => parseUnit(text as unknown as string, 'pressure')).toThrow(refusal)
+  expect(() => parseQuantity(text as string, 'gauge pressure')).toThrow(refusal)
+  expect(() => parseUnit(text as string, 'pressure')).toThrow(refusal)
 })
 
 test('groups of digits are counted from the right, and a long number costs what its length costs', () => {

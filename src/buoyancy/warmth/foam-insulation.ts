@@ -100,7 +100,7 @@ export const wornFoamShare: { readonly low: number; readonly high: number } = { 
  *   gasConductivity: measure(0.026, wattPerMetreKelvin),
  *   rubberConductivity: measure(0.19, wattPerMetreKelvin),
  * }
- * foamConductivity(foam).toFixed(4) // => '0.0510'
+ * foamConductivity(foam).toFixed(4) // => '0.0508'
  */
 export function foamConductivity(foam: FoamCells): ThermalConductivity {
   requireKeys('foam', foam, { gasFraction: true, gasConductivity: true, rubberConductivity: true })

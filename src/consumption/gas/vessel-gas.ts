@@ -13,7 +13,6 @@ import {
   type Accepted,
   type Amount,
   bar,
-  barLitre,
   type InternalVolume,
   litre,
   type Mass,
@@ -109,11 +108,6 @@ export function atPressure(contents: GasContents, pressure: AbsolutePressure): G
 /** A pressure in words, for an error. */
 export function inBar(pascals: number): string {
   return `${String(Number((pascals / bar.factor).toPrecision(6)))} bar`
-}
-
-/** A product of pressure and volume in words, for an error. */
-export function inBarLitres(pascalCubicMetres: number): string {
-  return `${String(Number((pascalCubicMetres / barLitre.factor).toPrecision(6)))} bar·L`
 }
 
 const modelWords = ['real', 'ideal'] as const

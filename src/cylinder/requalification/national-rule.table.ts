@@ -60,7 +60,7 @@ const british = {
   status: 'secondary',
   source: 'hse-cylinders',
   place: 'practice since September 2002; the scheme of the diving industry, not law',
-  edition: 'as copied',
+  edition: '2009 and revision 1, read in a copy',
 } as const
 const told = {
   status: 'secondary',

@@ -113,7 +113,7 @@ export const requalificationNotes: readonly RequalificationNote[] = [
     text: 'older standards of periodic inspection: EN 1968 steel, EN 1802 aluminium, EN ISO 11623 composite',
     source: 'hse-cylinders',
     place: 'sheet on diving cylinders',
-    edition: 'as copied',
+    edition: '2009 and revision 1, read in a copy',
   },
   { id: 'standards-replaced', text: 'EN ISO 18119:2018 replaced EN 1968:2002 and EN 1802:2002', ...federation },
   {

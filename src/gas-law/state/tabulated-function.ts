@@ -53,7 +53,7 @@ const optionKeys = { temperature: true, pressure: true, tolerance: true, errorOf
  * } as const
  * const table = tabulated((pressure, temperature) => viscosity(nitrox(0.32), { pressure, temperature }), box)
  * const found = tabulatedValue(table, absolute(200, bar), temperatureOf(20, celsius))
- * inUnit(found as Viscosity, micropascalSecond).toFixed(2) // => '24.38'
+ * inUnit(found as Viscosity, micropascalSecond).toFixed(2) // => '24.23'
  */
 export function tabulated(
   property: (pressure: AbsolutePressure, temperature: Temperature) => number,

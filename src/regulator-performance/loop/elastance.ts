@@ -86,11 +86,12 @@ export function loadedBreath(
 export function elastanceAndInertance(
   measurements: readonly { readonly breathingFrequency: Frequency; readonly apparentElastance: Elastance }[],
 ): { readonly elastance: Elastance; readonly inertance: Inertance } {
-  if (!Array.isArray(measurements) || measurements.length < 2) {
+  const isList: boolean = Array.isArray(measurements)
+  if (!isList || measurements.length < 2) {
     throw new LitrebarError({
       code: 'input',
       argument: 'measurements',
-      value: Array.isArray(measurements) ? `${measurements.length} measurements` : 'no list',
+      value: isList ? `${measurements.length} measurements` : 'no list',
       expected: 'at least 2',
       hint: 'At one frequency only their difference shows: measure at another.',
     })

@@ -275,11 +275,12 @@ export function requireBreathedGas(path: string, gas: BreathedGas): void {
 }
 
 function requireMeasurements(measurements: readonly WorkInGas[]): void {
-  if (!Array.isArray(measurements) || measurements.length < 3) {
+  const isList: boolean = Array.isArray(measurements)
+  if (!isList || measurements.length < 3) {
     throw new LitrebarError({
       code: 'input',
       argument: 'measurements',
-      value: Array.isArray(measurements) ? `${measurements.length} measurements` : 'no list',
+      value: isList ? `${measurements.length} measurements` : 'no list',
       expected: 'at least 3',
       hint: 'Two densities fix the line and leave nothing to judge it by: measure at a third.',
     })

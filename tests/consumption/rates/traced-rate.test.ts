@@ -7,7 +7,6 @@ import {
   celsius,
   depthOf,
   difference,
-  type InternalVolume,
   internalVolumeOf,
   inUnit,
   kelvin,
@@ -125,7 +124,7 @@ test.each([
 test('what two readings at the temperature of the water make of a warm fill is too much', () => {
   const trace = made({ startCelsius: 35 })
   const contents = (i: number) => ({
-    internalVolume: volume as InternalVolume,
+    internalVolume: volume,
     mixture: dryAir,
     pressure: trace.readings.at(i)?.pressure as never,
     temperature: water,
@@ -199,7 +198,7 @@ describe('findings', () => {
     ['temperature-dominates', made({ startCelsius: 45, rateAt: () => 5 })],
     ['near-ambient', withPressure((bars) => bars - (clean.readings.at(-1)?.pressure as number) / 1e5 + 6)],
   ] as const)('%s', (code, trace) => {
-    expect(codesOf(trace as PressureTrace)).toContain(code)
+    expect(codesOf(trace)).toContain(code)
   })
 })
 
@@ -222,7 +221,7 @@ test.each([
   ['trace.uncertainty.reading', { uncertainty: { ...clean.uncertainty, reading: difference(0, bar) } }],
   ['trace.timeconstant', { timeconstant: 1 }],
 ])('%s is refused by name', (argument, change) => {
-  expect(() => tracedRate({ ...clean, ...change } as PressureTrace)).toThrow(expect.objectContaining({ argument }))
+  expect(() => tracedRate({ ...clean, ...change })).toThrow(expect.objectContaining({ argument }))
 })
 
 test('a log that gains gas has no rate', () => {

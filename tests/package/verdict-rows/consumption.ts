@@ -68,6 +68,7 @@ const judged = (change: Partial<Case> = {}) => {
 
 /** Functions of this room. */
 export const rows: Readonly<Record<string, VerdictRow>> = {
+  assessSemiClosed: 'pending',
   assessMixtures: {
     base: () => judged(),
     turnedBy: {
