@@ -17,7 +17,9 @@ export interface PageStyle extends NumberStyle {
 export interface Page {
   readonly style: NumberStyle
   readonly texts: PageTexts
+  /** The sentence of a caution. */
   readonly cautionText: (id: CautionName) => string
+  /** A source as a reader looks it up. */
   readonly citation: (source: SourceName | CitedSource) => string
 }
 

@@ -79,25 +79,37 @@ const gasItself = { ofContents: false, atReference: false }
 const contents = { ofContents: true, atReference: false }
 
 /** Everything that rows can be asked for, by the name that a plan uses. A function, so that an import alone costs nothing. */
-export const calculations = () =>
-  ({
-    molarDensity: byDensity(plain, molePerCubicMetre, gasItself),
-    density: byDensity(massPerAmount, kilogramPerCubicMetre, gasItself),
-    amountOfGas: byDensity(plain, mole, contents),
-    massOfGas: byDensity(massPerAmount, kilogram, contents),
-    freeGas: byDensity(freeGasPerAmount, litre, { ofContents: true, atReference: true }),
-    compressibilityFactor: stateProperty('compressibilityFactor', one),
-    viscosity: { ...stateProperty('density', micropascalSecond), property: 'viscosity' },
-    thermalConductivity: { ...stateProperty('density', wattPerMetreKelvin), property: 'thermalConductivity' },
-    isochoricHeatCapacity: stateProperty('isochoricHeatCapacity', joulePerMoleKelvin),
-    isobaricHeatCapacity: stateProperty('isobaricHeatCapacity', joulePerMoleKelvin),
-    speedOfSound: stateProperty('speedOfSound', metrePerSecond),
-    molarEnthalpy: stateProperty('molarEnthalpy', joulePerMole, 'largest'),
-    molarEntropy: stateProperty('molarEntropy', joulePerMoleKelvin, 'largest'),
-  }) as const satisfies Readonly<Record<string, Calculation>>
+export const calculations = (): Readonly<Record<CalculationName, Calculation>> => ({
+  molarDensity: byDensity(plain, molePerCubicMetre, gasItself),
+  density: byDensity(massPerAmount, kilogramPerCubicMetre, gasItself),
+  amountOfGas: byDensity(plain, mole, contents),
+  massOfGas: byDensity(massPerAmount, kilogram, contents),
+  freeGas: byDensity(freeGasPerAmount, litre, { ofContents: true, atReference: true }),
+  compressibilityFactor: stateProperty('compressibilityFactor', one),
+  viscosity: { ...stateProperty('density', micropascalSecond), property: 'viscosity' },
+  thermalConductivity: { ...stateProperty('density', wattPerMetreKelvin), property: 'thermalConductivity' },
+  isochoricHeatCapacity: stateProperty('isochoricHeatCapacity', joulePerMoleKelvin),
+  isobaricHeatCapacity: stateProperty('isobaricHeatCapacity', joulePerMoleKelvin),
+  speedOfSound: stateProperty('speedOfSound', metrePerSecond),
+  molarEnthalpy: stateProperty('molarEnthalpy', joulePerMole, 'largest'),
+  molarEntropy: stateProperty('molarEntropy', joulePerMoleKelvin, 'largest'),
+})
 
 /** Name of something that rows can be asked for. */
-export type CalculationName = keyof ReturnType<typeof calculations>
+export type CalculationName =
+  | 'molarDensity'
+  | 'density'
+  | 'amountOfGas'
+  | 'massOfGas'
+  | 'freeGas'
+  | 'compressibilityFactor'
+  | 'viscosity'
+  | 'thermalConductivity'
+  | 'isochoricHeatCapacity'
+  | 'isobaricHeatCapacity'
+  | 'speedOfSound'
+  | 'molarEnthalpy'
+  | 'molarEntropy'
 
 /**
  * A property of a mixture as a function of pressure and temperature, by the full equation.
