@@ -72,7 +72,7 @@ export { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'
 export { type PageTexts, pageTexts } from './page-text.table.ts'
 export { plainLines, plainNotation } from './plain.ts'
-export { type SlipId, slips } from './slip.table.ts'
+export { type Slip, type SlipId, slips } from './slip.table.ts'
 export {
   type ComputedColumn,
   type DualColumn,
