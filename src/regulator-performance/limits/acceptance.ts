@@ -1,6 +1,6 @@
 import { requireKeys, requireWord } from '../../errors/index.ts'
-import { verdictFrom } from '../../references/assessment.ts'
-import type { Assessment, CautionId, Reason } from '../../references/index.ts'
+import { type Evidence, verdictFrom } from '../../references/assessment.ts'
+import type { Assessment, Reason } from '../../references/index.ts'
 import {
   type Accepted,
   type Elastance,
@@ -110,14 +110,15 @@ export function assessAcceptance(
   measured: MeasuredPerformance,
   options: AcceptanceOptions,
 ): readonly AcceptanceAssessment[] {
-  requireKeys('measured', measured, measuredKeys)
-  requireOptions(options)
+  requireMeasured(measured, options)
   const { limits = acceptanceLimits } = options
   const speaking = limits.filter((limit) => measured[limit.quantity] !== undefined)
-  return speaking.map((limit) => againstLimit(limit, measured[limit.quantity] as Quantity, options))
+  return speaking.map((limit) => againstLimit(limit, measured[limit.quantity] as number, options))
 }
 
-function requireOptions(options: AcceptanceOptions): void {
+/** Refuses figures and options that no limit can be held against. */
+export function requireMeasured(measured: MeasuredPerformance, options: AcceptanceOptions): void {
+  requireKeys('measured', measured, measuredKeys)
   requireKeys('options', options, optionKeys)
   requireKeys('options.conditions', options.conditions, conditionKeys)
   requireWord('options.comparison', options.comparison ?? 'absolute', ['absolute', 'rounded'])
@@ -134,40 +135,47 @@ function requireOptions(options: AcceptanceOptions): void {
   requireWithin('options.guardBand.coverageFactor', guardBand.coverageFactor, factorRange)
 }
 
-function againstLimit(limit: AcceptanceLimit, value: Quantity, options: AcceptanceOptions): AcceptanceAssessment {
-  requireWithin(`measured.${limit.quantity}`, value, limit.quantity === 'elastance' ? anyElastance : anyValue)
-  const { conditions, standardUncertainty, guardBand } = options
-  const facts = {
+function againstLimit(limit: AcceptanceLimit, value: number, options: AcceptanceOptions): AcceptanceAssessment {
+  const { comparison, evidence } = heldAgainst(limit, value, options)
+  return {
     limitId: limit.id,
     ...(limit.alternativeOf === undefined ? {} : { alternativeOf: limit.alternativeOf }),
     quantity: limit.quantity,
     value,
-    cautions: ['always', 'regulator'] as readonly CautionId[],
+    ...comparison,
+    ...verdictFrom(evidence),
+    cautions: ['always', 'regulator'],
     sources: [limit.source],
   }
+}
+
+/** A value held against a limit: bound and margin, where the two can be compared, and what speaks for and against. */
+export interface HeldAgainst {
+  readonly comparison?: { readonly limit: number; readonly margin: number; readonly marginUncertainty?: number }
+  readonly evidence: Evidence
+}
+
+/** Holds a value against one limit. */
+export function heldAgainst(limit: AcceptanceLimit, value: number, options: AcceptanceOptions): HeldAgainst {
+  requireWithin(
+    `measured.${limit.quantity}`,
+    value as Quantity,
+    limit.quantity === 'elastance' ? anyElastance : anyValue,
+  )
+  const { conditions, standardUncertainty, guardBand } = options
+  const aboutValue = doubtsAbout(limit.quantity, value, options.findings)
   const inTheWay = limit.conditions.flatMap((condition) => obstacles(condition, conditions, limit))
-  if (inTheWay.length > 0) {
-    const doubts = [...inTheWay, ...doubtsAbout(limit.quantity, value, options.findings)]
-    return { ...facts, ...verdictFrom({ against: [], doubts }) }
-  }
+  if (inTheWay.length > 0) return { evidence: { against: [], doubts: [...inTheWay, ...aboutValue] } }
   const uncertainty = standardUncertainty?.[limit.quantity]
   const { bound, margin, compared } = nearestBound(limit, value, options)
   const { against, doubts, notes } = decided(compared, margin, uncertainty, guardBand?.coverageFactor)
   return {
-    ...facts,
-    limit: bound,
-    margin,
-    ...(uncertainty === undefined ? {} : { marginUncertainty: uncertainty }),
-    ...verdictFrom({
+    comparison: { limit: bound, margin, ...(uncertainty === undefined ? {} : { marginUncertainty: uncertainty }) },
+    evidence: {
       against,
-      doubts: [
-        ...doubts,
-        ...memoryDoubts(limit),
-        ...conditionDoubts(limit, conditions),
-        ...doubtsAbout(limit.quantity, value, options.findings),
-      ],
+      doubts: [...doubts, ...memoryDoubts(limit), ...conditionDoubts(limit, conditions), ...aboutValue],
       notes: [...notes, ...conditionNotes(limit)],
-    }),
+    },
   }
 }
 

@@ -3,12 +3,18 @@ import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import { observationsOf, studentQuantile } from '../../uncertainty/index.ts'
 import {
-  type AcceptanceAssessment,
   type AcceptanceOptions,
-  assessAcceptance,
+  type HeldAgainst,
+  heldAgainst,
   type MeasuredPerformance,
+  requireMeasured,
 } from './acceptance.ts'
-import { type AcceptanceLimit, acceptanceLimits } from './acceptance-limit.table.ts'
+import {
+  type AcceptanceLimit,
+  acceptanceLimits,
+  type PrintedLimit,
+  type PrintedLine,
+} from './acceptance-limit.table.ts'
 import type { TestConditions } from './test-condition.ts'
 
 /** Repeated measurements at one point of a plan. */
@@ -75,14 +81,13 @@ export function assessTestPlan(tested: readonly BreathingTestPoint[], options: T
       options,
     ),
   )
-  const judged = points.flatMap(({ assessments }) => assessments)
-  const worst = judged.toSorted((a, b) => (a.margin ?? Infinity) - (b.margin ?? Infinity))[0]
+  const marginOf = ({ comparison }: HeldRun): number => comparison?.margin ?? Infinity
+  const worst = points.flatMap(({ held }) => held).toSorted((a, b) => marginOf(a) - marginOf(b))[0]
   if (worst === undefined) throw noFigure(limit)
-  const { value, limit: bound, margin } = worst
+  const { value, comparison } = worst
   return {
     value,
-    ...(bound !== undefined && { limit: bound }),
-    ...(margin !== undefined && { margin }),
+    ...(comparison && { limit: comparison.limit, margin: comparison.margin }),
     ...verdictFrom({
       against: points.flatMap(({ against }) => against),
       doubts: points.flatMap(({ doubts }) => doubts),
@@ -93,9 +98,14 @@ export function assessTestPlan(tested: readonly BreathingTestPoint[], options: T
   }
 }
 
+/** One run held against the limit. */
+interface HeldRun extends HeldAgainst {
+  readonly value: number
+}
+
 interface JudgedPoint {
   readonly name: string
-  readonly assessments: readonly AcceptanceAssessment[]
+  readonly held: readonly HeldRun[]
   readonly against: readonly Reason[]
   readonly doubts: readonly Reason[]
 }
@@ -104,55 +114,69 @@ function judgedPoint(
   name: string,
   point: BreathingTestPoint | undefined,
   limit: AcceptanceLimit,
-  { runs: asked, statistics, guardBand }: TestPlanOptions,
+  options: TestPlanOptions,
 ): JudgedPoint {
-  const assessments = (point?.runs ?? []).flatMap(({ measured, ...known }) =>
-    assessAcceptance(measured, {
-      conditions: point?.conditions ?? {},
-      limits: [limit],
-      ...known,
-      ...(guardBand && { guardBand }),
-    }),
-  )
+  const held = point === undefined ? [] : heldRuns(point, limit, options)
   const missing: Reason = {
     code: 'point-not-run',
-    text: `${name}: ${assessments.length} of ${asked} runs`,
+    text: `${name}: ${held.length} of ${options.runs} runs`,
     source: limit.source,
   }
-  const doubts = assessments.length < asked ? [missing] : []
   const named = (reasons: readonly Reason[]): readonly Reason[] =>
     reasons.map((reason) => ({ ...reason, text: `${name}: ${reason.text}` }))
-  const open = assessments.filter(({ verdict }) => verdict === 'undetermined').flatMap(({ because }) => named(because))
-  if (statistics === 'every run') {
-    const against = assessments
-      .filter(({ verdict }) => verdict === 'beyond')
-      .flatMap(({ because }) => named(because.slice(0, 1)))
-    return { name, assessments, against, doubts: [...doubts, ...open] }
+  // a run in doubt is no part of a mean either, whichever side of the limit it lies on
+  const doubts = [
+    ...(held.length < options.runs ? [missing] : []),
+    ...held.flatMap(({ evidence }) => named(evidence.doubts)),
+  ]
+  if (options.statistics === 'every run') {
+    return { name, held, against: held.flatMap(({ evidence }) => named(evidence.against)), doubts }
   }
-  const byMean = meanAgainst(name, assessments, limit)
-  return { name, assessments, against: byMean.against, doubts: [...doubts, ...open, ...byMean.doubts] }
+  const byMean = meanAgainst(name, held, limit)
+  return { name, held, against: byMean.against, doubts: [...doubts, ...byMean.doubts] }
+}
+
+function heldRuns(
+  { conditions, runs }: BreathingTestPoint,
+  limit: AcceptanceLimit,
+  { guardBand }: TestPlanOptions,
+): readonly HeldRun[] {
+  return runs.flatMap(({ measured, ...known }) => {
+    const options = { conditions, ...known, ...(guardBand && { guardBand }) }
+    requireMeasured(measured, options)
+    const value = measured[limit.quantity]
+    return value === undefined ? [] : [{ value, ...heldAgainst(limit, value, options) }]
+  })
 }
 
 /** The mean of the runs by its distance from the limit, in standard deviations of the mean. */
 function meanAgainst(
   name: string,
-  assessments: readonly AcceptanceAssessment[],
+  held: readonly HeldRun[],
   limit: AcceptanceLimit,
 ): { readonly against: readonly Reason[]; readonly doubts: readonly Reason[] } {
-  const margins = assessments.flatMap(({ margin }) => (margin === undefined ? [] : [margin]))
-  if (margins.length < assessments.length || margins.length === 0) return { against: [], doubts: [] }
+  const margins = held.flatMap(({ comparison }) => (comparison === undefined ? [] : [comparison.margin]))
+  if (margins.length < held.length || margins.length === 0) return { against: [], doubts: [] }
   if (margins.length < 2) {
     const text = `${name}: one run has no scatter for a t test`
     return { against: [], doubts: [{ code: 'no-scatter', text, source: limit.source }] }
   }
+  const { unit } = boundOf(limit)
+  const inLimitUnit = (margin: number): string => `${figure(Math.abs(margin) / unit.factor)} ${unit.symbol}`
   const mean = margins.reduce((sum, margin) => sum + margin, 0) / margins.length
   const { standardUncertaintyOfMean } = observationsOf(margins)
   const needed = studentQuantile(1 - risk, margins.length - 1) * standardUncertaintyOfMean
-  const text = `${name}: the mean lies ${mean >= 0 ? 'inside' : 'beyond'} the limit by ${figure(Math.abs(mean))} Pa, where the t test at 5 % asks for ${figure(needed)} Pa`
+  const text = `${name}: the mean lies ${mean >= 0 ? 'inside' : 'beyond'} the limit by ${inLimitUnit(mean)}, where the t test at 5 % asks for ${inLimitUnit(needed)}`
   if (mean < 0 && -mean > needed) return { against: [{ code: 'mean-beyond', text, source: limit.source }], doubts: [] }
   return mean > needed
     ? { against: [], doubts: [] }
     : { against: [], doubts: [{ code: 'mean-near-limit', text, source: limit.source }] }
+}
+
+/** A bound of the limit as printed: the margins are told in its unit. */
+function boundOf({ atMost, atLeast }: AcceptanceLimit): PrintedLimit {
+  const bound = (atMost ?? atLeast) as PrintedLimit | PrintedLine
+  return 'printed' in bound ? bound : bound.intercept
 }
 
 function requirePlan(tested: readonly BreathingTestPoint[], options: TestPlanOptions): AcceptanceLimit {
@@ -172,14 +196,33 @@ function requirePlan(tested: readonly BreathingTestPoint[], options: TestPlanOpt
       hint: 'State what the plan asks for.',
     })
   }
+  options.points.forEach((name, at) => {
+    requireOnce(`options.points[${at}]`, name, options.points.slice(0, at))
+  })
   tested.forEach((point, at) => {
     requireKeys(`tested[${at}]`, point, { name: true, conditions: true, runs: true })
     requireWord(`tested[${at}].name`, point.name, options.points)
+    requireOnce(
+      `tested[${at}].name`,
+      point.name,
+      tested.slice(0, at).map(({ name }) => name),
+    )
     point.runs.forEach((run, index) => {
       requireKeys(`tested[${at}].runs[${index}]`, run, { measured: true, standardUncertainty: false, findings: false })
     })
   })
   return acceptanceLimits.find(({ id }) => id === options.limitId) as AcceptanceLimit
+}
+
+function requireOnce(argument: string, name: string, before: readonly string[]): void {
+  if (!before.includes(name)) return
+  throw new LitrebarError({
+    code: 'input',
+    argument,
+    value: `${name}, a second time`,
+    expected: 'each point once',
+    hint: 'List all runs of a point together.',
+  })
 }
 
 function noFigure({ quantity }: AcceptanceLimit): LitrebarError {

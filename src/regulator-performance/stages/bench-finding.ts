@@ -10,7 +10,7 @@ const reading: Accepted = { atLeast: 0, atMost: 50, unit: bar, hint: 'State the 
 export const usualIntermediatePressure: { readonly lowest: PressureDifference; readonly highest: PressureDifference } =
   {
     lowest: 6e5 as PressureDifference,
-    highest: 1034213.5939752 as PressureDifference, // 150 psi
+    highest: 1034213.5939752542 as PressureDifference, // 150 psi
   }
 
 /**

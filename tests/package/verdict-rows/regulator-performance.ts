@@ -1,9 +1,8 @@
+import { rowOf } from '../../fixtures/decision.ts'
+import { decisions } from '../../regulator-performance/decisions.ts'
 import type { VerdictRow } from './row.ts'
 
 /** Functions of this room. */
-export const rows: Readonly<Record<string, VerdictRow>> = {
-  assessAcceptance: 'pending',
-  assessTestPlan: 'pending',
-  assessIntermediatePressure: 'pending',
-  oRingFit: 'pending',
-}
+export const rows: Readonly<Record<string, VerdictRow>> = Object.fromEntries(
+  Object.entries(decisions).map(([name, table]) => [name, rowOf(table)]),
+)

@@ -99,6 +99,10 @@ test('one run has no scatter, and what is misspelt is refused', () => {
   refuses([], { runs: 0 }, 'options.runs')
   refuses([], { points: [] }, 'options.points')
   refuses([], {}, 'tested')
+  // the runs of a second list would be lost
+  const rated = point('rated', 232, [1])
+  refuses([rated, point('rated', 232, [9])], {}, 'tested[1].name')
+  refuses([rated], { points: ['rated', 'rated'] }, 'options.points[1]')
   refuses([point('50bar', 50, [1])], {}, 'tested[0].name')
   refuses([{ ...point('rated', 50, []), runs: [{ measure: {} }] as never }], {}, 'tested[0].runs[0].measure')
 })
