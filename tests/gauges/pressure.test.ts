@@ -189,8 +189,11 @@ test('what agrees as independent disagrees once the shared error is counted as s
   }
   expect(assessDisagreement({ ...pair, correlation: 0 }).verdict).toBe('within')
   expect(assessDisagreement({ ...pair, correlation: 0.9 }).verdict).toBe('beyond')
-  expect(assessDisagreement({ ...pair, correlation: 1 }).value).toBe(Infinity)
-  expect(assessDisagreement({ first: pair.first, second: pair.first, correlation: 1 }).value).toBe(0)
+  for (const second of [pair.first, pair.second]) {
+    expect(() => assessDisagreement({ ...pair, second, correlation: 1 })).toThrow(
+      expect.objectContaining({ code: 'range', argument: 'pair' }),
+    )
+  }
   expect(assessDisagreement({ ...pair, correlation: 0 }).because.map(({ code }) => code)).toContain('shared-error')
   expect(() => assessDisagreement({ ...pair, correlation: 1.1 })).toThrow(expect.objectContaining({ code: 'range' }))
 })

@@ -23,7 +23,7 @@ const impurities: readonly Impurity[] = [
  *
  * @param stages - in the order in which the air passes them
  * @param against - what is to be kept out
- * @returns `beyond` where an impurity has no stage or a stage stands where it cannot work
+ * @returns `beyond` where an impurity has no stage or a stage stands where it cannot work; `undetermined` where carbon meets damp air
  * @throws LitrebarError `input` for none or an unknown stage or impurity
  * @source common-practice, what stages hold, as in `filterStages`
  * @example
@@ -65,11 +65,22 @@ export function assessFilters(
       source: 'common-practice',
     })
   }
+  const carbon = stages.indexOf('activated-carbon')
+  const damp: readonly Reason[] =
+    carbon >= 0 && (sieve < 0 || sieve > carbon)
+      ? [
+          {
+            code: 'carbon-not-dry',
+            text: 'No sieve stands before the carbon: in damp air water takes places that oil and odour should have.',
+            source: 'common-practice',
+          },
+        ]
+      : []
   return {
     value: stages,
     ...verdictFrom({
       against: faults,
-      doubts: [],
+      doubts: damp,
       notes: stages.map(
         (id): Reason => ({ code: `${id}-needs`, text: filterStages[id].needs, source: filterStages[id].source }),
       ),

@@ -30,7 +30,7 @@ const used: Accepted = { above: 0, atMost: 10, unit: bar, hint: 'Give the highes
 /**
  * A galvanic cell judged by its maker’s bounds: output in air, and linearity at every richer point. A cell is tried only as far as it was
  * tried: one that is straight up to oxygen at the surface may be limited in current above it, so that a check below the highest partial
- * pressure in use leaves the verdict open.
+ * pressure in use leaves the verdict open. So does one that gives more than in proportion, by as much as the maker accepts below it.
  *
  * @param check - points in air and in richer gas; highest partial pressure in use, Pa; the maker’s least linearity and output in air
  * @returns an assessment of the least linearity found
@@ -51,7 +51,8 @@ export function assessCell(check: CellCheck): Assessment<Fraction> {
   const { inAir, richer, highestUsed, leastLinearity, leastInAir } = check
   requireWithin('check.highestUsed', highestUsed, used)
   requireWithin('check.leastLinearity', leastLinearity, bound)
-  const value = Math.min(1, ...richer.map((point) => cellLinearity(inAir, point)))
+  const linearities = richer.map((point) => cellLinearity(inAir, point))
+  const value = Math.min(1, ...linearities)
   const tried = Math.max(inAir.partialPressure, ...richer.map(({ partialPressure }) => partialPressure))
   const against: Reason[] = []
   const doubts: Reason[] = []
@@ -59,6 +60,12 @@ export function assessCell(check: CellCheck): Assessment<Fraction> {
     against.push({ code: 'output', text: 'In air the cell gives less than its maker accepts.' })
   if (value < leastLinearity)
     against.push({ code: 'linearity', text: 'In richer gas the cell falls behind: it shows too little oxygen.' })
+  // as far above proportion as the maker accepts below it
+  if (linearities.some((linearity) => linearity > 2 - leastLinearity))
+    doubts.push({
+      code: 'over-reads',
+      text: 'In richer gas the cell gives more than in proportion to air: the point in air, the gas or the cell is not what it is taken for.',
+    })
   if (tried < highestUsed)
     doubts.push({ code: 'untried', text: 'The cell was not tried up to the highest partial pressure in use.' })
   return {

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import {
   type Accepted,
@@ -34,7 +34,8 @@ const percentOfScale: Accepted = { above: 0, atMost: 100, unit: percent, hint: '
  *
  * @param pair - two readings with standard uncertainties, SI; the correlation of their errors, -1 to 1
  * @returns an assessment of their distance, in expanded uncertainties (k = 2) of the difference, against 1
- * @throws LitrebarError `range`, naming the field; `input` for an unknown key
+ * @throws LitrebarError `range`, naming the field, also where equal errors that go together wholly leave no uncertainty of the difference;
+ *   `input` for an unknown key
  * @source gum-2008, 5.2.2; common-practice (interlaboratory comparison)
  * @example
  * const pair = {
@@ -54,7 +55,8 @@ export function assessDisagreement(pair: ReadingPair): Assessment {
   const { first, second } = pair
   const apart = Math.abs(first.value - second.value)
   const allowed = 2 * uncertaintyOfDifference(first.standardUncertainty, second.standardUncertainty, pair.correlation)
-  const value = apart === 0 ? 0 : apart / allowed
+  if (allowed === 0) throw nothingLeft()
+  const value = apart / allowed
   const against: Reason[] =
     value <= 1
       ? []
@@ -77,6 +79,16 @@ export function assessDisagreement(pair: ReadingPair): Assessment {
     cautions: ['instrument'],
     sources: ['gum-2008', 'common-practice'],
   }
+}
+
+function nothingLeft(): LitrebarError {
+  return new LitrebarError({
+    code: 'range',
+    argument: 'pair',
+    value: 'two readings whose difference has an uncertainty of 0',
+    expected: 'an uncertainty above 0',
+    hint: 'Equal errors that go together wholly cancel in the difference: state a correlation below 1.',
+  })
 }
 
 /**
