@@ -3,6 +3,7 @@ import { hasLookAlike, spells, wholeAt } from './figures.ts'
 import { type DatedMark, found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
 import { suffixesFrom, suffixOf } from './suffix.ts'
+import { isRin } from './us-date.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // Dates that words name: what comes next, until when, the end, which kind of test. They are read and taken out before the family is
@@ -129,11 +130,11 @@ function labelledDate(reading: Reading, index: number, firstRole: Exclude<DateRo
   return end + suffixes.length - index
 }
 
-/** Who tested: a short mark right behind the date, on the same line. US marks have theirs between month and year. */
+/** Who tested: a short mark right behind the date, on the same line. US marks have theirs between month and year, or a number behind. */
 function bodyBehind(reading: Reading, last: Word, index: number): Word | undefined {
   const word = reading.words[index]
-  if (word === undefined || reading.marks.system === 'US' || word.line !== last.line || word.text.length > 5)
-    return undefined
+  if (word === undefined || word.line !== last.line || word.text.length > 5) return undefined
+  if (reading.marks.system === 'US') return isRin(word.text) ? word : undefined
   return isLetterCode(word.text.charCodeAt(0)) && suffixOf(word.text) === undefined && roleOf(word.text) === undefined
     ? word
     : undefined
@@ -253,6 +254,7 @@ function keep(reading: Reading, role: DateRole, date: NamedDate, place: Place): 
     country: undefined,
     suffixes: date.suffixes ?? [],
     place,
+    hasShortYear: date.yearLength === 2 && !liesAhead,
     kind: isOwnRole || role === 'first test' || role === 'test' ? undefined : (role as DatedMark['kind']),
     role: isOwnRole ? role : role === 'first test' ? 'first' : 'retest',
   })

@@ -25,7 +25,7 @@ import {
   within,
 } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
-import { suffixesFrom, suffixOf } from './suffix.ts'
+import { suffixBehind, suffixesFrom, suffixOf } from './suffix.ts'
 import { threadAt } from './thread.ts'
 import { hasFigure, hasLetter, isAllFigures } from './us-names.ts'
 import { isDigitCode, type Word } from './words.ts'
@@ -37,6 +37,7 @@ export function readMetricMarks(reading: Reading): void {
   const names: Word[] = []
   const dates: MetricDate[] = []
   let role: 'test' | 'working' | undefined
+  const isJapanese = reading.words.some(({ text }) => isMegapascalMark(text))
   while (reading.at < reading.words.length) {
     const { words } = reading
     const word = words[reading.at] as Word
@@ -51,6 +52,8 @@ export function readMetricMarks(reading: Reading): void {
       reading.marks.serial ??= following.text
       fieldAt(reading, 'serial', within(following, 0, following.text.length))
       reading.at += 2
+    } else if (isJapanese && readJapaneseMark(reading)) {
+      role = undefined
     } else if (readQuantity(reading, role)) {
       role = undefined
     } else if (readDate(reading, dates)) {
@@ -181,6 +184,39 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
   return true
 }
 
+/** `FP14.7M`, `TP24.5M`: filling and test pressure in megapascals, as Japanese shoulders have them (memory). */
+export function isMegapascalMark(text: string): boolean {
+  const first = text.charCodeAt(0)
+  return (first === 84 || first === 70) && text.endsWith('M') && japaneseMark.test(text)
+}
+
+const japaneseMark = /^(V|W|TP|FP)(\d+(?:[.,]\d+)?)(M|L|KG)?$/u
+const japaneseMeanings = {
+  V: { unit: 'L', role: undefined },
+  W: { unit: 'KG', role: undefined },
+  TP: { unit: 'MPA', role: 'test' },
+  FP: { unit: 'MPA', role: 'working' },
+} as const
+
+/** `V10.0 W12.4 TP24.5M FP14.7M`: the letter says what it is, and mostly in which unit. */
+function readJapaneseMark(reading: Reading): boolean {
+  const { words } = reading
+  const word = words[reading.at] as Word
+  const following = words[reading.at + 1]
+  const isAlone = Object.hasOwn(japaneseMeanings, word.text) && following?.line === word.line
+  const mark = japaneseMark.exec(isAlone ? word.text + following.text : word.text)
+  if (mark === null) return false
+  const [, letters = '', figures = '', unit] = mark
+  const meaning = japaneseMeanings[letters as keyof typeof japaneseMeanings]
+  if (unit !== undefined && unit !== meaning.unit && !(unit === 'M' && meaning.unit === 'MPA')) return false
+  const value = Number(figures.replace(',', '.'))
+  reading.at += isAlone ? 2 : 1
+  const place = spanning(word, isAlone ? following : word)
+  if (value > 0) keep(reading, value, meaning.unit, meaning.role, place)
+  else found(reading, 'invalid-number', place)
+  return true
+}
+
 function labelBefore(text: string): string | undefined {
   const first = text.charCodeAt(0)
   if (first !== 80 && first !== 84 && first !== 87 && first !== 70) return undefined // every label begins with P, T, W or F
@@ -281,7 +317,8 @@ function readDate(reading: Reading, dates: MetricDate[]): boolean {
   const at = isAlone ? reading.at + 1 : reading.at
   const word = words[at]
   if (word === undefined || word.line !== first.line) return false
-  const text = isVisual && !isAlone ? word.text.slice(1) : word.text
+  const glued = suffixBehind(word.text)
+  const text = word.text.slice(isVisual && !isAlone ? 1 : 0, word.text.length - (glued?.length ?? 0))
   let parts = dateAt(text)
   let next = at + 1
   let body: Word | undefined
@@ -295,8 +332,9 @@ function readDate(reading: Reading, dates: MetricDate[]): boolean {
     body = following
     next++
   }
-  const behind = suffixesFrom(words, next, word.line)
-  next += behind.length
+  const signs = suffixesFrom(words, next, word.line)
+  next += signs.length
+  const behind = glued === undefined ? signs : [glued, ...signs]
   const suffixes: readonly RetestSuffix[] = isVisual ? ['V', ...behind] : behind
   dates.push({ parts, word, last: words[next - 1] as Word, body, suffixes })
   reading.at = next
@@ -406,6 +444,7 @@ function readDates(reading: Reading, dates: readonly MetricDate[]): void {
       country: undefined,
       suffixes,
       place: spanning(word, last),
+      hasShortYear: yearLength !== 4,
       kind: undefined,
       role: suffixes.includes('V') ? 'retest' : 'any',
     })

@@ -3,8 +3,9 @@ import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-m
 import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
 import { hasInvisible, moveBack, withoutInvisible } from './invisible.ts'
+import { joinWords, splitSlashes } from './joined-words.ts'
 import { isCondemnation, readLabelledDates } from './labelled-dates.ts'
-import { gasAt, isMetricDate, isMetricUnit, readMetricMarks } from './metric-marks.ts'
+import { gasAt, isMegapascalMark, isMetricDate, isMetricUnit, readMetricMarks } from './metric-marks.ts'
 import { type Draft, emptyDraft, found, type Reading, within } from './reading.ts'
 import { specificationOf } from './specification.table.ts'
 import type { MarkingFamily, Stamp } from './stamp.ts'
@@ -65,12 +66,15 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
 
 function readVisible(text: string, asOf: number | undefined): Draft {
   const plain = scanWords(text, false)
-  const family = familyOf(plain.words)
+  const hasSlash = text.includes('/')
+  const words = hasSlash ? splitSlashes(plain.words) : plain.words
+  const family = familyOf(words)
   if (family === undefined) throw nothingReadable(plain)
-  const scan = family.system === 'US' && text.includes('/') ? scanWords(text, true) : plain
-  const reading = newReading(scan, family.system, asOf)
+  const scan = family.system === 'US' && hasSlash ? scanWords(text, true) : plain
+  const reading = newReading(scan, scan === plain ? words : scan.words, family.system, asOf)
   noteRepairs(reading)
   if (family.other !== undefined) found(reading, 'two-families', within(family.other, 0, family.other.text.length))
+  reading.words = joinWords(reading.words)
   reading.words = readLabelledDates(reading)
   if (family.system === 'US') readUsMarks(reading)
   else if (family.system === 'METRIC-OLD') readMetricMarks(reading)
@@ -89,15 +93,16 @@ function readVisible(text: string, asOf: number | undefined): Draft {
 }
 
 // Written out: spreading an object would cost more than all the reading.
-function newReading(scan: Scan, system: MarkingFamily, asOf: number | undefined): Reading {
+function newReading(scan: Scan, words: readonly Word[], system: MarkingFamily, asOf: number | undefined): Reading {
   return {
     lines: scan.lines,
-    words: scan.words,
+    words,
     separators: scan.separators,
     at: 0,
     marks: emptyDraft(system),
     asOf,
     sharedPrefix: undefined,
+    isCertificationOpen: false,
     dates: [],
     firstTest: undefined,
     retests: [],
@@ -197,7 +202,7 @@ function isLabelledPressure(text: string, following: string): boolean {
 }
 
 function isMetricMark(text: string, following: string): boolean {
-  if (!startsWithFigure(text)) return false
+  if (!startsWithFigure(text)) return isMegapascalMark(text)
   let end = 0
   while (end < text.length && isFigureOrPoint(text.charCodeAt(end))) end++
   return end === text.length ? isMetricUnit(following, 0) : isMetricUnit(text, end)

@@ -115,6 +115,8 @@ export interface Reading {
   readonly asOf: number | undefined
   /** A second authority whose letters stand before those of the first, over one mark. */
   sharedPrefix: UsPrefix | undefined
+  /** Whether country, body and date of the certification did not stand behind the standard: they may follow elsewhere. */
+  isCertificationOpen: boolean
   /** Every date met so far. */
   readonly dates: DatedMark[]
   /** The mark of the first test, and those of the retests in the order of `marks.retests`. */
@@ -188,6 +190,8 @@ export interface DatedMark {
   readonly country: string | undefined
   readonly suffixes: readonly RetestSuffix[]
   readonly place: Place
+  /** Whether its year was stamped with two figures. */
+  readonly hasShortYear: boolean
   readonly kind: TestKind | undefined
   /** `any`: the first test or a later one, as its place among the others tells. */
   readonly role: 'any' | 'first' | 'retest' | 'manufacture' | Deadline['kind']
@@ -202,6 +206,7 @@ export function monthsOf(year: number, month: number): number {
 export function assignDates(reading: Reading): void {
   const { marks, dates } = reading
   if (dates.length === 0) return
+  takeDatesAhead(reading)
   if (!isInOrder(dates)) dates.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start)
   const first = firstTestAmong(reading)
   for (const date of dates) {
@@ -225,6 +230,24 @@ export function assignDates(reading: Reading): void {
       reading.retests.push(date)
       fieldAt(reading, 'retest', place)
     }
+  }
+}
+
+// How far ahead a date of two figures may lie, in months: what lies further back than 90 years is none of a cylinder in use.
+const nearlyAhead = 120
+
+/**
+ * 27 among dates of this century is 2027, which lies ahead, and not 1927. Old US shoulders keep theirs: cylinders of the thirties are in
+ * use, but neither the letters DOT nor the number of a requalifier stood on one.
+ */
+function takeDatesAhead({ marks, dates, asOf }: Reading): void {
+  if (asOf === undefined) return
+  const isOldUs = marks.system === 'US' && marks.prefix !== 'DOT' && marks.prefix !== 'TC'
+  for (const [index, date] of dates.entries()) {
+    const ahead = date.number + 1200
+    if (!date.hasShortYear || ahead <= asOf || ahead > asOf + nearlyAhead) continue
+    if (isOldUs && date.role === 'any') continue
+    if (dates.some(({ number }) => number > date.number)) dates[index] = { ...date, number: ahead }
   }
 }
 

@@ -13,7 +13,7 @@ import {
 } from './reading.ts'
 import { type DesignStandard, designStandards } from './specification.table.ts'
 import type { MarkingFamily } from './stamp.ts'
-import { suffixesFrom, suffixOf } from './suffix.ts'
+import { suffixBehind, suffixesFrom, suffixOf } from './suffix.ts'
 import { threadAt } from './thread.ts'
 import { isRin, readUsDate } from './us-date.ts'
 import { hasFigure, hasLetter, isAllFigures, isMakerNumber } from './us-names.ts'
@@ -177,7 +177,9 @@ function readCertification(reading: Reading): Place {
     }
     between.push(word)
   }
-  if (reading.dates.every(({ role }) => role !== 'first')) {
+  const hasFirst = reading.dates.some(({ role }) => role === 'first')
+  reading.isCertificationOpen = !hasFirst && between.length === 0
+  if (!hasFirst && !reading.isCertificationOpen) {
     const end = last.text.length
     found(reading, 'missing-field', within(last, end, end), { field: 'firstTest' })
   }
@@ -192,13 +194,14 @@ function readCertification(reading: Reading): Place {
   return spanning(first, last)
 }
 
-function addFirst(reading: Reading, { year, month, place }: FoundDate): void {
+function addFirst(reading: Reading, { year, month, place, hasShortYear }: FoundDate): void {
   reading.dates.push({
     number: monthsOf(year, month),
     body: undefined,
     country: undefined,
     suffixes: [],
     place,
+    hasShortYear,
     kind: undefined,
     role: 'first',
   })
@@ -215,7 +218,7 @@ function spacedDate(reading: Reading, word: Word): FoundDate | undefined {
   if (month === undefined || month < 1 || month > 12) return undefined
   const place = spanning(word, following)
   found(reading, 'spacing', place)
-  return { year: wholeAt(word.text, 0, 4) as number, month, place }
+  return { year: wholeAt(word.text, 0, 4) as number, month, place, hasShortYear: false }
 }
 
 function wordIsDated(text: string): boolean {
@@ -284,6 +287,7 @@ function isDesignStandard(name: string): name is DesignStandard {
 
 interface FoundDate {
   readonly year: number
+  readonly hasShortYear: boolean
   readonly month: number
   readonly place: Place
 }
@@ -315,7 +319,7 @@ function complete(reading: Reading, word: Word, date: StampedDate): FoundDate | 
     return undefined
   }
   const year = date.isFourFigures ? date.year : fullYear(reading, date.year, whole)
-  return { year, month: date.month, place: whole }
+  return { year, month: date.month, place: whole, hasShortYear: !date.isFourFigures }
 }
 
 interface StampedDate {
@@ -373,15 +377,26 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
     returnUnread(reading, pending)
     return true
   }
+  if (readSpacedVisual(reading)) {
+    returnUnread(reading, pending)
+    return true
+  }
   const spaced = spacedDate(reading, word)
   // V4/02: the V of a visual inspection before the month.
   const isVisual = word.text.startsWith('V') && word.text.length > 1
-  const date = spaced === undefined ? dateAt(isVisual ? word.text.slice(1) : word.text) : undefined
+  const glued = suffixBehind(word.text)
+  const plain = stripped(word, isVisual ? 1 : 0, glued?.length ?? 0)
+  const date = spaced === undefined ? dateAt(plain.text) : undefined
   if (spaced === undefined && date === undefined) return false
   reading.at += spaced === undefined ? 1 : 2
+  const tested = spaced ?? (date && complete(reading, plain, date))
+  if (reading.isCertificationOpen && tested?.hasShortYear === false && !isVisual && glued === undefined) {
+    // Four figures are those of the certification, which stood away from its standard.
+    closeCertification(reading, tested, pending)
+    return true
+  }
   if (date?.order === 'MM/YYYY' || date?.order === 'MM/YY')
     found(reading, 'month-first', within(word, 0, word.text.length))
-  const tested = spaced ?? (date && complete(reading, isVisual ? withoutFirst(word) : word, date))
   const before = pending.at(-1)
   const hasVisualBefore = before?.text === 'V'
   const names = hasVisualBefore ? pending.slice(0, -1) : pending
@@ -393,8 +408,9 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
     bodyWord = bodyBehind(reading, word)
     if (bodyWord !== undefined) reading.at++
   }
-  const behind = suffixesFrom(words, reading.at, word.line)
-  reading.at += behind.length
+  const following = suffixesFrom(words, reading.at, word.line)
+  reading.at += following.length
+  const behind = glued === undefined ? following : [glued, ...following]
   const suffixes = hasVisualBefore || isVisual ? (['V', ...behind] as const) : behind
   if (tested !== undefined) {
     reading.dates.push({
@@ -403,6 +419,7 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
       country: hasCountry ? countryWord.text : undefined,
       suffixes,
       place: spanning(startWord, words[reading.at - 1] as Word),
+      hasShortYear: tested.hasShortYear,
       kind: undefined,
       role: 'retest',
     })
@@ -411,8 +428,44 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   return true
 }
 
-function withoutFirst(word: Word): Word {
-  return { ...word, text: word.text.slice(1), start: word.start + 1 }
+function stripped(word: Word, before: number, behind: number): Word {
+  if (before === 0 && behind === 0) return word
+  const text = word.text.slice(before, word.text.length - behind)
+  return { ...word, text, start: word.start + before, end: word.end - behind }
+}
+
+/** Country, body and date that follow somewhere behind the standard. */
+function closeCertification(reading: Reading, date: FoundDate, pending: readonly Word[]): void {
+  reading.isCertificationOpen = false
+  addFirst(reading, date)
+  const body = pending.at(-1)
+  const country = pending.at(-2)
+  if (body !== undefined) keepName(reading, isCountrySign(body.text) ? 'countryOfApproval' : 'inspector', body)
+  if (country !== undefined && isCountrySign(country.text)) keepName(reading, 'countryOfApproval', country)
+  returnUnread(reading, pending.slice(0, country !== undefined && isCountrySign(country.text) ? -2 : -1))
+}
+
+/** `V4 K11 23`: a visual inspection, its body between month and year. */
+function readSpacedVisual(reading: Reading): boolean {
+  const [month, body, year] = reading.words.slice(reading.at, reading.at + 3)
+  if (month === undefined || body === undefined || year?.line !== month.line) return false
+  const value = month.text.startsWith('V') && month.text.length <= 3 ? wholeAt(month.text, 1, month.text.length - 1) : 0
+  const isYearShort = year.text.length === 2 && isAllFigures(year.text, 0)
+  if (value === undefined || value < 1 || value > 12 || !isYearShort || !hasLetter(body.text) || body.text.length > 5)
+    return false
+  const place = spanning(month, year)
+  reading.at += 3
+  reading.dates.push({
+    number: monthsOf(fullYear(reading, Number(year.text), place), value),
+    body: body.text,
+    country: undefined,
+    suffixes: ['V'],
+    place,
+    hasShortYear: true,
+    kind: undefined,
+    role: 'retest',
+  })
+  return true
 }
 
 /** The body behind its date, where none stands before it: a short mark, at the end of the line or before a sign. */

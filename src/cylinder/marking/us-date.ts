@@ -21,7 +21,7 @@ interface DatePattern {
 
 /** Reads a date of the US form at the current word, with its suffixes and the second row of a square RIN. */
 export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
-  const pattern = patternAt(reading.words, reading.at)
+  const pattern = patternAt(reading.words, reading.at) ?? spacedPattern(reading.words, reading.at)
   if (pattern === undefined) return false
   const { words } = reading
   const first = words[reading.at] as Word
@@ -41,7 +41,8 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
   const year = pattern.yearLength === 4 ? pattern.year : fullYear(reading, pattern.year, place)
   const role = alwaysRetest || isRin(body) ? 'retest' : 'any'
   const number = monthsOf(year, pattern.month)
-  reading.dates.push({ number, body, country: undefined, suffixes, place, kind: undefined, role })
+  const hasShortYear = pattern.yearLength === 2
+  reading.dates.push({ number, body, country: undefined, suffixes, place, hasShortYear, kind: undefined, role })
   return true
 }
 
@@ -104,7 +105,7 @@ function patternAt(words: readonly Word[], index: number): DatePattern | undefin
   const afterRun = next(words, afterMonth.word, end)
   const square = afterRun === undefined ? undefined : slashedSquare(words, index, run, afterRun, month, monthLength)
   if (square !== undefined) return square
-  if (afterRun !== undefined && isMarkOfTester(run)) {
+  if (afterRun !== undefined && (isMarkOfTester(run) || isRin(run))) {
     const length = lengthOfYear((words[afterRun.word] as Word).text, afterRun.offset)
     const isNear = isSameLine(words, index, afterRun.word) || (run.length <= 2 && !endsInYear(run)) || isRin(run)
     if (length > 0 && isNear) return finished(words, month, monthLength, run, afterRun, length)
@@ -113,6 +114,24 @@ function patternAt(words: readonly Word[], index: number): DatePattern | undefin
   if (!endsInYear(run) || !isMarkOfTester(run.slice(0, -2)) || !isSameLine(words, index, afterMonth.word))
     return undefined
   return finished(words, month, monthLength, run.slice(0, -2), { word: afterMonth.word, offset: end - 2 }, 2)
+}
+
+/** `05 12`: month and year with nothing between them, alone on their line or behind the mark of an inspector. */
+function spacedPattern(words: readonly Word[], index: number): DatePattern | undefined {
+  const month = words[index] as Word
+  const year = words[index + 1]
+  if (year?.line !== month.line || words[index + 2]?.line === month.line) return undefined
+  const before = words[index - 1]
+  const isFirst = before?.line !== month.line || (words[index - 2]?.line !== month.line && isInspectorMark(before.text))
+  if (!isFirst || month.text.length > 2 || year.text.length !== 2) return undefined
+  if (!isAllDigits(month.text) || !isAllDigits(year.text)) return undefined
+  const value = Number(month.text)
+  if (value < 1 || value > 12) return undefined
+  return finished(words, value, month.text.length, undefined, { word: index + 1, offset: 0 }, 2)
+}
+
+function isInspectorMark(text: string): boolean {
+  return text.length <= 5 && isMarkOfTester(text)
 }
 
 /** `05 A4/71 22`: the square of a requalifier typed as a fraction. */
@@ -172,6 +191,7 @@ export function readSquare(reading: Reading): boolean {
     country: undefined,
     suffixes,
     place,
+    hasShortYear: length === 2,
     kind: undefined,
     role: 'retest',
   })
@@ -204,7 +224,7 @@ function lengthOfMonth(text: string): number {
   const b = text.charCodeAt(1)
   if (isDigitCode(a)) {
     if (isDigitCode(b)) return isDigitCode(text.charCodeAt(2)) ? 0 : 2
-    if ((b === 79 || b === 73) && endsMonth(text, 2)) return 2
+    if (isFigureLetter(b) && endsMonth(text, 2)) return 2
     return 1
   }
   return (a === 79 || a === 73) && isDigitCode(b) && endsMonth(text, 2) ? 2 : 0
@@ -339,6 +359,7 @@ function isAllSuffixes(text: string, from: number): boolean {
 
 /** A RIN in a square has its last two characters on the row below, to be read clockwise: A4 over 71 is A417. */
 function wholeRin(reading: Reading, middle: string | undefined, place: Place): string | undefined {
+  if (middle !== undefined && isRin(middle)) return inFigures(reading, middle, place)
   if (middle?.length !== 2 || !isLetterCode(middle.charCodeAt(0)) || !isDigitCode(middle.charCodeAt(1))) return middle
   const below = reading.words[reading.at]
   if (below !== undefined && below.text.length === 2 && isDigitCode(below.text.charCodeAt(0))) {
@@ -350,6 +371,14 @@ function wholeRin(reading: Reading, middle: string | undefined, place: Place): s
   }
   found(reading, 'incomplete-rin', place)
   return middle
+}
+
+/** A9O2 is A902: behind its letter a requalifier's number has only figures. */
+function inFigures(reading: Reading, rin: string, place: Place): string {
+  if (!hasLookAlike(rin, 1, rin.length)) return rin
+  const readAs = rin.charAt(0) + rin.slice(1).replaceAll('O', '0').replaceAll('I', '1')
+  found(reading, 'look-alike', place, { readAs })
+  return readAs
 }
 
 /** Whether the row below a date belongs to it: nothing else stands on that line, or it is a text on one line. */

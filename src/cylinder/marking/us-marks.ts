@@ -229,12 +229,16 @@ function readType(reading: Reading, prefix: UsPrefix | undefined, at: Cursor): v
 /** `TC-3AA M-184`: the M of a metric mark in a word of its own. */
 function metricPressure(reading: Reading, index: number, end: number): Cursor | undefined {
   const word = reading.words[index] as Word
-  const following = reading.words[index + 1]
-  if (end < word.text.length || following?.line !== word.line || !following.text.startsWith('M')) return undefined
-  const offset = following.text.charCodeAt(1) === 45 ? 2 : 1
+  const letter = reading.words[index + 1]
+  if (end < word.text.length || letter?.line !== word.line || !letter.text.startsWith('M')) return undefined
+  const isAlone = letter.text.length === 1
+  const at = isAlone ? index + 2 : index + 1
+  const following = reading.words[at]
+  if (following?.line !== word.line) return undefined
+  const offset = isAlone ? 0 : following.text.charCodeAt(1) === 45 ? 2 : 1
   const figures = figuresAt(following.text, offset)
   if (figures?.end !== following.text.length || figures.value < 10 || figures.value > 700) return undefined
-  return { index: index + 1, offset, isSpaced: true }
+  return { index: at, offset, isSpaced: true }
 }
 
 /** The figures of a pressure; letters that look like figures count where the word is nothing else. */

@@ -197,7 +197,8 @@ function shortYear(date: CalendarMonth, latest: CalendarMonth | undefined): stri
   const year = date.slice(0, 4)
   const figures = year.slice(2)
   const readAs = `20${figures}` <= (latest ?? date).slice(0, 4) ? `20${figures}` : `19${figures}`
-  return readAs === year ? figures : year
+  // Two figures that could be a year of either century are written in four.
+  return readAs === year && year >= '1950' ? figures : year
 }
 
 function latestDate({ firstTest, retests }: StampMarks): CalendarMonth | undefined {

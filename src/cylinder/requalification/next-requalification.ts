@@ -10,7 +10,7 @@ import {
   lastDayOf,
   monthNumber,
 } from '../marking/calendar-month.ts'
-import { type Finding, findingEvidence } from '../marking/index.ts'
+import { type Deadline, type Finding, findingEvidence } from '../marking/index.ts'
 import { requireStampKeys } from '../marking/stamp-keys.ts'
 import { type DueReading, dueOf } from './due-readings.ts'
 import type { RequalificationOptions } from './requalification-options.ts'
@@ -87,12 +87,15 @@ export function requalifications(
   const common = commonEvidence(cylinder, options, record, today)
   const situation: Situation = { cylinder, options, record, today, alloy, rules, common }
   const rows = [...rules, ...permitRules(cylinder, options)].flatMap((rule) => judged(rule, situation))
-  for (const { date, kind } of cylinder.deadlines ?? []) rows.push(stamped(date, kind, situation))
+  for (const { date, kind } of liveDeadlines(cylinder, record)) rows.push(stamped(date, kind, situation))
   // An examination of the neck alone is no answer to when the cylinder is due.
   if (rules.every(({ kind }) => kind === 'eddy current') && options.permit === undefined)
     rows.push(row(situation, { doubts: [noRule(cylinder, options)] }))
-  return rows.sort((a, b) => rank(a) - rank(b) || (a.due ?? '').localeCompare(b.due ?? ''))
+  return rows.sort((a, b) => rank(a) - rank(b) || (a.due ?? undated).localeCompare(b.due ?? undated))
 }
+
+// Behind every date: what is overdue by its date comes before what is against it without one.
+const undated = '9999-12'
 
 function rank({ verdict, due }: Requalification): number {
   return verdict === 'beyond' ? 0 : due === undefined ? 1 : 2
@@ -177,6 +180,12 @@ function judged(rule: RequalificationRule, situation: Situation): readonly Requa
         text: `counted from the stamp it was due in ${due}, but the interval counts from putting into service: state putIntoService`,
         source: rule.source,
       })
+    else if (isForUnknownMetal(rule, situation))
+      doubts.push({
+        code: 'overdue-if-of-this-metal',
+        text: `was due in ${due} if it is of ${rule.materials?.join(' or ') ?? 'this metal'}`,
+        source: rule.source,
+      })
     else if (isPresumed && rule.kind === 'end of service life')
       doubts.push({
         code: 'presumed-6351',
@@ -221,10 +230,10 @@ function doubtsOf(rule: RequalificationRule, { options, cylinder }: Situation): 
       text: `the interval was read in an edition that has been replaced (${rule.edition})`,
       source,
     })
-  if (rule.materials !== undefined && materialOf(cylinder) === undefined) {
+  if (isForUnknownMetal(rule, { cylinder })) {
     doubts.push({
       code: 'material-not-stated',
-      text: `the rule is one for ${rule.materials.join(' or ')}, and nothing says what the cylinder is made of`,
+      text: `the rule is one for ${rule.materials?.join(' or ') ?? ''}, and nothing says what the cylinder is made of`,
     })
   }
   if (rule.conditions !== undefined && options[rule.conditions] !== true) {
@@ -265,8 +274,27 @@ function notesOf(rule: RequalificationRule, { options, rules }: Situation): read
   return notes
 }
 
+/** Whether a rule is one for a metal, and nothing says what the cylinder is made of. */
+function isForUnknownMetal({ materials }: RequalificationRule, { cylinder }: Pick<Situation, 'cylinder'>): boolean {
+  return materials !== undefined && materialOf(cylinder) === undefined
+}
+
 function countsFromStamp({ record, options }: Situation): boolean {
   return record.tests.length === 0 && options.putIntoService === undefined
+}
+
+/**
+ * The stamped dates that still stand. One for which a test came, no sooner than a year before it, and behind which a later one is
+ * stamped, has been answered: a shoulder keeps them all.
+ */
+function liveDeadlines({ deadlines = [] }: RequalificationHistory, { tests }: TestRecord): readonly Deadline[] {
+  return deadlines.filter(({ date, kind }) => {
+    if (kind === 'end of life') return true
+    const month = monthNumber('cylinder.deadlines', date)
+    const isAnswered = tests.some((test) => test.month >= month - 12)
+    const isFollowed = deadlines.some((other) => other.kind !== 'end of life' && other.date > date)
+    return !(isAnswered && isFollowed)
+  })
 }
 
 /** A date that the stamp itself names. */
