@@ -1,0 +1,268 @@
+// Changes the code of a set by small faults (Stryker) and counts which of them no test notices.
+// Usage: npm run script -- mutation <set> [part of a file name …]   runs, and stores docs/measured/mutation/<set>.json and the page
+//        npm run script -- mutation <set> --changed                 only files that differ from main; the other rows of the report stay
+//        npm run script -- mutation <set> --static                  also changes of what runs once at loading (slow); elsewise they are counted as left out
+//        npm run script -- mutation --page                          writes the page from the stored reports
+// A run takes the machine: start one at a time.
+import { execFileSync, spawnSync } from 'node:child_process'
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { basename, resolve } from 'node:path'
+import { filesIn } from './files-in.ts'
+import { type MutationSet, type MutationSetName, mutationSets } from './mutation-sets.ts'
+
+const folder = 'docs/measured/mutation'
+const page = 'docs/measured/mutation.md'
+
+/** A change that no test noticed. */
+interface Survivor {
+  readonly place: string
+  readonly kind: string
+  readonly from: string
+  readonly to: string
+  readonly reached: boolean
+  /** Why it is no fault of the tests, written by hand; kept by the next run. */
+  readonly because?: string
+}
+
+interface FileReport {
+  readonly killed: number
+  readonly timeout: number
+  readonly survived: number
+  /** Survivors that no test even reaches; counted in `survived`. */
+  readonly unreached: number
+  /** Not tried: what runs once at loading, and sentences for people. */
+  readonly leftOut: number
+  readonly score: number
+  readonly survivors: readonly Survivor[]
+}
+
+interface SetReport {
+  readonly set: string
+  readonly aim: number
+  readonly files: Record<string, FileReport>
+}
+
+interface Position {
+  readonly line: number
+  readonly column: number
+}
+
+interface Mutant {
+  readonly mutatorName: string
+  readonly replacement?: string
+  readonly status:
+    | 'Killed'
+    | 'Timeout'
+    | 'Survived'
+    | 'NoCoverage'
+    | 'Ignored'
+    | 'CompileError'
+    | 'RuntimeError'
+    | 'Pending'
+  readonly location: { readonly start: Position; readonly end: Position }
+}
+
+const options = process.argv.slice(2)
+const [name, ...parts] = options.filter((option) => !option.startsWith('--'))
+if (options.includes('--page')) writePage()
+else if (name !== undefined && Object.hasOwn(mutationSets, name)) runSet(name as MutationSetName)
+else {
+  console.error(`Choose a set: ${Object.keys(mutationSets).join(', ')}`)
+  process.exitCode = 2
+}
+
+function runSet(set: MutationSetName): void {
+  const { files, tests, aim }: MutationSet = mutationSets[set]
+  const mutate = matching(files.map((file) => `src/${file}`))
+    .filter((file) => basename(file) !== 'index.ts')
+    .filter((file) => parts.length === 0 || parts.some((part) => file.includes(part)))
+    .filter((file) => !options.includes('--changed') || changedFiles().has(file))
+  if (mutate.length === 0) {
+    console.log('no file of this set to change')
+    return
+  }
+  const work = `.cache/mutation/${set}-${process.pid}`
+  const result = `${work}/report.json`
+  mkdirSync(work, { recursive: true })
+  writeFileSync(
+    `${work}/stryker.json`,
+    JSON.stringify({
+      mutate,
+      testFiles: matching(tests),
+      testRunner: 'vitest',
+      vitest: { configFile: 'vitest.config.ts', related: false },
+      coverageAnalysis: 'perTest',
+      ignoreStatic: !options.includes('--static'),
+      concurrency: 2,
+      timeoutMS: 15_000,
+      timeoutFactor: 3,
+      // what the sets' tests do not read need not be copied
+      ignorePatterns: ['dist', 'out', 'coverage', '.cache', 'docs/reference', 'docs/measured', 'api', '*.tgz'],
+      tempDirName: `${work}/sandbox`,
+      reporters: ['json', 'progress-append-only'],
+      jsonReporter: { fileName: result },
+      allowConsoleColors: false,
+      disableTypeChecks: false,
+      symlinkNodeModules: true,
+      plugins: ['@stryker-mutator/vitest-runner', resolve('scripts/mutation-texts.mjs')],
+      ignorers: ['sentences'],
+    }),
+  )
+  const began = Date.now()
+  const environment = { ...process.env, CI: 'true' } // the same drawn inputs at every mutant
+  const run = spawnSync('npx', ['stryker', 'run', `${work}/stryker.json`], { stdio: 'inherit', env: environment })
+  if (!existsSync(result)) {
+    console.error(`Stryker left no report (exit ${run.status}); its sandbox is in ${work}`)
+    process.exitCode = 1
+    return
+  }
+  const tested = JSON.parse(readFileSync(result, 'utf8')) as {
+    files: Record<string, { source: string; mutants: Mutant[] }>
+  }
+  rmSync(work, { recursive: true, force: true })
+
+  const file = `${folder}/${set}.json`
+  const before = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as SetReport) : undefined
+  const rows = Object.entries(tested.files).map(
+    ([path, { source, mutants }]) => [path, fileReport(source, mutants, before?.files[path])] as const,
+  )
+  const report: SetReport = {
+    set,
+    aim,
+    files: Object.fromEntries(
+      Object.entries({ ...before?.files, ...Object.fromEntries(rows) })
+        .filter(([path]) => existsSync(path))
+        .sort(([a], [b]) => (a < b ? -1 : 1)),
+    ),
+  }
+  mkdirSync(folder, { recursive: true })
+  writeFileSync(file, `${JSON.stringify(report, undefined, 1)}\n`)
+  for (const [path, { score, survived, unreached, killed, timeout, leftOut, survivors }] of rows) {
+    console.log(
+      `${percent(score)} ${path}: ${killed + timeout} noticed, ${survived} not (${unreached} unreached), ${leftOut} left out`,
+    )
+    for (const { place, from, to, because } of survivors)
+      console.log(`    ${place} ${from} -> ${to}${because === undefined ? '' : ` (${because})`}`)
+  }
+  console.log(
+    `${set}: ${percent(scoreOf(Object.values(report.files)))} of ${percent(aim)} aimed at, ${Math.round((Date.now() - began) / 1000)} s`,
+  )
+  writePage()
+}
+
+function fileReport(source: string, found: readonly Mutant[], before: FileReport | undefined): FileReport {
+  const lines = source.split('\n')
+  const textFrom = ({ start, end }: Mutant['location']): string => {
+    const first = lines[start.line - 1] ?? ''
+    return start.line === end.line
+      ? first.slice(start.column - 1, end.column - 1)
+      : `${first.slice(start.column - 1)} …`
+  }
+  // Stryker leaves plain sentences alone (mutation-texts.mjs); of a sentence with values in it, it must still change the values.
+  const isSentence = ({ mutatorName, location }: Mutant): boolean =>
+    mutatorName === 'StringLiteral' && /^`.* /.test(textFrom(location))
+  const mutants = found.filter((mutant) => !isSentence(mutant))
+  const count = (...statuses: readonly Mutant['status'][]): number =>
+    mutants.filter(({ status }) => statuses.includes(status)).length
+  const reasons = new Map(before?.survivors.map((each) => [keyOf(each), each.because]))
+  const survivors = mutants
+    .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
+    .sort((a, b) => a.location.start.line - b.location.start.line || a.location.start.column - b.location.start.column)
+    .map(({ mutatorName, replacement, status, location: { start, end } }): Survivor => {
+      const first = lines[start.line - 1] ?? ''
+      const from =
+        start.line === end.line ? first.slice(start.column - 1, end.column - 1) : `${first.slice(start.column - 1)} …`
+      const found = {
+        place: `${start.line}:${start.column}`,
+        kind: mutatorName,
+        from: short(from),
+        to: short(replacement ?? ''),
+        reached: status === 'Survived',
+      }
+      const because = reasons.get(keyOf(found))
+      return because === undefined ? found : { ...found, because }
+    })
+  const [killed, timeout, survived] = [count('Killed'), count('Timeout'), count('Survived', 'NoCoverage')]
+  return {
+    killed,
+    timeout,
+    survived,
+    unreached: count('NoCoverage'),
+    leftOut: count('Ignored') + found.length - mutants.length,
+    score: shareOf(killed + timeout, survived),
+    survivors,
+  }
+}
+
+/** Without the place, so that a reason outlives a line added above it. */
+function keyOf({ kind, from, to }: Survivor): string {
+  return `${kind}|${from}|${to}`
+}
+
+function scoreOf(files: readonly FileReport[]): number {
+  const sum = (of: (file: FileReport) => number): number => files.reduce((total, file) => total + of(file), 0)
+  return shareOf(
+    sum(({ killed, timeout }) => killed + timeout),
+    sum(({ survived }) => survived),
+  )
+}
+
+function shareOf(noticed: number, survived: number): number {
+  return noticed + survived === 0 ? 1 : Math.round((1e4 * noticed) / (noticed + survived)) / 1e4
+}
+
+function writePage(): void {
+  const reports = existsSync(folder)
+    ? readdirSync(folder)
+        .filter((file) => file.endsWith('.json'))
+        .sort()
+        .map((file) => JSON.parse(readFileSync(`${folder}/${file}`, 'utf8')) as SetReport)
+    : []
+  const sum = (report: SetReport, of: (file: FileReport) => number): number =>
+    Object.values(report.files).reduce((total, file) => total + of(file), 0)
+  const rows = reports.map((report) => {
+    const noticed = sum(report, ({ killed, timeout }) => killed + timeout)
+    const survived = sum(report, (file) => file.survived)
+    const explained = sum(report, ({ survivors }) => survivors.filter(({ because }) => because !== undefined).length)
+    const score = shareOf(noticed, survived)
+    return `| [${report.set}](mutation/${report.set}.json) | ${Object.keys(report.files).length} | ${noticed} | ${survived} | ${explained} | ${sum(report, ({ leftOut }) => leftOut)} | ${percent(score)} | ${percent(report.aim)} |`
+  })
+  const lines = [
+    '<!-- Written by `npm run script -- mutation`; do not edit. -->',
+    '# What the tests would notice',
+    '',
+    'Stryker puts small faults into the code, one at a time: a comparison turned, a condition fixed, a text emptied. A fault that fails a',
+    'test is noticed; the share of those is the score. `npm run script -- mutation <set>` measures a set anew; each report names every',
+    'fault that went unnoticed, by line and column, and the reason where it is one that changes nothing. Left out are sentences for people',
+    '(texts with a space in them; codes, ids and closed words are in) and faults in what runs once at loading, such as the rows of tables.',
+    '',
+    '| Set | Files | Noticed | Not noticed | of these explained | Left out | Score | Aim |',
+    '| :--- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |',
+    ...rows,
+    '',
+  ]
+  writeFileSync(page, lines.join('\n'))
+}
+
+/** A pattern's `*` stands for a part of one name. */
+function matching(patterns: readonly string[]): string[] {
+  const tests = patterns.map((pattern) => new RegExp(`^${pattern.replaceAll('.', '\\.').replaceAll('*', '[^/]*')}$`))
+  return [...filesIn('src', '.ts'), ...filesIn('tests', '.test.ts')].filter((file) =>
+    tests.some((test) => test.test(file)),
+  )
+}
+
+function changedFiles(): ReadonlySet<string> {
+  const git = (...words: string[]): string[] => execFileSync('git', words, { encoding: 'utf8' }).split('\n')
+  const base = git('merge-base', 'main', 'HEAD')[0] ?? 'main'
+  return new Set(git('diff', '--name-only', base))
+}
+
+function percent(share: number): string {
+  return `${(100 * share).toFixed(1)} %`
+}
+
+function short(text: string): string {
+  const line = text.replaceAll(/\s+/g, ' ')
+  return line.length > 100 ? `${line.slice(0, 100)} …` : line
+}
