@@ -1,10 +1,10 @@
 import { NormalEquations } from '../../uncertainty/least-squares.ts'
 import type { Elastance, EnergyPerVolume, PressureDifference } from '../../units/index.ts'
-import { addToSlices, crossingsOfSlices } from '../loop/loop-slices.ts'
+import { crossingsOfSlices } from '../loop/loop-slices.ts'
 import { meanOfSign } from '../loop/mean-of-sign.ts'
 import { type FittedResistance, fitted } from '../prediction/resistance-fit.ts'
 import { type LoopShape, loopShape } from '../prediction/resistance-model.ts'
-import { alongHalf, type BreathRows, type SegmentTaker } from './breath-rows.ts'
+import { addHalfToSlices, type BreathRows } from './breath-rows.ts'
 import type { CleanLog } from './breathing-log.ts'
 
 /** The mean of all breaths as a loop over volume, in columns of SI: the middle of each slice of the tidal volume. */
@@ -41,13 +41,8 @@ export function averagedLoop(log: CleanLog, breaths: readonly BreathRows[], tida
   const exhalation = { work: new Float64Array(slices), time: new Float64Array(slices) }
   for (const { start, middle, end } of breaths) {
     const perVolume = slices / middle.volume
-    const into =
-      ({ work, time }: typeof inhalation): SegmentTaker =>
-      (v0, v1, p0, p1, lasting) => {
-        addToSlices(work, v0 * perVolume, v1 * perVolume, p0, p1, time, lasting)
-      }
-    alongHalf(log, start, middle, into(inhalation))
-    alongHalf(log, middle, end, into(exhalation))
+    addHalfToSlices(inhalation, log, { from: start, to: middle, perVolume })
+    addHalfToSlices(exhalation, log, { from: middle, to: end, perVolume })
   }
   const flow = (time: Float64Array): Float64Array =>
     time.map((lasting) => (lasting > 0 ? (tidalVolume * breaths.length) / slices / lasting : 0))

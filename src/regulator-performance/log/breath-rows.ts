@@ -1,5 +1,7 @@
+import { addToSlices } from '../loop/loop-slices.ts'
 import type { CleanLog } from './breathing-log.ts'
 import { rowAt } from './pause.ts'
+import { middleOf } from './rank.ts'
 import type { TurningPoint } from './turning-points.ts'
 
 /** One whole breath of a log: from end exhalation over end inhalation to end exhalation. */
@@ -39,8 +41,7 @@ export function wholeBreaths(
 /** Median pause of all breaths but the first and the last, where it may be a rest; undefined where there are no others. */
 function usualPause(turns: readonly TurningPoint[]): number | undefined {
   const inner = turns.slice(1, -1).filter(({ kind }) => kind === 'lowest')
-  const pauses = inner.map(({ pause }) => (pause === undefined ? 0 : pause.to - pause.from)).sort((a, b) => a - b)
-  return pauses[pauses.length >> 1]
+  return middleOf(inner.map(({ pause }) => (pause === undefined ? 0 : pause.to - pause.from)))
 }
 
 function atPauseEnd(turn: TurningPoint, time: Float64Array): TurningPoint {
@@ -69,35 +70,7 @@ function at(turn: TurningPoint, moment: number, time: Float64Array): TurningPoin
   return { ...turn, time: moment, row: Math.min(rowAt(time, moment), time.length - 1) }
 }
 
-/** Takes one segment of a half breath. */
-export type SegmentTaker = (
-  fromVolume: number,
-  toVolume: number,
-  fromPressure: number,
-  toPressure: number,
-  lasting: number,
-) => void
-
 type Channels = Pick<CleanLog, 'time' | 'volume' | 'pressure'>
-
-/** Goes along a half breath from one turn to the next, segment by segment. */
-export function alongHalf(log: Channels, from: TurningPoint, to: TurningPoint, take: SegmentTaker): void {
-  const { time, volume, pressure } = log
-  let t0 = from.time
-  let v0 = from.volume
-  let p0 = pressureAt(log, from)
-  const last = lastBefore(time, to)
-  for (let row = firstAfter(time, from); row <= last; row++) {
-    const t1 = time[row] as number
-    const v1 = volume[row] as number
-    const p1 = pressure[row] as number
-    take(v0, v1, p0, p1, t1 - t0)
-    t0 = t1
-    v0 = v1
-    p0 = p1
-  }
-  take(v0, to.volume, p0, pressureAt(log, to), to.time - t0)
-}
 
 /** What a half breath comes to, SI. */
 interface HalfMeasure {
@@ -113,33 +86,70 @@ interface HalfMeasure {
 
 /** The work of a half breath, with what the curve between the samples adds and what a delay would change. */
 export function measureHalf(log: Channels, from: TurningPoint, to: TurningPoint): HalfMeasure {
-  const { time, pressure } = log
-  const first = firstAfter(time, from)
+  const { time, volume, pressure } = log
+  const [first, last] = rowsBetween(time, from, to)
+  const ahead: Bend = { volume: 0, pressure: 0 }
+  bendInto(ahead, log, first - 1)
   let polygonWork = 0
   let curvatureWork = 0
   let perDelay = 0
   let lowestRow = first
   let highestRow = first
-  let row = first - 1 // the row at or before the segment
-  let volumeBend0 = bendAt(time, log.volume, row)
-  let pressureBend0 = bendAt(time, pressure, row)
-  alongHalf(log, from, to, (v0, v1, p0, p1, h) => {
-    row++
-    const volumeBend1 = bendAt(time, log.volume, row)
-    const pressureBend1 = bendAt(time, pressure, row)
+  let lowest = Infinity
+  let highest = -Infinity
+  let t0 = from.time
+  let v0 = from.volume
+  let p0 = pressureAt(log, from)
+  // the last segment ends at the turn itself
+  for (let row = first; row <= last + 1; row++) {
+    const isInside = row <= last
+    const t1 = isInside ? (time[row] as number) : to.time
+    const v1 = isInside ? (volume[row] as number) : to.volume
+    const p1 = isInside ? (pressure[row] as number) : pressureAt(log, to)
+    const { volume: volumeBend, pressure: pressureBend } = ahead
+    bendInto(ahead, log, row)
+    const h = t1 - t0
     const dv = v1 - v0
     const dp = p1 - p0
     polygonWork -= (dv * (p0 + p1)) / 2
-    curvatureWork -= ((h * h) / 24) * (dp * (volumeBend0 + volumeBend1) - dv * (pressureBend0 + pressureBend1))
+    curvatureWork -= ((h * h) / 24) * (dp * (volumeBend + ahead.volume) - dv * (pressureBend + ahead.pressure))
     if (h > 0) perDelay += (dp * dv) / h
-    if (row < time.length && (time[row] as number) < to.time) {
-      if (p1 < (pressure[lowestRow] as number)) lowestRow = row
-      if (p1 > (pressure[highestRow] as number)) highestRow = row
+    if (isInside && p1 < lowest) {
+      lowest = p1
+      lowestRow = row
     }
-    volumeBend0 = volumeBend1
-    pressureBend0 = pressureBend1
-  })
+    if (isInside && p1 > highest) {
+      highest = p1
+      highestRow = row
+    }
+    t0 = t1
+    v0 = v1
+    p0 = p1
+  }
   return { polygonWork, curvatureWork, perDelay, lowestRow, highestRow }
+}
+
+/** Adds the work and the time of a half breath to slices of the tidal volume. */
+export function addHalfToSlices(
+  slices: { readonly work: Float64Array; readonly time: Float64Array },
+  log: Channels,
+  { from, to, perVolume }: { readonly from: TurningPoint; readonly to: TurningPoint; readonly perVolume: number },
+): void {
+  const { time, volume, pressure } = log
+  const [first, last] = rowsBetween(time, from, to)
+  let t0 = from.time
+  let v0 = from.volume * perVolume
+  let p0 = pressureAt(log, from)
+  for (let row = first; row <= last; row++) {
+    const t1 = time[row] as number
+    const v1 = (volume[row] as number) * perVolume
+    const p1 = pressure[row] as number
+    addToSlices(slices.work, v0, v1, p0, p1, slices.time, t1 - t0)
+    t0 = t1
+    v0 = v1
+    p0 = p1
+  }
+  addToSlices(slices.work, v0, to.volume * perVolume, p0, pressureAt(log, to), slices.time, to.time - t0)
 }
 
 /** Pressure at a turn, between its two samples. */
@@ -151,6 +161,14 @@ export function pressureAt({ time, pressure }: Pick<CleanLog, 'time' | 'pressure
   return (pressure[before] as number) * (1 - share) + (pressure[after] as number) * share
 }
 
+/** First and last row that lie strictly between two turns. */
+function rowsBetween(time: Float64Array, from: TurningPoint, to: TurningPoint): readonly [number, number] {
+  let last = to.row
+  while (last < time.length - 1 && (time[last + 1] as number) < to.time) last++
+  while (last >= 0 && (time[last] as number) >= to.time) last--
+  return [firstAfter(time, from), last]
+}
+
 function firstAfter(time: Float64Array, turn: TurningPoint): number {
   let row = turn.row
   while (row > 0 && (time[row - 1] as number) > turn.time) row--
@@ -158,19 +176,26 @@ function firstAfter(time: Float64Array, turn: TurningPoint): number {
   return row
 }
 
-function lastBefore(time: Float64Array, turn: TurningPoint): number {
-  let row = turn.row
-  while (row < time.length - 1 && (time[row + 1] as number) < turn.time) row++
-  while (row >= 0 && (time[row] as number) >= turn.time) row--
-  return row
+/** Second derivatives by time. */
+interface Bend {
+  volume: number
+  pressure: number
 }
 
-/** Second derivative by time, from a row and its neighbours. */
-function bendAt(time: Float64Array, values: Float64Array, row: number): number {
-  if (row < 1 || row > time.length - 2) return 0
-  const before = (time[row] as number) - (time[row - 1] as number)
-  const after = (time[row + 1] as number) - (time[row] as number)
-  const value = values[row] as number
-  const rise = ((values[row + 1] as number) - value) / after - (value - (values[row - 1] as number)) / before
-  return (2 * rise) / (before + after)
+/** Both second derivatives at a row, from it and its neighbours; none at the ends of the record. */
+function bendInto(bend: Bend, { time, volume, pressure }: Channels, row: number): void {
+  if (row < 1 || row > time.length - 2) {
+    bend.volume = 0
+    bend.pressure = 0
+    return
+  }
+  const now = time[row] as number
+  const perBefore = 1 / (now - (time[row - 1] as number))
+  const perAfter = 1 / ((time[row + 1] as number) - now)
+  const scale = 2 / ((time[row + 1] as number) - (time[row - 1] as number))
+  const v = volume[row] as number
+  const p = pressure[row] as number
+  bend.volume = scale * (((volume[row + 1] as number) - v) * perAfter - (v - (volume[row - 1] as number)) * perBefore)
+  bend.pressure =
+    scale * (((pressure[row + 1] as number) - p) * perAfter - (p - (pressure[row - 1] as number)) * perBefore)
 }

@@ -60,8 +60,8 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
   requireOptions(options)
   const raw = cleanLog(log)
   const noise = {
-    pressure: signalNoise(raw.pressure, raw.time) as PressureDifference,
-    volume: signalNoise(raw.volume, raw.time) as Volume,
+    pressure: raw.channels.pressure.noise as PressureDifference,
+    volume: (raw.channels.isFlow ? signalNoise(raw.volume, raw.time) : raw.channels.volume.noise) as Volume,
   }
   const faults = channelFaults(raw, restingTurns(raw, noise.volume))
   const { log: clean, turns } = withoutLag(raw, faults.turns, options.lag ?? {})

@@ -1,6 +1,7 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type ChannelHealth, healthOf } from './channel-health.ts'
 import { type LogColumn, requireEqualLength } from './column.ts'
+import { middleOf } from './rank.ts'
 import { signalNoise } from './signal-noise.ts'
 import { spikeRows } from './spikes.ts'
 
@@ -49,12 +50,13 @@ export function cleanLog(log: BreathingLog): CleanLog {
   const kept = wholeRows(log.time, source, pressure)
   requireRows(kept.time.length, pressure.length)
   requireRising(kept.time)
-  const spiky = spikeRows(kept.volume, signalNoise(kept.volume, kept.time))
+  const noiseWithSpikes = signalNoise(kept.volume, kept.time)
+  const spiky = spikeRows(kept.volume, noiseWithSpikes)
   const whole = withoutRows(kept, spiky)
   const pressureNoise = signalNoise(whole.pressure, whole.time)
   const channels = {
     pressure: healthOf(whole.pressure, pressureNoise),
-    volume: healthOf(whole.volume, signalNoise(whole.volume, whole.time)),
+    volume: healthOf(whole.volume, spiky.length === 0 ? noiseWithSpikes : signalNoise(whole.volume, whole.time)),
     isFlow: flow !== undefined,
     pressureSpikes: spikeRows(whole.pressure, pressureNoise).length,
   }
@@ -135,11 +137,12 @@ function gaps(time: Float64Array): readonly number[] {
 function medianStep(time: Float64Array): number {
   const probes = Math.min(401, time.length - 1)
   const stride = (time.length - 1) / probes
-  const steps = Float64Array.from({ length: probes }, (_, probe) => {
+  const steps = new Float64Array(probes)
+  for (let probe = 0; probe < probes; probe++) {
     const row = 1 + Math.floor(probe * stride)
-    return (time[row] as number) - (time[row - 1] as number)
-  })
-  return steps.sort()[probes >> 1] as number
+    steps[probe] = (time[row] as number) - (time[row - 1] as number)
+  }
+  return middleOf(steps) as number
 }
 
 function requireRising(time: Float64Array): void {

@@ -1,6 +1,7 @@
 import { requireKeys } from '../../errors/index.ts'
 import { type LogColumn, requireColumns } from './column.ts'
 import { quantizationStep } from './quantization.ts'
+import { middleOf } from './rank.ts'
 import { signalNoise } from './signal-noise.ts'
 
 /** Rows that stand at one value: from the first to the one behind the last. */
@@ -52,60 +53,59 @@ export function channelHealth(channel: { readonly values: LogColumn; readonly ti
 
 /** The same, of a column that is known to be finite. */
 export function healthOf(values: LogColumn, noise: number): ChannelHealth {
-  const { lowest, highest } = extremes(values)
+  const { low, high, longest } = scanned(values)
+  const [lowest, highest] = [low.value, high.value]
   const step = quantizationStep(values)
   const hold = holdLength(values, step)
-  const scan = scanned(values, lowest, highest)
   return {
     lowest,
     highest,
-    rowsAtLowest: scan.low.rows,
-    rowsAtHighest: scan.high.rows,
-    isClippedLow: highest > lowest && isWall(values, scan.low, { extreme: lowest, inward: 1, step, hold }),
-    isClippedHigh: highest > lowest && isWall(values, scan.high, { extreme: highest, inward: -1, step, hold }),
+    rowsAtLowest: low.rows,
+    rowsAtHighest: high.rows,
+    isClippedLow: highest > lowest && isWall(values, low, { extreme: lowest, inward: 1, step, hold }),
+    isClippedHigh: highest > lowest && isWall(values, high, { extreme: highest, inward: -1, step, hold }),
     holdLength: hold,
-    longestRun: scan.longest,
+    longestRun: longest,
     quantizationStep: step,
     noise,
   }
 }
 
 interface AtExtreme {
+  value: number
   rows: number
   longest: RepeatedRows
 }
 
-function extremes(values: LogColumn): { readonly lowest: number; readonly highest: number } {
-  let lowest = Infinity
-  let highest = -Infinity
-  for (let row = 0; row < values.length; row++) {
-    const value = values[row] as number
-    if (value < lowest) lowest = value
-    if (value > highest) highest = value
-  }
-  return { lowest, highest }
-}
-
-function scanned(values: LogColumn, lowest: number, highest: number) {
-  const low: AtExtreme = { rows: 0, longest: { from: 0, to: 0 } }
-  const high: AtExtreme = { rows: 0, longest: { from: 0, to: 0 } }
-  let longest: RepeatedRows = { from: 0, to: 0 }
-  const close = (from: number, to: number): void => {
-    const value = values[from] as number
-    const at = value === lowest ? low : value === highest ? high : undefined
-    if (at !== undefined) {
-      at.rows += to - from
-      if (to - from > at.longest.to - at.longest.from) at.longest = { from, to }
-    }
-    if (to - from > longest.to - longest.from) longest = { from, to }
-  }
+/** The lowest and the highest value with the rows that stand at them, and the longest run of one value. */
+function scanned(values: LogColumn): { low: AtExtreme; high: AtExtreme; longest: RepeatedRows } {
+  const none: RepeatedRows = { from: 0, to: 0 }
+  const low: AtExtreme = { value: Infinity, rows: 0, longest: none }
+  const high: AtExtreme = { value: -Infinity, rows: 0, longest: none }
+  let longest = none
   let from = 0
+  let value = values[0] as number
   for (let row = 1; row <= values.length; row++) {
-    if (row < values.length && values[row] === values[from]) continue
-    close(from, row)
+    const next = values[row]
+    if (next === value) continue
+    if (value <= low.value) stand(low, value, from, row)
+    if (value >= high.value) stand(high, value, from, row)
+    if (row - from > longest.to - longest.from) longest = { from, to: row }
     from = row
+    value = next as number
   }
   return { low, high, longest }
+}
+
+/** Counts a run at an extreme, which it may be the first to reach. */
+function stand(at: AtExtreme, value: number, from: number, to: number): void {
+  if (value !== at.value) {
+    at.value = value
+    at.rows = 0
+    at.longest = { from: 0, to: 0 }
+  }
+  at.rows += to - from
+  if (to - from > at.longest.to - at.longest.from) at.longest = { from, to }
 }
 
 // A rounded top of a smooth signal falls by at most four steps within half its own width beyond its ends; a wall falls at once.
@@ -138,22 +138,30 @@ const mostProbes = 4000
 
 /** How many rows each value stands for, where nearly all stand for more than one; 1 otherwise. */
 function holdLength(values: LogColumn, step: number): number {
-  const rows = Math.min(values.length, mostProbes)
-  const start = (values.length - rows) >> 1
-  const lengths: number[] = []
-  const jumps: number[] = []
+  const probed = Math.min(values.length, mostProbes)
+  const start = (values.length - probed) >> 1
+  const end = start + probed
+  let runs = 0
+  let repeated = 0
   let from = start
-  for (let row = start + 1; row < start + rows; row++) {
-    const jump = Math.abs((values[row] as number) - (values[from] as number))
-    if (jump === 0) continue
-    lengths.push(row - from)
-    jumps.push(jump)
+  for (let row = start + 1; row < end; row++) {
+    if (values[row] === values[from]) continue
+    runs++
+    if (row - from > 1) repeated++
     from = row
   }
-  if (lengths.length < 8) return 1
-  const repeated = lengths.filter((length) => length > 1).length
-  const typical = jumps.sort((a, b) => a - b)[jumps.length >> 1] as number
+  // hardly any log is held: its runs are not worth keeping
+  if (runs < 8 || repeated < 0.6 * runs) return 1
+  const lengths = new Float64Array(runs)
+  const jumps = new Float64Array(runs)
+  from = start
+  for (let row = start + 1, run = 0; row < end; row++) {
+    if (values[row] === values[from]) continue
+    lengths[run] = row - from
+    jumps[run] = Math.abs((values[row] as number) - (values[from] as number))
+    run++
+    from = row
+  }
   // numbers of a coarse step repeat too, but then they move by one step at a time
-  if (repeated < 0.6 * lengths.length || typical < 3 * step) return 1
-  return lengths.sort((a, b) => a - b)[lengths.length >> 1] as number
+  return (middleOf(jumps) as number) < 3 * step ? 1 : (middleOf(lengths) as number)
 }

@@ -2,6 +2,7 @@ import type { BreathRows } from './breath-rows.ts'
 import type { CleanLog } from './breathing-log.ts'
 import { mean } from './mean.ts'
 import { meanWithin, rowAt } from './pause.ts'
+import { middleOf } from './rank.ts'
 import type { Pause, TurningPoint } from './turning-points.ts'
 
 /** What was taken off a channel over the whole record: SI, and s. */
@@ -152,7 +153,7 @@ function trendOf({ time, value }: Baseline, during: number): RemovedDrift {
   const steps = value
     .slice(1)
     .map((v, k) => v - (value[k] as number) - slope * ((time[k + 1] as number) - (time[k] as number)))
-  const scatter = steps.map(Math.abs).sort((a, b) => a - b)[steps.length >> 1] as number
+  const scatter = middleOf(steps.map(Math.abs)) as number
   // 1.4826 median sizes are a standard deviation; a step holds the scatter of two points
   const sigma = n < 3 ? 0 : (1.4826 * scatter) / Math.SQRT2
   return { change: slope * during, during, uncertainty: (sigma / Math.sqrt(variance)) * during }
@@ -160,11 +161,15 @@ function trendOf({ time, value }: Baseline, during: number): RemovedDrift {
 
 function subtract(values: Float64Array, time: Float64Array, line: Baseline, keep: number): void {
   if (line.time.length === 0) return
-  let piece = 0
-  for (let row = 0; row < values.length; row++) {
-    const t = time[row] as number
-    while (piece < line.time.length - 2 && (line.time[piece + 1] as number) <= t) piece++
-    values[row] = (values[row] as number) - onPiece(line, piece, t) + keep
+  let row = 0
+  for (let piece = 0; piece === 0 || piece < line.time.length - 1; piece++) {
+    const start = line.time[piece] as number
+    const value = line.value[piece] as number
+    const until = piece < line.time.length - 2 ? (line.time[piece + 1] as number) : Infinity
+    const slope = slopeOn(line, piece)
+    for (; row < values.length && (time[row] as number) < until; row++) {
+      values[row] = (values[row] as number) - (value + slope * ((time[row] as number) - start)) + keep
+    }
   }
 }
 
@@ -175,10 +180,14 @@ function valueAt(line: Baseline, t: number): number {
   return onPiece(line, piece, t)
 }
 
-function onPiece({ time, value }: Baseline, piece: number, t: number): number {
-  const from = value[piece] as number
+function onPiece(line: Baseline, piece: number, t: number): number {
+  return (line.value[piece] as number) + slopeOn(line, piece) * (t - (line.time[piece] as number))
+}
+
+/** Slope of a piece; a baseline of a single point is level. */
+function slopeOn({ time, value }: Baseline, piece: number): number {
   const to = value[piece + 1]
-  if (to === undefined) return from
-  const start = time[piece] as number
-  return from + ((to - from) * (t - start)) / ((time[piece + 1] as number) - start)
+  return to === undefined
+    ? 0
+    : (to - (value[piece] as number)) / ((time[piece + 1] as number) - (time[piece] as number))
 }

@@ -2,6 +2,7 @@ import type { LoopFinding } from '../loop/loop-finding.ts'
 import type { CleanLog } from './breathing-log.ts'
 import type { ChannelHealth } from './channel-health.ts'
 import { rangeWithin } from './pause.ts'
+import { middleOf } from './rank.ts'
 import type { Pause, TurningPoint } from './turning-points.ts'
 
 /** What the channels of a log suffer from, found before anything is taken off. */
@@ -144,7 +145,7 @@ function eachRun(values: Float64Array, take: (from: number, to: number) => void)
 /** Median height between turns. */
 function swingOf(turns: readonly TurningPoint[]): number {
   const swings = turns.slice(1).map(({ volume }, index) => Math.abs(volume - (turns[index] as TurningPoint).volume))
-  return swings.sort((a, b) => a - b)[swings.length >> 1] ?? 0
+  return middleOf(swings) ?? 0
 }
 
 function figure(value: number): string {

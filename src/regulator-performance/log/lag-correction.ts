@@ -73,12 +73,18 @@ function withVolumeShifted(log: CleanLog, delay: number): CleanLog {
   while (first < time.length && (time[first] as number) - delay < (time[0] as number)) first++
   // From the end, so that no volume is overwritten before it is read.
   let before = time.length - 1
+  let [from, to] = [time[before] as number, Infinity]
+  let [low, high] = [volume[before] as number, volume[before] as number]
   for (let row = time.length - 1; row >= first; row--) {
     const made = (time[row] as number) - delay
-    while ((time[before] as number) > made) before--
-    const from = time[before] as number
-    const share = (made - from) / ((time[before + 1] as number) - from)
-    volume[row] = (volume[before] as number) * (1 - share) + (volume[before + 1] as number) * share
+    while (from > made) {
+      before--
+      to = from
+      high = low
+      from = time[before] as number
+      low = volume[before] as number
+    }
+    volume[row] = low + ((high - low) * (made - from)) / (to - from)
   }
   return {
     ...log,

@@ -1,5 +1,6 @@
 import type { LoopFinding } from '../loop/loop-finding.ts'
 import type { BreathRow } from './breath-table.ts'
+import { middleOf, ranked } from './rank.ts'
 
 /** How far a breath may lie from the median: so many robust standard deviations, and never less than a share of what is usual. */
 interface Usual {
@@ -42,7 +43,7 @@ export function breathFindings(breaths: readonly BreathRow[], pressureNoise: num
 
 function smallBreaths(breaths: readonly BreathRow[]): readonly LoopFinding[] {
   const volumes = breaths.map((row) => row.tidalVolume)
-  const large = volumes.toSorted((a, b) => a - b)[Math.floor(0.75 * volumes.length)] as number
+  const large = ranked(volumes, 0.75) as number
   const numbers = volumes.flatMap((volume, index) => (volume < smallShare * large ? [index + 1] : []))
   if (numbers.length === 0) return []
   const text = `Breath ${listed(numbers)} took less than half of what the larger ones took. Each counts like any other in the mean.`
@@ -55,5 +56,5 @@ function listed(numbers: readonly number[]): string {
 }
 
 function median(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1] as number
+  return middleOf(values) as number
 }

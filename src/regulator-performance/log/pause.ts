@@ -1,3 +1,4 @@
+import { middleOf } from './rank.ts'
 import type { Pause, TurningPoint } from './turning-points.ts'
 
 interface Signal {
@@ -77,8 +78,8 @@ function usualBreath(
     swings.push(Math.abs(next.volume - turn.volume))
     durations.push(after === undefined ? 2 * (next.time - turn.time) : after.time - turn.time)
   }
-  const middle = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1] as number
-  return durations.length === 0 ? undefined : { duration: middle(durations), swing: middle(swings) }
+  const [duration, swing] = [middleOf(durations), middleOf(swings)]
+  return duration === undefined || swing === undefined ? undefined : { duration, swing }
 }
 
 /** Mean of a signal within a pause, away from its edges. */

@@ -10,25 +10,31 @@ const offGrid = 0.01
 export function quantizationStep(values: LogColumn): number {
   const steps = differences(values)
   if (steps.length < fewest) return 0
-  const step = steps[0] as number
-  const largest = steps.at(-1) as number
+  let step = Infinity
+  let largest = 0
+  for (const each of steps) {
+    if (each < step) step = each
+    if (each > largest) largest = each
+  }
   if (step < finest * largest) return 0
-  const isOnGrid = steps.every((each) => Math.abs(each / step - Math.round(each / step)) < offGrid)
-  // so few unlike values are no grid but a repeated signal
-  return isOnGrid ? step : 0
+  for (const each of steps) {
+    // so few unlike values are no grid but a repeated signal
+    if (!(Math.abs(each / step - Math.round(each / step)) < offGrid)) return 0
+  }
+  return step
 }
 
-/** Sizes of the steps between neighbouring rows that differ, in rising order. */
+/** Sizes of the steps between neighbouring rows that differ. */
 function differences(values: LogColumn): Float64Array {
   const last = values.length - 1
-  const probes = Math.min(mostProbes, last)
-  if (probes < 1) return new Float64Array(0)
+  const probes = Math.max(0, Math.min(mostProbes, last))
   const stride = last / probes
-  const found: number[] = []
+  const found = new Float64Array(probes)
+  let count = 0
   for (let probe = 0; probe < probes; probe++) {
     const row = Math.floor(probe * stride)
     const step = Math.abs((values[row + 1] as number) - (values[row] as number))
-    if (step > 0) found.push(step)
+    if (step > 0) found[count++] = step
   }
-  return Float64Array.from(found).sort()
+  return found.subarray(0, count)
 }

@@ -1,4 +1,5 @@
 import type { LogColumn } from './column.ts'
+import { middleOf } from './rank.ts'
 
 const fewest = 32
 const mostProbes = 800
@@ -20,7 +21,7 @@ export function signalNoise(values: LogColumn, time?: LogColumn): number {
   for (let probe = 0; probe < probes; probe++) {
     residual[probe] = residualAt(values, time, 2 + Math.floor(probe * stride))
   }
-  return (residual.sort()[probes >> 1] as number) / medianOfNormal
+  return (middleOf(residual) as number) / medianOfNormal
 }
 
 /** Distance from the cubic through four neighbours, in units of what independent noise of spread 1 would give. */

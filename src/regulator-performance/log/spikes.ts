@@ -1,7 +1,8 @@
 import type { LogColumn } from './column.ts'
+import { ranked } from './rank.ts'
 
 const longestSpike = 3
-const mostProbes = 2000
+const mostProbes = 1000
 
 /**
  * Rows that jump away from the signal and are back within three rows: a bad contact or a lost word, nothing that lungs or a machine
@@ -33,9 +34,10 @@ function usualStep(values: LogColumn): number {
   const last = values.length - 1
   const probes = Math.min(mostProbes, last)
   const stride = last / probes
-  const steps = Float64Array.from({ length: probes }, (_, probe) => {
+  const steps = new Float64Array(probes)
+  for (let probe = 0; probe < probes; probe++) {
     const row = Math.floor(probe * stride)
-    return Math.abs((values[row + 1] as number) - (values[row] as number))
-  }).sort()
-  return steps[Math.floor(0.95 * probes)] ?? 0
+    steps[probe] = Math.abs((values[row + 1] as number) - (values[row] as number))
+  }
+  return ranked(steps, 0.95) ?? 0
 }

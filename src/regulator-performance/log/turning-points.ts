@@ -1,3 +1,5 @@
+import { middleOf } from './rank.ts'
+
 /** A stretch without flow, s. */
 export interface Pause {
   readonly from: number
@@ -64,7 +66,8 @@ function clearTurns(
 function roughTurns(volume: Float64Array, noise: number): readonly RoughTurn[] {
   let low = Infinity
   let high = -Infinity
-  for (const v of volume) {
+  for (let row = 0; row < volume.length; row++) {
+    const v = volume[row] as number
     if (v < low) low = v
     if (v > high) high = v
   }
@@ -82,7 +85,7 @@ function medianSwing(volume: Float64Array, turns: readonly RoughTurn[]): number 
     const before = turns[index] as RoughTurn
     return Math.abs((volume[row] as number) - (volume[before.row] as number))
   })
-  return swings.sort((a, b) => a - b)[swings.length >> 1] as number
+  return middleOf(swings) as number
 }
 
 /** Extremes that are followed, or preceded at the ends of the record, by a change of at least the threshold. */
@@ -90,22 +93,27 @@ function turnsBeyond(volume: Float64Array, threshold: number): readonly RoughTur
   const turns: RoughTurn[] = []
   let lowRow = 0
   let highRow = 0
+  let low = volume[0] as number
+  let high = low
   let sign = 0 // of the extreme that is being sought; 0 until the first change is large enough
   for (let row = 1; row < volume.length; row++) {
     const v = volume[row] as number
-    if (v < (volume[lowRow] as number)) lowRow = row
-    if (v > (volume[highRow] as number)) highRow = row
-    if (sign >= 0 && (volume[highRow] as number) - v > threshold) {
-      turns.push({ row: highRow, sign: 1 })
-      sign = -1
+    if (v < low) {
+      low = v
       lowRow = row
-      highRow = row
-    } else if (sign <= 0 && v - (volume[lowRow] as number) > threshold) {
-      turns.push({ row: lowRow, sign: -1 })
-      sign = 1
-      lowRow = row
+    }
+    if (v > high) {
+      high = v
       highRow = row
     }
+    const isDown = sign >= 0 && high - v > threshold
+    if (!isDown && !(sign <= 0 && v - low > threshold)) continue
+    turns.push(isDown ? { row: highRow, sign: 1 } : { row: lowRow, sign: -1 })
+    sign = isDown ? -1 : 1
+    lowRow = row
+    highRow = row
+    low = v
+    high = v
   }
   // The last extreme has nothing after it to confirm it.
   if (sign > 0) turns.push({ row: highRow, sign: 1 })
