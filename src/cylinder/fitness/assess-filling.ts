@@ -7,7 +7,7 @@ import { densityBy, pressureBy } from '../cylinder-gas.ts'
 import { type FillLimit, type FillLimitInput, fillLimit, type PlusFindings, shownByPlusSign } from '../filling/index.ts'
 import { readStamp, type Stamp } from '../marking/index.ts'
 import { plusMark, testPressure } from '../requalification/index.ts'
-import { isAtHome, isInDate, isSoundOutside } from './cylinder-conditions.ts'
+import { isAtHome, isInDate, isRefillable, isSoundOutside } from './cylinder-conditions.ts'
 import { type ConditionResult, type FillingCondition, reason } from './filling-condition.ts'
 import { type FillingRequest, requireRequest } from './filling-request.ts'
 import { isCleanForOxygen, isFitForOxygenInAluminium, isGasCovered } from './gas-conditions.ts'
@@ -24,6 +24,7 @@ export interface FillingAssessment extends Assessment<GaugePressure> {
 
 const conditions: readonly FillingCondition[] = [
   isInDate,
+  isRefillable,
   isSoundOutside,
   isAtHome,
   isValveStrongEnough,

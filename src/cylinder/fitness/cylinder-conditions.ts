@@ -11,6 +11,12 @@ export const isInDate: FillingCondition = ({ stamp, request }) => {
   return { against: headed('beyond'), doubts: headed('undetermined'), notes: headed('within') }
 }
 
+/** A cylinder of type 39 is filled once, by its maker (178.65: memory). */
+export const isRefillable: FillingCondition = ({ stamp }) =>
+  stamp.specification === '39'
+    ? { against: [reason('not-refillable', 'type 39 is not refillable: it is filled once, by its maker', 'memory')] }
+    : {}
+
 /** The outside, looked at before each filling. */
 export const isSoundOutside: FillingCondition = ({ request: { outside } }) => {
   if (outside === undefined) {

@@ -40,3 +40,37 @@ export const dateWords: Readonly<Record<DateRole, string>> = {
   filler:
     "DATE DATUM DATA FECHA OF DE DU DES LA LE EL IL THE BIS UNTIL TILL TIL TOT HASTA ATE FINO AU JUSQU'AU JUSQUAU A BY ON AM AN DER DIE IM ZU TO CURRENT PERIODIC PERIODISK PERIODICA PERIODIQUE PERIODIEKE DO ET",
 }
+
+/** Words of several languages that take a cylinder out of use without condemning it (memory). */
+export const outOfUsePhrases: readonly string[] = [
+  'DO NOT FILL',
+  'DO NOT USE',
+  'NOT FOR USE',
+  'NOT TO BE FILLED',
+  'OUT OF SERVICE',
+  'OUT OF USE',
+  'UNFILLABLE',
+  'NICHT FÜLLEN',
+  'NICHT FUELLEN',
+  'NICHT BEFÜLLEN',
+  'AUSSER BETRIEB',
+  'AUßER BETRIEB',
+  'HORS SERVICE',
+  'HORS USAGE',
+  'NE PAS GONFLER',
+  'NE PAS REMPLIR',
+  'FUORI USO',
+  'FUORI SERVIZIO',
+  'NON CARICARE',
+  'FUERA DE USO',
+  'FUERA DE SERVICIO',
+  'NO CARGAR',
+  'FORA DE USO',
+  'BUITEN GEBRUIK',
+  'NIET VULLEN',
+  'UR BRUK',
+  'FÅR EJ FYLLAS',
+  'UTE AV BRUK',
+  'UDE AF BRUG',
+  'POISTETTU KÄYTÖSTÄ',
+]

@@ -196,7 +196,11 @@ export const findingTexts: Readonly<Record<FindingCode, FindingText>> = {
     remedy: look,
     source: 'memory',
   },
-  condemned: { text: 'The cylinder is marked as condemned.', remedy: 'Never fill it.', source: 'cfr-49-180-205' },
+  condemned: {
+    text: 'The cylinder is marked as condemned or out of use.',
+    remedy: 'Never fill it.',
+    source: 'cfr-49-180-205',
+  },
   'life-ended': {
     text: 'The stamped end of its service life has passed. No requalification follows; it is to be condemned.',
     remedy: 'Never fill it.',

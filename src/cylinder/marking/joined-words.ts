@@ -1,15 +1,39 @@
+import { withoutAccents } from './labelled-dates.ts'
+import { pressureWords } from './pressure-label.table.ts'
+import type { MarkingFamily } from './stamp.ts'
 import { isAllFigures } from './us-names.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // What is one mark and typed as two words, `SP 9144` or `June 2024`, is put together before any family is read; what is several marks and
 // typed as one word, `PW232/PH348BAR/14.9KG`, is taken apart.
 
-/** The words of a text with permits and months in words put together. */
-export function joinWords(words: readonly Word[]): readonly Word[] {
+/** The words of a text with permits, months in words, whole dates and the words for a pressure put together. */
+export function joinWords(words: readonly Word[], system: MarkingFamily): readonly Word[] {
   let joined: Word[] | undefined
   for (let index = 0; index < words.length; index++) {
     const word = words[index] as Word
+    const { text: plain } = word
+    const isFigure = isDigitCode(plain.charCodeAt(0))
+    // Most words begin or end in a figure, and no label, month or permit does.
+    if (isFigure ? !mayBeWholeDate(plain, system) : isDigitCode(plain.charCodeAt(plain.length - 1))) {
+      joined?.push(word)
+      continue
+    }
     const following = words[index + 1]
+    const whole = isFigure ? wholeDate(words, index, system) : pressureLabel(words, index, system)
+    if (whole !== undefined) {
+      joined ??= words.slice(0, index)
+      if (whole.text !== '')
+        joined.push({ ...word, text: whole.text, end: (words[index + whole.words - 1] as Word).end })
+      index += whole.words - 1
+      continue
+    }
+    const month = monthBeforeMark(words, index)
+    if (month !== undefined) {
+      joined ??= words.slice(0, index)
+      joined.push({ ...word, text: month })
+      continue
+    }
     const text = following?.line === word.line ? jointText(word, following) : undefined
     if (text === undefined || following === undefined) joined?.push(word)
     else {
@@ -19,6 +43,100 @@ export function joinWords(words: readonly Word[]): readonly Word[] {
     }
   }
   return joined ?? words
+}
+
+function mayBeWholeDate(text: string, system: MarkingFamily): boolean {
+  return text.length > 7 || (system === 'US' && text.length <= 2)
+}
+
+interface Joint {
+  readonly text: string
+  readonly words: number
+}
+
+/** `2024-07-15`, and on US shoulders `7/15/2024`: the day is left out. */
+function wholeDate(words: readonly Word[], index: number, system: MarkingFamily): Joint | undefined {
+  const { text, line, isJoined } = words[index] as Word
+  if (!isDigitCode(text.charCodeAt(0))) return undefined
+  if (text.length > 7) {
+    const match = isoDate.exec(text)
+    if (match === null) return undefined
+    const [, year = '', month = ''] = match
+    return { text: system === 'US' ? `${month}-${year}` : `${year}/${month}`, words: 1 }
+  }
+  if (system !== 'US' || isJoined || text.length > 2) return undefined
+  const day = words[index + 1]
+  const year = words[index + 2]
+  if (day?.isJoined !== true || year?.isJoined !== true || year.line !== line || words[index + 3]?.isJoined === true)
+    return undefined
+  const isDate = isAllFigures(text, 0) && isAllFigures(day.text, 0) && day.text.length <= 2 && isYear(year.text)
+  return isDate && Number(text) <= 12 && Number(day.text) <= 31 ? { text: `${text}-${year.text}`, words: 3 } : undefined
+}
+
+const isoDate = /^((?:19|20)\d{2})[-/.](\d{1,2})[-/.]\d{1,2}$/u
+
+/** `PRESSION D'ÉPREUVE 348 BAR`, `WORKING PRESSURE 232 BAR`: the words before a pressure as its label, `À 15` behind it as nothing. */
+function pressureLabel(words: readonly Word[], index: number, system: MarkingFamily): Joint | undefined {
+  const first = words[index] as Word
+  let role = pressureRoleOf(first.text)
+  if (role === undefined) return undefined
+  let at = index + 1
+  for (; at < words.length && at < index + 5; at++) {
+    const next = pressureRoleOf((words[at] as Word).text)
+    if (next === undefined) break
+    if (role === 'filler') role = next
+  }
+  if (role === 'filler' || !isPressure(words, at)) return undefined
+  return { text: labels[system === 'US' ? 'US' : 'others'][role], words: at - index }
+}
+
+const labels = { US: { test: 'TP', working: 'WP' }, others: { test: 'PH', working: 'PW' } } as const
+
+function pressureRoleOf(text: string): 'test' | 'working' | 'filler' | undefined {
+  if (!isLetterCode(text.charCodeAt(0))) return undefined
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (isDigitCode(code)) return undefined
+    if (code < 65 || code > 90) return pressureRoles.get(withoutAccents(text).replaceAll(/[.']/gu, ''))
+  }
+  return pressureRoles.get(text)
+}
+
+const pressureRoles: ReadonlyMap<string, 'test' | 'working' | 'filler'> = /* @__PURE__ */ new Map(
+  (['filler', 'working', 'test'] as const).flatMap((role) =>
+    pressureWords[role].split(' ').map((word): [string, 'test' | 'working' | 'filler'] => [word, role]),
+  ),
+)
+
+function isPressure(words: readonly Word[], index: number): boolean {
+  const word = words[index]
+  if (word === undefined || !isDigitCode(word.text.charCodeAt(0))) return false
+  const unit = /^[\d.,]+(.*)$/u.exec(word.text)?.[1]
+  const spelled = unit === '' && words[index + 1]?.line === word.line ? words[index + 1]?.text : unit
+  return spelled !== undefined && pressureUnits.has(spelled)
+}
+
+const pressureUnits: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'BAR',
+  'BARS',
+  'PSI',
+  'PSIG',
+  'MPA',
+  'ATÜ',
+  'ATU',
+  'KP/CM2',
+  'KG/CM2',
+])
+
+/** `JUN A 12`: a month in letters, the mark of who tested, and the year. */
+function monthBeforeMark(words: readonly Word[], index: number): string | undefined {
+  const { text, line } = words[index] as Word
+  if (text.length < 3 || text.length > 4 || !isLetterCode(text.charCodeAt(2))) return undefined
+  const month = months.get(text)
+  const mark = words[index + 1]
+  const year = words[index + 2]
+  if (month === undefined || mark?.line !== line || year?.line !== line) return undefined
+  return isLetterCode(mark.text.charCodeAt(0)) && mark.text.length <= 4 && isYear(year.text) ? month : undefined
 }
 
 function jointText(word: Word, following: Word): string | undefined {
@@ -67,8 +185,35 @@ const months: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(
 
 /** Words of shoulders without US marks in which a slash stands between marks and not within one. */
 export function splitSlashes(words: readonly Word[]): readonly Word[] {
-  if (!words.some(isSeveralMarks)) return words
-  return words.flatMap((word) => (isSeveralMarks(word) ? partsOf(word) : [word]))
+  if (!words.some((word) => word.text.includes('/') && (isSeveralMarks(word) || pair.test(word.text)))) return words
+  return words.flatMap((word, index) => {
+    const pressures = pairOf(word, words[index + 1])
+    if (pressures !== undefined) return pressures
+    // The unit of a pair stands in both of its pressures.
+    const isUnitOfPair = word.text === 'BAR' && index > 0 && pairOf(words[index - 1] as Word, word) !== undefined
+    return isUnitOfPair ? [] : isSeveralMarks(word) ? partsOf(word) : [word]
+  })
+}
+
+const pair = /^(\d{3})\/(\d{3})(BAR)?$/u
+
+/** `200/300 BAR`: working and test pressure with one unit. */
+function pairOf(word: Word, following: Word | undefined): readonly Word[] | undefined {
+  const match = pair.exec(word.text)
+  if (match === null || word.end - word.start !== word.text.length) return undefined
+  const isUnitNext = following?.line === word.line && following.text === 'BAR'
+  if (match[3] === undefined && !isUnitNext) return undefined
+  return [
+    { ...word, text: `${match[1] ?? ''}BAR`, end: word.start + 3, repair: undefined },
+    {
+      ...word,
+      text: `${match[2] ?? ''}BAR`,
+      start: word.start + 4,
+      end: word.start + 7,
+      isJoined: true,
+      repair: undefined,
+    },
+  ]
 }
 
 function isSeveralMarks({ text, start, end }: Word): boolean {
@@ -78,7 +223,7 @@ function isSeveralMarks({ text, start, end }: Word): boolean {
 
 // 2023/06, V4/02, 12/05/2023, 03/93V; USA/M9903; KP/CM2 with its figure; U/N; 3/4-14NPSM; A417/23 is left to the family.
 const oneMark =
-  /^(?:V?\d{1,4}\/\d{1,4}(?:\/\d{2,4})?[A-Z+★]{0,2}|[A-Z]{1,3}\/M?\d{3,5}|[\d.,]*(?:KP|KG)\/CM2|U\/N|\d\/\d.*|\d*\/?|π?\w{1,5}\/\d{2})$/u
+  /^(?:\d{2,4}\/\d{1,3}\/(?:EC|EEC|CE|CEE|EWG|EG)|\d{4}\/\d\/[A-Z/\d]+|\d{4}\/\d|V?\d{1,4}\/\d{1,4}(?:\/\d{2,4})?[A-Z+★]{0,2}|[A-Z]{1,3}\/M?\d{3,5}|[\d.,]*(?:KP|KG)\/CM2|U\/N|\d\/\d.*|\d*\/?|π?\w{1,5}\/\d{2})$/u
 const pieces = /(?:19|20)\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|[^/]+/gu
 
 function partsOf(word: Word): readonly Word[] {

@@ -1,4 +1,4 @@
-import { type DateRole, dateWords } from './date-label.table.ts'
+import { type DateRole, dateWords, outOfUsePhrases } from './date-label.table.ts'
 import { hasLookAlike, spells, wholeAt } from './figures.ts'
 import { type DatedMark, found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
@@ -43,7 +43,8 @@ function isDated(role: DateRole | undefined): role is Exclude<DateRole, 'filler'
   return role !== undefined && role !== 'filler' && role !== 'condemned'
 }
 
-function withoutAccents(text: string): string {
+/** A word without accents, and without the point of an abbreviation. */
+export function withoutAccents(text: string): string {
   const plain = text
     .replaceAll('Ø', 'O')
     .replaceAll('Æ', 'AE')
@@ -69,12 +70,38 @@ function condemnedWords(reading: Reading, index: number, role: DateRole | undefi
     if (count < 3) return 0
   } else if (text.includes('XXX')) {
     count = isOnlyX(text) ? 1 : 0
+  } else if (isLetterCode(text.charCodeAt(0)) && outOfUse.has(text)) {
+    count = phraseLength(reading.words, index)
   } else if (role === 'condemned' || (text.length === 9 && spells(text, 0, 'CONDEMNED'))) {
     count = 1
   } else return 0
-  const last = reading.words[index + Math.max(0, count - 1)] as Word
-  found(reading, 'condemned', spanning(word, last))
+  if (count === 0) return text.includes('XXX') ? foundCondemned(reading, word, word, 0) : 0
+  return foundCondemned(reading, word, reading.words[index + count - 1] as Word, count)
+}
+
+function foundCondemned(reading: Reading, first: Word, last: Word, count: number): number {
+  found(reading, 'condemned', spanning(first, last))
   return count
+}
+
+/** How many words from one on say that a cylinder is out of use: `DO NOT FILL`, `HORS SERVICE`. */
+function phraseLength(words: readonly Word[], index: number): number {
+  for (const phrase of outOfUse.get((words[index] as Word).text) ?? []) {
+    if (phrase.every((part, at) => words[index + at]?.text === part)) return phrase.length
+  }
+  return 0
+}
+
+const outOfUse: ReadonlyMap<string, readonly (readonly string[])[]> = /* @__PURE__ */ phrasesByFirst(outOfUsePhrases)
+
+function phrasesByFirst(phrases: readonly string[]): ReadonlyMap<string, readonly (readonly string[])[]> {
+  const byFirst = new Map<string, (readonly string[])[]>()
+  for (const phrase of phrases) {
+    const parts = phrase.split(' ')
+    const first = parts[0] as string
+    byFirst.set(first, [...(byFirst.get(first) ?? []), parts])
+  }
+  return byFirst
 }
 
 /** Whether a word alone says that the cylinder is condemned. */

@@ -13,6 +13,7 @@ import {
 } from '../../units/index.ts'
 import { figuresAt, hasLookAlike, wholeAt } from './figures.ts'
 import { roleOf as dateRoleOf } from './labelled-dates.ts'
+import { readWaterCapacity } from './operational-group.ts'
 import {
   assignDates,
   fieldAt,
@@ -37,13 +38,20 @@ export function readMetricMarks(reading: Reading): void {
   const names: Word[] = []
   const dates: MetricDate[] = []
   let role: 'test' | 'working' | undefined
-  const isJapanese = reading.words.some(({ text }) => isMegapascalMark(text))
+  const isJapanese = reading.words.some(({ text }, index) => isMegapascalMark(text, reading.words[index + 1]?.text))
   while (reading.at < reading.words.length) {
     const { words } = reading
     const word = words[reading.at] as Word
     const following = words[reading.at + 1]
     const label = roleOf(word.text)
-    if (label !== undefined) {
+    const temperature = referenceTemperature(words, reading.at)
+    if (temperature > 0) {
+      reading.at += temperature
+    } else if (readWaterCapacity(reading)) {
+      role = undefined
+    } else if (isJapanese && readJapaneseMark(reading)) {
+      role = undefined
+    } else if (label !== undefined) {
       role = label
       reading.at++
     } else if (gasAt(word.text)) {
@@ -52,8 +60,6 @@ export function readMetricMarks(reading: Reading): void {
       reading.marks.serial ??= following.text
       fieldAt(reading, 'serial', within(following, 0, following.text.length))
       reading.at += 2
-    } else if (isJapanese && readJapaneseMark(reading)) {
-      role = undefined
     } else if (readQuantity(reading, role)) {
       role = undefined
     } else if (readDate(reading, dates)) {
@@ -71,9 +77,28 @@ export function readMetricMarks(reading: Reading): void {
       }
     }
   }
+  sortAmbiguous(reading)
   readDates(reading, dates)
   assignDates(reading)
   assign(reading, names)
+}
+
+/** PE is the test pressure in French and the working pressure in Italian: the lower one is never the test pressure. */
+function sortAmbiguous(reading: Reading): void {
+  const { marks, words } = reading
+  const { workingPressure, testPressure } = marks
+  if (workingPressure === undefined || testPressure === undefined || workingPressure <= testPressure) return
+  const label = words.find(({ text }) => text === 'P.E.' || text === 'PE' || /^PE\d/u.test(text))
+  if (label !== undefined) sortUnlabelled(reading, within(label, 0, label.text.length))
+}
+
+/** `À 15°C`, `C à 15`: the temperature that the pressure before it holds at. Gives how many words say so. */
+function referenceTemperature(words: readonly Word[], index: number): number {
+  const at = words[index]?.text === 'C' ? index + 1 : index
+  const preposition = words[at]
+  const degrees = words[at + 1]
+  if (preposition?.text !== 'À' && preposition?.text !== 'A' && preposition?.text !== 'BEI') return 0
+  return degrees?.line === preposition.line && /^15 ?(?:°C?|C)?$/u.test(degrees.text) ? at + 2 - index : 0
 }
 
 const testLabels = ['PRUEF', 'PRÜF', 'PRUF', 'PRUEFDRUCK', 'PRÜFDRUCK', 'PE', 'PH', 'PT', 'TP', 'T', 'EP', 'EPR']
@@ -84,7 +109,7 @@ const roles: ReadonlyMap<string, 'test' | 'working'> = new Map([
 ])
 
 function roleOf(text: string): 'test' | 'working' | undefined {
-  return roles.get(text.endsWith('.') ? text.slice(0, -1) : text)
+  return roles.get(text.includes('.') ? text.replaceAll('.', '') : text)
 }
 
 const gasWords: ReadonlySet<string> = new Set([
@@ -123,7 +148,25 @@ function keepGas(reading: Reading, word: Word): void {
 
 const serialLabels: ReadonlySet<string> = new Set(['NR', 'NR.', 'NO', 'NO.', 'N°', 'Nº', 'FABR.NR.', 'FABR.NR'])
 
-type UnitWord = 'BAR' | 'MPA' | 'PSIG' | 'PSI' | 'ATÜ' | 'ATU' | 'KP/CM2' | 'KG/CM2' | 'KG' | 'L' | 'LTR' | 'LT' | 'MM'
+type UnitWord =
+  | 'BAR'
+  | 'BARS'
+  | 'LITRES'
+  | 'LITRE'
+  | 'LITER'
+  | 'KGS'
+  | 'MPA'
+  | 'PSIG'
+  | 'PSI'
+  | 'ATÜ'
+  | 'ATU'
+  | 'KP/CM2'
+  | 'KG/CM2'
+  | 'KG'
+  | 'L'
+  | 'LTR'
+  | 'LT'
+  | 'MM'
 const unitWords: readonly UnitWord[] = [
   'KP/CM2',
   'KG/CM2',
@@ -134,6 +177,11 @@ const unitWords: readonly UnitWord[] = [
   'ATÜ',
   'ATU',
   'KG',
+  'LITRES',
+  'LITRE',
+  'LITER',
+  'BARS',
+  'KGS',
   'LTR',
   'LT',
   'MM',
@@ -185,9 +233,11 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
 }
 
 /** `FP14.7M`, `TP24.5M`: filling and test pressure in megapascals, as Japanese shoulders have them (memory). */
-export function isMegapascalMark(text: string): boolean {
+export function isMegapascalMark(text: string, following: string | undefined): boolean {
   const first = text.charCodeAt(0)
-  return (first === 84 || first === 70) && text.endsWith('M') && japaneseMark.test(text)
+  if (first !== 84 && first !== 70) return false
+  if (text.endsWith('M')) return japaneseMark.test(text)
+  return (text === 'TP' || text === 'FP') && following?.endsWith('M') === true && japaneseMark.test(text + following)
 }
 
 const japaneseMark = /^(V|W|TP|FP)(\d+(?:[.,]\d+)?)(M|L|KG)?$/u
@@ -229,6 +279,10 @@ function labelBefore(text: string): string | undefined {
 type Slot = 'emptyMass' | 'waterCapacity' | 'minimumWall' | 'workingPressure' | 'testPressure'
 const slots: Readonly<Partial<Record<UnitWord, Slot>>> = {
   KG: 'emptyMass',
+  KGS: 'emptyMass',
+  LITRES: 'waterCapacity',
+  LITRE: 'waterCapacity',
+  LITER: 'waterCapacity',
   L: 'waterCapacity',
   LTR: 'waterCapacity',
   LT: 'waterCapacity',
@@ -243,7 +297,11 @@ function keep(
   place: Place,
 ): void {
   const { marks } = reading
-  const slot = slots[unit] ?? pressureSlot(reading, role)
+  const stated = slots[unit] ?? pressureSlot(reading, role)
+  // PT and PP of one shoulder: the first is the working pressure in Spanish, and a test pressure elsewhere.
+  const isSecondTest =
+    stated === 'testPressure' && marks.testPressure !== undefined && marks.workingPressure === undefined
+  const slot = isSecondTest ? 'workingPressure' : stated
   if (slot === undefined || marks[slot] !== undefined) {
     found(reading, slots[unit] === undefined ? 'unread-figure' : 'unread-text', place)
     return
@@ -260,13 +318,14 @@ function keep(
   else if (slot === 'minimumWall') marks.minimumWall = measure(value, millimetre)
   else {
     marks[slot] = pressure
-    if (role === undefined && slot === 'testPressure') sortUnlabelled(reading, place)
+    if (isSecondTest || (role === undefined && slot === 'testPressure')) sortUnlabelled(reading, place)
   }
 }
 
 // Atmospheres above ambient and kilogram-force per square centimetre are one unit: what is not named here.
 const pressureUnits: Readonly<Partial<Record<UnitWord, Unit<'pressure'>>>> = {
   BAR: bar,
+  BARS: bar,
   MPA: megapascal,
   PSI: psi,
   PSIG: psi,
@@ -317,7 +376,7 @@ function readDate(reading: Reading, dates: MetricDate[]): boolean {
   const at = isAlone ? reading.at + 1 : reading.at
   const word = words[at]
   if (word === undefined || word.line !== first.line) return false
-  const glued = suffixBehind(word.text)
+  const glued = isVisual || isDigitCode(word.text.charCodeAt(0)) ? suffixBehind(word.text) : undefined
   const text = word.text.slice(isVisual && !isAlone ? 1 : 0, word.text.length - (glued?.length ?? 0))
   let parts = dateAt(text)
   let next = at + 1
@@ -451,6 +510,11 @@ function readDates(reading: Reading, dates: readonly MetricDate[]): void {
   }
 }
 
+/** AS 1777: a standard that no row is held of. */
+function isForeignStandard(letters: string, number: string | undefined): boolean {
+  return letters === 'AS' && number !== undefined && /^\d{4}$/u.test(number)
+}
+
 function orderOf({ first, second, firstLength, secondLength }: TwoParts): 'year first' | 'month first' | 'either' {
   if (firstLength === 4 || secondLength === 1) return 'year first'
   if (secondLength === 4 || firstLength === 1) return 'month first'
@@ -458,8 +522,14 @@ function orderOf({ first, second, firstLength, secondLength }: TwoParts): 'year 
   return second > 12 || second === 0 ? 'month first' : 'either'
 }
 
-function assign(reading: Reading, names: readonly Word[]): void {
+function assign(reading: Reading, given: readonly Word[]): void {
   const { marks } = reading
+  const names = given.filter((word, index) => {
+    const isStandard =
+      isForeignStandard(word.text, given[index + 1]?.text) || isForeignStandard(given[index - 1]?.text ?? '', word.text)
+    if (isStandard) found(reading, 'unread-text', within(word, 0, word.text.length))
+    return !isStandard
+  })
   for (const word of names) {
     const place = within(word, 0, word.text.length)
     const isNumber = hasFigure(word.text)

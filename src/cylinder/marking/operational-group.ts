@@ -1,6 +1,7 @@
 import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millimetre, psi } from '../../units/index.ts'
 import { type Figures, figuresAt, spells } from './figures.ts'
-import { fieldAt, found, type Reading, within } from './reading.ts'
+import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
+import { waterVolume } from './water-capacity.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // PW200 PH300BAR 62.1KG 50L 5.8MM: what may be done with the receptacle.
@@ -56,6 +57,39 @@ export function readOperationalMark(reading: Reading): boolean {
   if (key === undefined && unit === undefined) return false
   reading.at = index + 1
   keep(reading, { key, unit, figures, first, word, last, offset })
+  return true
+}
+
+const waterLabels: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  'WC',
+  'W.C.',
+  'V',
+  'V.',
+  'VOL',
+  'VOL.',
+  'VOLUME',
+  'CAP',
+  'CAP.',
+  'CAPACITY',
+])
+
+/** `WC 12.2 KG`, `VOL 12 L`: a capacity with its label, as a volume or as the mass of the water. */
+export function readWaterCapacity(reading: Reading): boolean {
+  const { words, marks } = reading
+  const label = words[reading.at] as Word
+  const word = words[reading.at + 1]
+  if (word?.line !== label.line || !isDigitCode(word.text.charCodeAt(0)) || !waterLabels.has(label.text)) return false
+  const figures = figuresAt(word.text, 0)
+  if (figures === undefined || marks.waterCapacity !== undefined || !(figures.value > 0)) return false
+  const isSpaced = figures.end === word.text.length
+  const following = words[reading.at + 2]
+  const unit = isSpaced ? (following?.line === word.line ? following.text : '') : word.text.slice(figures.end)
+  if (unit !== 'KG' && unit !== 'L') return false
+  marks.waterCapacity =
+    unit === 'L' ? internalVolumeOf(figures.value, litre) : waterVolume(measure(figures.value, kilogram))
+  const last = isSpaced ? (following as Word) : word
+  fieldAt(reading, 'waterCapacity', { line: label.line, start: label.start, end: last.end })
+  reading.at += isSpaced ? 3 : 2
   return true
 }
 
@@ -138,7 +172,10 @@ function keep(
   }
   if (key === 'PH' && unit !== 'BAR' && unit !== 'MPA')
     found(reading, 'missing-unit', within(word, figures.end, figures.end), { unit: 'BAR' })
-  const slot = slotOf(key, unit)
+  const stated = slotOf(key, unit)
+  // Two pressures without a label: the lower one is the working pressure.
+  const isSecond = stated === 'testPressure' && key === undefined && marks.testPressure !== undefined
+  const slot = isSecond && marks.workingPressure === undefined ? 'workingPressure' : stated
   const isPressure = slot === 'workingPressure' || slot === 'testPressure'
   if (marks[slot] !== undefined) {
     found(reading, isPressure ? 'unread-figure' : 'unread-text', place)
@@ -156,6 +193,16 @@ function keep(
   else if (slot === 'waterCapacity') marks.waterCapacity = internalVolumeOf(value, litre)
   else marks.minimumWall = measure(value, millimetre)
   fieldAt(reading, slot, place)
+  if (isSecond) sortUnlabelled(reading, place)
+}
+
+function sortUnlabelled(reading: Reading, place: Place): void {
+  const { marks } = reading
+  const { workingPressure, testPressure } = marks
+  found(reading, 'pressure-not-labelled', place)
+  if (workingPressure === undefined || testPressure === undefined || workingPressure <= testPressure) return
+  marks.workingPressure = testPressure
+  marks.testPressure = workingPressure
 }
 
 function inBar({ value, grouped }: Figures, unit: UnitWord | undefined): number {

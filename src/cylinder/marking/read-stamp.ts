@@ -74,7 +74,7 @@ function readVisible(text: string, asOf: number | undefined): Draft {
   const reading = newReading(scan, scan === plain ? words : scan.words, family.system, asOf)
   noteRepairs(reading)
   if (family.other !== undefined) found(reading, 'two-families', within(family.other, 0, family.other.text.length))
-  reading.words = joinWords(reading.words)
+  reading.words = joinWords(reading.words, family.system)
   reading.words = readLabelledDates(reading)
   if (family.system === 'US') readUsMarks(reading)
   else if (family.system === 'METRIC-OLD') readMetricMarks(reading)
@@ -202,7 +202,7 @@ function isLabelledPressure(text: string, following: string): boolean {
 }
 
 function isMetricMark(text: string, following: string): boolean {
-  if (!startsWithFigure(text)) return isMegapascalMark(text)
+  if (!startsWithFigure(text)) return isMegapascalMark(text, following)
   let end = 0
   while (end < text.length && isFigureOrPoint(text.charCodeAt(end))) end++
   return end === text.length ? isMetricUnit(following, 0) : isMetricUnit(text, end)

@@ -1,5 +1,5 @@
 import { hasLookAlike, spells, wholeAt } from './figures.ts'
-import { readOperationalMark, splitOperational } from './operational-group.ts'
+import { readOperationalMark, readWaterCapacity, splitOperational } from './operational-group.ts'
 import {
   assignDates,
   fieldAt,
@@ -11,7 +11,7 @@ import {
   spanning,
   within,
 } from './reading.ts'
-import { type DesignStandard, designStandards } from './specification.table.ts'
+import { type DesignStandard, designStandards, specificationOf } from './specification.table.ts'
 import type { MarkingFamily } from './stamp.ts'
 import { suffixBehind, suffixesFrom, suffixOf } from './suffix.ts'
 import { threadAt } from './thread.ts'
@@ -55,7 +55,7 @@ export function readUnMarks(reading: Reading): void {
   reading.words = splitOperational(reading.words)
   while (reading.at < reading.words.length) {
     const word = reading.words[reading.at] as Word
-    if (readOperationalMark(reading)) {
+    if (readOperationalMark(reading) || readWaterCapacity(reading)) {
       closeManufacturing()
       order.last = 'operational'
       hasOperational = true
@@ -68,7 +68,10 @@ export function readUnMarks(reading: Reading): void {
       order.last = 'certification'
       continue
     }
-    if (word.text === 'UW') {
+    if (isDirective(word.text)) {
+      found(reading, 'unread-text', within(word, 0, word.text.length))
+      reading.at++
+    } else if (word.text === 'UW') {
       reading.marks.underwater = true
       fieldAt(reading, 'underwater', within(word, 0, 2))
       reading.at++
@@ -86,6 +89,13 @@ export function readUnMarks(reading: Reading): void {
   assignDates(reading)
   checkOrder(reading, order)
 }
+
+// 98/23/EC: a directive, neither a date nor a serial number.
+function isDirective(text: string): boolean {
+  return isDigitCode(text.charCodeAt(0)) && text.endsWith('C') && directive.test(text)
+}
+
+const directive = /^\d{2,4}\/\d{1,3}\/[A-Z]{2,3}$/u
 
 /** The family: by the UN symbol, else by the pi mark, else an ADR receptacle with neither. */
 export function familyOfStandard(reading: Reading): MarkingFamily {
@@ -156,8 +166,11 @@ function readCertification(reading: Reading): Place {
   // Country, body and date; no more than a few words, and only up to the date.
   const between: Word[] = []
   let last = words[reading.at - 1] as Word
+  const { line } = last
   for (let count = 0; count < 4; count++) {
     const word = words[reading.at]
+    // Beyond the line of the standard only what leads to the date.
+    if (word !== undefined && word.line !== line && !isDateNear(words, reading.at, 4 - count)) break
     if (word === undefined || threadAt(word.text, undefined) !== undefined || word.text.startsWith('PW')) break
     if (symbolic.has(word.text)) break
     const spaced = spacedDate(reading, word)
@@ -168,7 +181,7 @@ function readCertification(reading: Reading): Place {
       break
     }
     const date = certificationDate(reading, word)
-    if (date === undefined && wordIsDated(word.text)) break
+    if (date === undefined && (wordIsDated(word.text) || isDigitCode(word.text.charCodeAt(0)))) break
     last = word
     reading.at++
     if (date !== undefined) {
@@ -192,6 +205,14 @@ function readCertification(reading: Reading): Place {
   }
   for (const word of between.slice(2)) found(reading, 'unread-text', within(word, 0, word.text.length))
   return spanning(first, last)
+}
+
+function isDateNear(words: readonly Word[], from: number, count: number): boolean {
+  for (let at = from; at < from + count && at < words.length; at++) {
+    const { text } = words[at] as Word
+    if (wordIsDated(text) || isYear(text)) return true
+  }
+  return false
 }
 
 function addFirst(reading: Reading, { year, month, place, hasShortYear }: FoundDate): void {
@@ -250,7 +271,8 @@ function readStandard(reading: Reading): void {
   if (!isJoined) reading.at += 1
   else found(reading, 'spacing', within(word, 0, word.text.length))
   const from = isJoined ? letters.length : 0
-  const number = numberWord.text.slice(from)
+  const written = numberWord.text.slice(from)
+  const number = written.includes('/') ? written.replace(slashedPart, '$1-$2') : written
   const cleaned = hasLookAlike(number, 0, number.length) ? number.replaceAll('O', '0').replaceAll('I', '1') : number
   const name = `${letters} ${withoutEdition(cleaned)}`
   // The edition behind a colon: ISO 7866:2012.
@@ -270,6 +292,9 @@ function readStandard(reading: Reading): void {
     last === numberWord && isJoined && start === word ? within(word, 0, word.text.length) : spanning(start, last),
   )
 }
+
+// BS 5045/1/CM/S: the part behind a slash, then the kind of steel.
+const slashedPart = /^(\d{4})\/(\d)(?:\/.*)?$/u
 
 function withoutEdition(number: string): string {
   const dash = number.lastIndexOf('-')
@@ -372,6 +397,7 @@ function isDateSign(character: string): boolean {
 function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   const { words } = reading
   const word = words[reading.at] as Word
+  if (!mayBeginDate(word.text.charCodeAt(0))) return false
   if (isUsRetest(reading) && readUsDate(reading, true)) {
     found(reading, 'us-retest-on-un', within(word, 0, word.text.length))
     returnUnread(reading, pending)
@@ -390,8 +416,8 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   if (spaced === undefined && date === undefined) return false
   reading.at += spaced === undefined ? 1 : 2
   const tested = spaced ?? (date && complete(reading, plain, date))
-  if (reading.isCertificationOpen && tested?.hasShortYear === false && !isVisual && glued === undefined) {
-    // Four figures are those of the certification, which stood away from its standard.
+  const isPlain = !isVisual && glued === undefined && pending.at(-1)?.text !== 'V'
+  if (reading.isCertificationOpen && tested !== undefined && isPlain && mayCertify(reading, tested)) {
     closeCertification(reading, tested, pending)
     return true
   }
@@ -428,6 +454,20 @@ function readRetest(reading: Reading, pending: readonly Word[]): boolean {
   return true
 }
 
+/** A figure, what looks like one, and the V of a visual inspection. */
+function mayBeginDate(code: number): boolean {
+  return isDigitCode(code) || code === 86 || code === 79 || code === 73
+}
+
+/**
+ * Whether a date away from its standard is that of the certification: four figures are. Two are on a metal cylinder; the life of
+ * a composite counts from there, so that on one a later inspection must never be taken for it.
+ */
+function mayCertify({ marks }: Reading, { hasShortYear }: FoundDate): boolean {
+  if (!hasShortYear) return true
+  return marks.specification !== undefined && specificationOf(marks.specification)?.material !== 'composite'
+}
+
 function stripped(word: Word, before: number, behind: number): Word {
   if (before === 0 && behind === 0) return word
   const text = word.text.slice(before, word.text.length - behind)
@@ -438,17 +478,27 @@ function stripped(word: Word, before: number, behind: number): Word {
 function closeCertification(reading: Reading, date: FoundDate, pending: readonly Word[]): void {
   reading.isCertificationOpen = false
   addFirst(reading, date)
-  const body = pending.at(-1)
-  const country = pending.at(-2)
-  if (body !== undefined) keepName(reading, isCountrySign(body.text) ? 'countryOfApproval' : 'inspector', body)
-  if (country !== undefined && isCountrySign(country.text)) keepName(reading, 'countryOfApproval', country)
-  returnUnread(reading, pending.slice(0, country !== undefined && isCountrySign(country.text) ? -2 : -1))
+  const before = pending.slice(-2)
+  const isOwnGroup =
+    before.length === 2 &&
+    before.every(({ line }) => line === date.place.line) &&
+    isCountrySign((before[0] as Word).text)
+  const names = isOwnGroup ? pending.slice(-2) : []
+  const others = isOwnGroup ? pending.slice(0, -2) : pending
+  if (others.length > 0) readManufacturing(reading, others)
+  const [country, body] = names
+  if (country !== undefined) keepName(reading, 'countryOfApproval', country)
+  if (body !== undefined) keepName(reading, 'inspector', body)
 }
 
 /** `V4 K11 23`: a visual inspection, its body between month and year. */
 function readSpacedVisual(reading: Reading): boolean {
-  const [month, body, year] = reading.words.slice(reading.at, reading.at + 3)
-  if (month === undefined || body === undefined || year?.line !== month.line) return false
+  const { words, at } = reading
+  const month = words[at] as Word
+  if (month.text.charCodeAt(0) !== 86) return false // V
+  const body = words[at + 1]
+  const year = words[at + 2]
+  if (body === undefined || year?.line !== month.line) return false
   const value = month.text.startsWith('V') && month.text.length <= 3 ? wholeAt(month.text, 1, month.text.length - 1) : 0
   const isYearShort = year.text.length === 2 && isAllFigures(year.text, 0)
   if (value === undefined || value < 1 || value > 12 || !isYearShort || !hasLetter(body.text) || body.text.length > 5)

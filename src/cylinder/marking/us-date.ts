@@ -1,6 +1,7 @@
 import { hasLookAlike, wholeAt } from './figures.ts'
 import { found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
+import { suffixesFrom } from './suffix.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // Month, mark of who tested, two figures of the year: `05 A417 02 +`, `05A08`, `9-62 +`.
@@ -21,6 +22,8 @@ interface DatePattern {
 
 /** Reads a date of the US form at the current word, with its suffixes and the second row of a square RIN. */
 export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
+  const before = alwaysRetest ? undefined : requalifierBefore(reading)
+  if (before !== undefined) reading.at += before.words
   const pattern = patternAt(reading.words, reading.at) ?? spacedPattern(reading.words, reading.at)
   if (pattern === undefined) return false
   const { words } = reading
@@ -31,7 +34,7 @@ export function readUsDate(reading: Reading, alwaysRetest = false): boolean {
   const suffixes = readSuffixes(reading, pattern)
   const lastIndex = reading.at - 1
   const place = spanning(first, words[lastIndex] as Word)
-  const body = pattern.rin ?? who ?? wholeRin(reading, pattern.middle, place)
+  const body = before?.rin ?? pattern.rin ?? who ?? wholeRin(reading, pattern.middle, place)
 
   noteRepairs(reading, startIndex, pattern)
   if (pattern.month < 1 || pattern.month > 12) {
@@ -72,8 +75,29 @@ function requalifierBehind(reading: Reading, { endWord, endOffset }: DatePattern
   const word = reading.words[endWord] as Word
   const following = reading.words[endWord + 1]
   if (endOffset < word.text.length || following?.line !== word.line || !isRin(following.text)) return undefined
+  if (isBeforeItsDate(reading.words, endWord + 1)) return undefined
   reading.at++
   return following.text
+}
+
+/** `C208 07/22`: the number before its date, with or without the letters RIN. */
+function requalifierBefore({ words, at }: Reading): { readonly rin: string; readonly words: number } | undefined {
+  const first = words[at] as Word
+  const isLabelled = first.text === 'RIN'
+  const number = isLabelled ? words[at + 1] : first
+  if (number?.line !== first.line || !isRin(number.text)) return undefined
+  const count = isLabelled ? 2 : 1
+  return isBeforeItsDate(words, at + count - 1) ? { rin: number.text, words: count } : undefined
+}
+
+/** Whether a bare date follows a number of a requalifier, and no other number behind that date. */
+function isBeforeItsDate(words: readonly Word[], index: number): boolean {
+  const number = words[index] as Word
+  if (words[index + 1]?.line !== number.line) return false
+  const date = patternAt(words, index + 1)
+  if (date === undefined || date.middle !== undefined || !isSameLine(words, index, date.endWord)) return false
+  const behind = words[date.endWord + 1]
+  return behind?.line !== number.line || !isRin(behind.text)
 }
 
 /** Whether a text has the form of a requalifier's number: a letter and three figures. */
@@ -105,16 +129,37 @@ function patternAt(words: readonly Word[], index: number): DatePattern | undefin
   const afterRun = next(words, afterMonth.word, end)
   const square = afterRun === undefined ? undefined : slashedSquare(words, index, run, afterRun, month, monthLength)
   if (square !== undefined) return square
+  const isGlued = afterRun?.word !== afterMonth.word && afterMonth.word === index && afterRun?.offset === 0
+  if (isGlued && endsInYear(run) && isSameLine(words, index, afterRun.word) && patternAt(words, afterRun.word)) {
+    // 06A12 07 C208 22: what follows is a date of its own.
+    const glued = gluedYear(words, index, month, monthLength, run, afterMonth)
+    if (glued !== undefined) return glued
+  }
   if (afterRun !== undefined && (isMarkOfTester(run) || isRin(run))) {
     const length = lengthOfYear((words[afterRun.word] as Word).text, afterRun.offset)
     const isNear = isSameLine(words, index, afterRun.word) || (run.length <= 2 && !endsInYear(run)) || isRin(run)
     if (length > 0 && isNear) return finished(words, month, monthLength, run, afterRun, length)
   }
-  // 05A08 and 05A41702: the year is joined to the mark.
-  if (!endsInYear(run) || !isMarkOfTester(run.slice(0, -2)) || !isSameLine(words, index, afterMonth.word))
-    return undefined
-  return finished(words, month, monthLength, run.slice(0, -2), { word: afterMonth.word, offset: end - 2 }, 2)
+  return gluedYear(words, index, month, monthLength, run, afterMonth)
 }
+
+/** 05A08 and 05A41702, 07C20822VE: the year is joined to the mark. */
+function gluedYear(
+  words: readonly Word[],
+  index: number,
+  month: number,
+  monthLength: number,
+  run: string,
+  at: { readonly word: number; readonly offset: number },
+): DatePattern | undefined {
+  const signs = endsInYear(run) ? '' : (suffixesAtEnd.exec(run)?.[0] ?? '')
+  const dated = run.slice(0, run.length - signs.length)
+  if (!endsInYear(dated) || !isMarkOfTester(dated.slice(0, -2)) || !isSameLine(words, index, at.word)) return undefined
+  const offset = at.offset + dated.length - 2
+  return finished(words, month, monthLength, dated.slice(0, -2), { word: at.word, offset }, 2)
+}
+
+const suffixesAtEnd = /(?:VE|UE|AE|FS|RR|[ESRV])+$/u
 
 /** `05 12`: month and year with nothing between them, alone on their line or behind the mark of an inspector. */
 function spacedPattern(words: readonly Word[], index: number): DatePattern | undefined {
@@ -123,11 +168,12 @@ function spacedPattern(words: readonly Word[], index: number): DatePattern | und
   if (year?.line !== month.line || words[index + 2]?.line === month.line) return undefined
   const before = words[index - 1]
   const isFirst = before?.line !== month.line || (words[index - 2]?.line !== month.line && isInspectorMark(before.text))
-  if (!isFirst || month.text.length > 2 || year.text.length !== 2) return undefined
+  const length = lengthOfYear(year.text, 0)
+  if (!isFirst || month.text.length > 2 || length !== year.text.length) return undefined
   if (!isAllDigits(month.text) || !isAllDigits(year.text)) return undefined
   const value = Number(month.text)
   if (value < 1 || value > 12) return undefined
-  return finished(words, value, month.text.length, undefined, { word: index + 1, offset: 0 }, 2)
+  return finished(words, value, month.text.length, undefined, { word: index + 1, offset: 0 }, length)
 }
 
 function isInspectorMark(text: string): boolean {
@@ -171,20 +217,28 @@ export function readSquare(reading: Reading): boolean {
   if (upper === undefined || !isUpperRow(upper.text)) return false
   const month = words[reading.at + 1]
   const year = words[reading.at + 2]
-  const lower = words[reading.at + 3]
-  if (month === undefined || year === undefined || lower === undefined) return false
+  if (month === undefined || year === undefined) return false
+  const behind = suffixesFrom(words, reading.at + 3, year.line)
+  const lowerAt = reading.at + 3 + behind.length
+  const lower = words[lowerAt]
+  if (lower === undefined) return false
   const isLayout = month.line > upper.line && year.line === month.line && lower.line > year.line
-  const endsLine = words[reading.at + 4]?.line !== lower.line && words[reading.at - 1]?.line !== upper.line
+  const endsLine = words[lowerAt + 1]?.line !== lower.line && words[reading.at - 1]?.line !== upper.line
   if (!isLayout || !endsLine || lower.text.length !== 2 || !isAllDigits(lower.text)) return false
   const length = lengthOfYear(year.text, 0)
   const value = month.text.length <= 2 && isAllDigits(month.text) ? Number(month.text) : 0
   if (length === 0 || value < 1 || value > 12) return false
-  reading.at += 4
+  reading.at = lowerAt + 1
   found(reading, 'square-rin', within(upper, 0, 2))
   const place = spanning(month, year)
   const figures = wholeAt(year.text, 0, length) as number
-  const suffixes = [...(year.text.slice(length) === '+' ? (['+'] as const) : [])]
-  for (const suffix of suffixes) reading.suffixPlaces.push({ suffix, place: within(year, length, length + 1) })
+  const glued = year.text.slice(length) === '+' ? (['+'] as const) : []
+  const suffixes = [...glued, ...behind]
+  for (const suffix of glued) reading.suffixPlaces.push({ suffix, place: within(year, length, length + 1) })
+  for (const [index, suffix] of behind.entries()) {
+    const sign = words[lowerAt - behind.length + index] as Word
+    reading.suffixPlaces.push({ suffix, place: within(sign, 0, sign.text.length) })
+  }
   reading.dates.push({
     number: monthsOf(length === 4 ? figures : fullYear(reading, figures, place), value),
     body: upper.text + lower.text.charAt(1) + lower.text.charAt(0),

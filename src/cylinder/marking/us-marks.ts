@@ -410,6 +410,7 @@ function leftover(reading: Reading, word: Word, from: number): void {
 function readKeyword(reading: Reading): boolean {
   const word = reading.words[reading.at] as Word
   const { text } = word
+  if (isDigitCode(text.charCodeAt(0))) return readBarePressure(reading)
   if (!mayBeginKeyword(text.charCodeAt(0))) return false
   if (text === 'SPUN' || text === 'PLUG') {
     reading.marks.closure = text
@@ -436,6 +437,27 @@ function readKeyword(reading: Reading): boolean {
       return 'waterCapacity'
     })
   return false
+}
+
+/** `(207 bar)` behind 3000 psi: the pressure once more. Another one without a label is not read. */
+function readBarePressure(reading: Reading): boolean {
+  const { words, marks } = reading
+  const word = words[reading.at] as Word
+  const figures = figuresAt(word.text, 0)
+  if (figures === undefined) return false
+  const isWhole = figures.end === word.text.length
+  const following = words[reading.at + 1]
+  const spelled = isWhole ? (following?.line === word.line ? following.text : '') : word.text.slice(figures.end)
+  const unit = pressureUnitNames.find((name) => name === spelled)
+  if (unit === undefined) return false
+  const pressure = gauge(figures.grouped ?? figures.value, pressureUnits[unit])
+  const known = [marks.servicePressure, marks.testPressure].find(
+    (mark) => mark !== undefined && Math.abs(pressure - mark) <= sameWithin * mark,
+  )
+  const last = isWhole ? (following as Word) : word
+  if (known === undefined) found(reading, 'unread-figure', spanning(word, last))
+  reading.at += isWhole ? 2 : 1
+  return true
 }
 
 /** SPUN, PLUG, PT, REE, TW, TP, WC, WP. */

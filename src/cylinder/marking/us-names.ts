@@ -44,6 +44,9 @@ export function assignNames(reading: Reading, free: readonly Word[], firstDate: 
     if (group === inspector) {
       marks.inspector = name
       fieldAt(reading, 'inspector', place)
+    } else if (name.startsWith(madeIn) && marks.countryOfManufacture === undefined) {
+      marks.countryOfManufacture = name.slice(madeIn.length)
+      fieldAt(reading, 'countryOfManufacture', place)
     } else if (marks.maker === undefined) {
       marks.maker = name
       fieldAt(reading, 'maker', place)
@@ -52,6 +55,8 @@ export function assignNames(reading: Reading, free: readonly Word[], firstDate: 
     }
   }
 }
+
+const madeIn = 'MADE IN '
 
 /** `AB 5-95`: up to three letters right before the first date, where the date itself names nobody. */
 function inspectorAmong(
@@ -84,8 +89,12 @@ function isInspectorNumber(text: string): boolean {
 function isTradeSize(text: string): boolean {
   const letters = lettersBefore(text)
   const figures = text.length - letters
-  return letters >= 1 && letters <= 2 && (figures === 2 || figures === 3) && isAllFigures(text, letters)
+  if (letters < 1 || letters > 2 || (figures !== 2 && figures !== 3) || !isAllFigures(text, letters)) return false
+  // C208 has the form of a requalifier's number, and no cylinder of the trade holds 208 ft³.
+  return figures === 2 || Number(text.slice(letters)) <= largestTradeSize
 }
+
+const largestTradeSize = 150
 
 function lettersBefore(text: string): number {
   let at = 0

@@ -74,6 +74,8 @@ test('a UN cylinder may be filled to its working pressure at 15 °C', () => {
 // Every condition both ways: the cases in order are `within` above; each row spoils one thing.
 const against: readonly (readonly [name: string, request: FillingRequest, code: string])[] = [
   ['condemned', stamped('DOT-3AL3000 CONDEMNED\nP4711 BRISKA\n07 V 08\n10 A902 23'), 'condemned'],
+  ['not refillable', stamped('DOT-39-1800 NRC\nKELDA M9901\n06 A 24'), 'not-refillable'],
+  ['put out of use', stamped('DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23\nDO NOT FILL'), 'condemned'],
   ['overdue', { ...us, rules: { ...us.rules, asOf: '2028-11-01' } }, 'overdue'],
   ['a dent on the outside', { ...us, outside: ['dent-or-gouge'] }, 'dent-or-gouge'],
   ['an outlet made for less', { ...un, valve: { ...un.valve, outlet: 'cga-850' } }, 'outlet-range'],
