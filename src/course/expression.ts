@@ -10,11 +10,26 @@ export type Expression<Symbol extends string = string> =
   | Symbol
   | readonly ['+' | '*' | 'min' | 'max', ...Expression<Symbol>[]]
   | readonly ['-' | '/' | '^', Expression<Symbol>, Expression<Symbol>]
-  | readonly ['sqrt' | 'ln' | 'exp', Expression<Symbol>]
+  | readonly ['sqrt' | 'ln' | 'exp' | 'sin' | 'cos' | 'tan' | 'arctan', Expression<Symbol>]
   | readonly ['call', string, ...Expression<Symbol>[]]
 
 /** What an operator may be, `call:` followed by the name for a call. */
-export type Operator = '+' | '-' | '*' | '/' | '^' | 'sqrt' | 'ln' | 'exp' | 'min' | 'max' | `call:${string}`
+export type Operator =
+  | '+'
+  | '-'
+  | '*'
+  | '/'
+  | '^'
+  | 'sqrt'
+  | 'ln'
+  | 'exp'
+  | 'sin'
+  | 'cos'
+  | 'tan'
+  | 'arctan'
+  | 'min'
+  | 'max'
+  | `call:${string}`
 
 /** One walk serves numbers, dimensions and every kind of writing: the algebra is passed in. */
 export interface Algebra<Result> {
@@ -91,6 +106,10 @@ const arithmetic: Readonly<Record<Arithmetic, (...parts: readonly number[]) => n
   sqrt: (a = Number.NaN) => Math.sqrt(a),
   ln: (a = Number.NaN) => Math.log(a),
   exp: (a = Number.NaN) => Math.exp(a),
+  sin: (a = Number.NaN) => Math.sin(a),
+  cos: (a = Number.NaN) => Math.cos(a),
+  tan: (a = Number.NaN) => Math.tan(a),
+  arctan: (a = Number.NaN) => Math.atan(a),
   min: (...parts) => Math.min(...parts),
   max: (...parts) => Math.max(...parts),
 }
@@ -108,10 +127,17 @@ function applied(operator: Operator, parts: readonly number[], calls: Calls): nu
   })
 }
 
-/** Exponents of metre, kilogram, second, kelvin and mole. */
-export type Exponents = readonly [metre: number, kilogram: number, second: number, kelvin: number, mole: number]
+/** Exponents of metre, kilogram, second, kelvin, mole and ampere. */
+export type Exponents = readonly [
+  metre: number,
+  kilogram: number,
+  second: number,
+  kelvin: number,
+  mole: number,
+  ampere: number,
+]
 
-const pure: Exponents = [0, 0, 0, 0, 0]
+const pure: Exponents = [0, 0, 0, 0, 0, 0]
 
 /**
  * The dimension that an expression comes to. Adding a pressure to a length is an error here, not a printed formula.
@@ -139,14 +165,13 @@ export function dimensionOf(
 }
 
 function exponentsOf(dimension: Dimension | undefined, name: string): Exponents {
-  const exponents = dimension === undefined ? null : dimensions[dimension]
-  if (exponents !== null) return exponents
-  throw unlike(name, 'no mechanical dimension')
+  if (dimension !== undefined) return dimensions[dimension]
+  throw unlike(name, 'no dimension')
 }
 
 function combined(operator: Arithmetic, parts: readonly { exponents: Exponents; power?: number }[]): Exponents {
   const [first = { exponents: pure }, second = { exponents: pure }] = parts
-  const each = (f: (index: number) => number): Exponents => [f(0), f(1), f(2), f(3), f(4)]
+  const each = (f: (index: number) => number): Exponents => [f(0), f(1), f(2), f(3), f(4), f(5)]
   const at = (exponents: Exponents, index: number): number => exponents[index] ?? 0
   switch (operator) {
     case '*':
@@ -162,6 +187,10 @@ function combined(operator: Arithmetic, parts: readonly { exponents: Exponents; 
       return each((i) => at(first.exponents, i) / 2)
     case 'ln':
     case 'exp':
+    case 'sin':
+    case 'cos':
+    case 'tan':
+    case 'arctan':
       if (!same(first.exponents, pure)) throw unlike(operator, `[${first.exponents.join(', ')}]`)
       return pure
     default: {

@@ -10,7 +10,9 @@ const greek: Readonly<Record<string, string>> = {
   Δ: '\\Delta',
   δ: '\\delta',
   ε: '\\varepsilon',
+  ζ: '\\zeta',
   η: '\\eta',
+  θ: '\\theta',
   κ: '\\kappa',
   λ: '\\lambda',
   μ: '\\mu',
@@ -22,12 +24,13 @@ const greek: Readonly<Record<string, string>> = {
   ω: '\\omega',
 }
 
-const knownWords: ReadonlySet<string> = new Set(['ln', 'exp', 'min', 'max'])
+const knownWords: ReadonlySet<string> = new Set(['ln', 'exp', 'sin', 'cos', 'tan', 'arctan', 'min', 'max'])
 
 /** LaTeX without packages: units in `\mathrm`, which every renderer knows. */
 export const latexNotation: Notation = {
   number: latexNumber,
-  quantity: (text, unit) => (unit === '' ? latexNumber(text) : `${latexNumber(text)}\\,\\mathrm{${mathText(unit)}}`),
+  quantity: (text, unit) =>
+    unit === '' ? latexNumber(text) : `${latexNumber(text)}${unit === '°' ? '' : '\\,'}\\mathrm{${mathText(unit)}}`,
   symbol: ({ letter, subscript }) => {
     const base = Object.hasOwn(greek, letter)
       ? (greek[letter] as string)

@@ -10,7 +10,7 @@ export const mathmlNotation: Notation = {
   quantity: (text, unit) =>
     unit === ''
       ? `<mn>${escaped(text)}</mn>`
-      : `<mrow><mn>${escaped(text)}</mn><mspace width="0.17em"></mspace><mtext>${escaped(unit)}</mtext></mrow>`,
+      : `<mrow><mn>${escaped(text)}</mn>${unit === '°' ? '' : '<mspace width="0.17em"></mspace>'}<mtext>${escaped(unit)}</mtext></mrow>`,
   symbol: ({ letter, subscript }) => {
     const base = `<mi>${escaped(letter)}</mi>`
     // the padding gives every letter the same depth: without a mathematical font, browsers hang a subscript from the letter's own

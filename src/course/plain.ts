@@ -1,11 +1,12 @@
 import type { NumberStyle } from '../units/index.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
+import { quantityText } from './quantity-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 /** Plain text: true minus, middle dot, narrow no-break space before units. */
 export const plainNotation: Notation = {
   number: (text) => text,
-  quantity: (text, unit) => (unit === '' ? text : `${text}\u202f${unit}`),
+  quantity: quantityText,
   symbol: ({ letter, subscript }) => (subscript === undefined ? letter : `${letter}_${subscript}`),
   infix: { '+': ' + ', '-': ' − ', '*': ' · ', '=': ' = ' },
   fraction: (over, under) => `${over} / ${under}`,

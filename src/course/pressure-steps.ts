@@ -2,6 +2,7 @@ import { type NumberStyle, withNumberStyle } from '../units/index.ts'
 import { refuseChart } from './chart-check.ts'
 import { fixed, frame, label, line, svgElement, wrapped } from './chart-frame.ts'
 import type { PressureSteps } from './chart-kinds.ts'
+import { quantityText } from './quantity-text.ts'
 
 const height = 300
 const base = 236
@@ -27,7 +28,7 @@ export function pressureStepsSvg(chart: PressureSteps, style: NumberStyle): stri
     return [
       `<line x1="${fixed(from + slot * 0.06)}" y1="${fixed(level)}" x2="${fixed(from + slot * 0.94)}" y2="${fixed(level)}" stroke="#0072B2" stroke-width="2.4"/>`,
       drop,
-      label(from + slot / 2, level - 8, `${text}\u202f${unit}`, 'middle'),
+      label(from + slot / 2, level - 8, quantityText(text, unit), 'middle'),
       ...wrapped(name, Math.max(8, Math.floor(slot / 8))).map((word, row) =>
         label(from + slot / 2, base + 22 + row * 16, word, 'middle'),
       ),

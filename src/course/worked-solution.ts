@@ -136,7 +136,8 @@ function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, option
   const used = Object.keys(card.symbols).filter((name) => named.includes(name)) // in the order of the card
   const symbols = { ...card.symbols, ...card.callSymbols }
   const stated = (name: string): Unit => options.units?.[name] ?? coherentUnit((symbols[name] as CardSymbol).dimension)
-  const called = callsOf(expression).map((call) => ({
+  const calls = new Map(callsOf(expression).map((call) => [JSON.stringify(call), call]))
+  const called = [...calls.values()].map((call) => ({
     name: call[1],
     call: withoutInnerCalls(call),
     value: evaluate(call, inputs, card.calls),
@@ -297,10 +298,10 @@ function requireUnits(units: { readonly [name: string]: Unit | undefined }, card
 
 /** Quantities of one dimension may share a unit: work per volume is a pressure, an actual flow is a flow. */
 function alikeDimensions(one: Dimension, other: Dimension): boolean {
-  return one === other || (dimensions[one] !== null && String(dimensions[one]) === String(dimensions[other]))
+  return one === other || String(dimensions[one]) === String(dimensions[other])
 }
 
-/** The units to substitute in: as stated if the formula then gives the answer in its stated unit; else temperatures in kelvin; else everything in SI. */
+/** The units to substitute in: as stated if the formula then gives the answer in its stated unit; else temperatures in kelvin; else the answer in SI; else all in SI. */
 function workingUnits(
   expression: Expression,
   stated: (name: string) => Unit,
@@ -310,7 +311,10 @@ function workingUnits(
   const inSi = (name: string): Unit => coherentUnit((symbols[name] as CardSymbol).dimension)
   const inKelvin = (name: string): Unit =>
     stated(name).offset === undefined ? stated(name) : stated(name).symbol === fahrenheit.symbol ? rankine : inSi(name)
-  return [stated, inKelvin].find((unitOf) => alike(scaleOf(expression, unitOf), scaleOf(find, unitOf))) ?? inSi
+  const answerInSi = (name: string): Unit => (name === find ? inSi(name) : stated(name))
+  return (
+    [stated, inKelvin, answerInSi].find((unitOf) => alike(scaleOf(expression, unitOf), scaleOf(find, unitOf))) ?? inSi
+  )
 }
 
 interface Scale {
@@ -345,7 +349,12 @@ function scaleOfParts(operator: Operator, parts: readonly Scale[]): number {
       return Math.sqrt(first)
     case 'ln':
     case 'exp':
+    case 'arctan':
       return first === 1 ? 1 : Number.NaN
+    case 'sin':
+    case 'cos':
+    case 'tan':
+      return 1 // an angle may stand in degrees: sin(30°)
     default: // terms of a sum, of which one is the least or the greatest
       return parts.every(({ scale }) => alike(scale, first)) ? first : Number.NaN
   }

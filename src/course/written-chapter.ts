@@ -6,6 +6,7 @@ import { citationOf } from './citation.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { requireId } from './escape.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
+import { quantityText } from './quantity-text.ts'
 
 /** How numbers and fixed texts of a page are written. */
 export interface PageStyle extends NumberStyle {
@@ -181,7 +182,7 @@ export function valueText(
   style: NumberStyle,
 ): string {
   const number = withNumberStyle(text, style)
-  return unit === '' ? number : `${number}\u202f${unit}`
+  return quantityText(number, unit)
 }
 
 /** A link may lead to a page, a mail address or a place in the page; anything else could run when it is followed. */

@@ -74,7 +74,7 @@ function inGroups(digits: string): string {
 }
 
 /**
- * A number text with its unit after a narrow no-break space.
+ * A number text with its unit after a narrow no-break space; the sign for degrees of an angle stands without one.
  *
  * @param text - the number as text
  * @param unit - the unit; the number one adds nothing
@@ -83,7 +83,7 @@ function inGroups(digits: string): string {
 export function withUnit(text: string, unit: Unit): string {
   if (typeof text !== 'string') throw notText(text)
   quantityOf('unit', unit)
-  return unit.symbol === '' ? text : text + thinSpace + unit.symbol
+  return unit.symbol === '' ? text : text + (unit.symbol === '°' ? '' : thinSpace) + unit.symbol
 }
 
 function notText(text: unknown): LitrebarError {

@@ -33,7 +33,7 @@ function callsOf(expression: Expression): string[] {
 
 test('every card is found by its id, and ids are unique', () => {
   const ids = cards.map(([, card]) => card.id)
-  expect(ids.length).toBeGreaterThanOrEqual(80)
+  expect(ids.length).toBeGreaterThanOrEqual(120)
   expect(new Set(ids).size).toBe(ids.length)
   expect([...course.allCards()].map((card) => card.id).sort()).toEqual([...ids].sort())
 })
@@ -129,7 +129,8 @@ function declarationOf(name: string): ts.FunctionDeclaration {
 /** Fields of a record, or of the elements of a list, of all members of a union. A branded number has none. */
 function fieldsOf(type: ts.Type): readonly ts.Symbol[] {
   if (type.isUnion()) return type.types.flatMap(fieldsOf)
-  if (checker.isArrayType(type)) return checker.getTypeArguments(type as ts.TypeReference).flatMap(fieldsOf)
+  if (checker.isArrayType(type) || checker.isTupleType(type))
+    return checker.getTypeArguments(type as ts.TypeReference).flatMap(fieldsOf)
   if (type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.NumberLike)) return []
   return type.flags & ts.TypeFlags.Object || type.isIntersection() ? checker.getPropertiesOfType(type) : []
 }
@@ -143,25 +144,45 @@ function pathsOf(type: ts.Type, prefix: string, levels: number): string[] {
   })
 }
 
-/** Parameters by name; of a parameter that is a record or a list of records, its fields. */
-function parametersOf(declaration: ts.FunctionDeclaration): { readonly top: string[]; readonly all: Set<string> } {
-  const each = declaration.parameters.map((parameter) => {
+const isNumber = (type: ts.Type): boolean =>
+  type.isIntersection() && type.types.some((part) => (part.flags & ts.TypeFlags.NumberLike) !== 0)
+
+interface Parameter {
+  readonly name: string
+  /** What the call names at its top: the fields of a record, or the parameter itself. */
+  readonly top: readonly string[]
+  /** All that it holds, with and without its own name before it. */
+  readonly paths: readonly string[]
+}
+
+/** Parameters by name; of one that is a record or a list of records, its fields; both of one that may be a number instead. */
+function parametersOf(declaration: ts.FunctionDeclaration): Parameter[] {
+  return declaration.parameters.map((parameter) => {
+    const name = parameter.name.getText()
     const type = checker.getTypeAtLocation(parameter)
-    const fields = pathsOf(type, '', 3)
-    return fields.length === 0 ? [parameter.name.getText()] : fields
+    const fields = pathsOf(type, '', 3).filter((path) => !path.includes('__@')) // a brand is no field
+    const alone = fields.length === 0 || (type.isUnion() && type.types.some(isNumber)) ? [name] : []
+    const top = [...alone, ...fields.filter((path) => !path.includes('.'))]
+    return { name, top, paths: [...alone, ...fields, ...fields.map((path) => `${name}.${path}`)] }
   })
-  return { top: each.flat().filter((path) => !path.includes('.')), all: new Set(each.flat()) }
 }
 
 test.each(cards)('%s: its symbols are the parameters of the core function, and the other way round', (_, card) => {
-  const { top, all } = parametersOf(declarationOf(card.documents))
+  const parameters = parametersOf(declarationOf(card.documents))
+  const all = new Set(parameters.flatMap(({ paths }) => paths))
   const given = Object.entries(card.symbols)
     .filter(([name]) => card.constants?.[name] === undefined)
     .map(([name, symbol]) => ({ name, parameter: symbol.parameter ?? name }))
   expect(given.filter(({ name, parameter }) => name !== card.result && !all.has(parameter))).toEqual([])
-  const explained = new Set([...given.map(({ parameter }) => parameter.split('.')[0]), ...(card.besides ?? [])])
-  expect([...new Set(top)].filter((name) => !explained.has(name))).toEqual([])
-  expect((card.besides ?? []).filter((name) => !top.includes(name))).toEqual([])
+  const besides = card.besides ?? []
+  const explained = new Set([...given.map(({ parameter }) => parameter), ...besides])
+  const isExplained = (path: string): boolean =>
+    [...explained].some((known) => known === path || known.startsWith(`${path}.`))
+  const left = parameters.flatMap(({ name, top }) =>
+    top.filter((field) => !isExplained(field) && !isExplained(`${name}.${field}`)),
+  )
+  expect([...new Set(left)]).toEqual([])
+  expect(besides.filter((name) => !parameters.some(({ top }) => top.includes(name)))).toEqual([])
 })
 
 test.each(cards)('%s: every call has a function and a look, every form only known symbols', (_, card) => {
@@ -260,6 +281,7 @@ test('where the core function is one arithmetic expression, the card prints that
     'quantization-step',
     'sealed-chamber-pressure',
     'seat-leak',
+    'stall-ratio',
     'surface-equivalent',
     'ventilation-for-uptake',
     'water-compression',

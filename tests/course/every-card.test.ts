@@ -17,7 +17,26 @@ const solutions = allCards().flatMap((card) =>
 /** Commands that plain LaTeX and the renderers of web pages know without a package. */
 const commands = new Set(
   [
-    ...['frac', 'sqrt', 'cdot', 'left', 'right', 'mathrm', 'min', 'max', 'ln', 'exp', 'circ', 'mu', 'rho', 'pi'],
+    ...[
+      'frac',
+      'sqrt',
+      'cdot',
+      'left',
+      'right',
+      'mathrm',
+      'min',
+      'max',
+      'ln',
+      'exp',
+      'sin',
+      'cos',
+      'tan',
+      'arctan',
+      'circ',
+      'mu',
+      'rho',
+      'pi',
+    ],
     ...[
       'Delta',
       'alpha',
@@ -25,7 +44,9 @@ const commands = new Set(
       'gamma',
       'delta',
       'varepsilon',
+      'zeta',
       'eta',
+      'theta',
       'kappa',
       'lambda',
       'sigma',

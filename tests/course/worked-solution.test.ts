@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import {
   boyleCard,
   type Card,
+  cartridgeLoadCard,
   charlesCard,
   freeGasCard,
   gayLussacCard,
@@ -10,6 +11,7 @@ import {
   plainLines,
   pressureAtDepthCard,
   richestMixtureCard,
+  tiltErrorCard,
   type WorkedSolution,
   workedSolution,
 } from '../../src/course/index.ts'
@@ -19,11 +21,13 @@ import {
   atmosphere,
   bar,
   celsius,
+  degree,
   depthOf,
   fahrenheit,
   foot,
   kilogramPerCubicMetre,
   litre,
+  litrePerMinute,
   measure,
   psi,
   temperatureOf,
@@ -193,4 +197,36 @@ test('a unit of another quantity is refused', () => {
   expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, units: { V2: bar } })).toThrow(
     expect.objectContaining({ code: 'unit', argument: 'options.units.V2' }),
   )
+})
+
+test('an angle stays in degrees inside a sine, and what an arctangent gives is converted once', () => {
+  const solution = workedSolution(
+    tiltErrorCard,
+    { r: measure(30, degree), d: measure(60, degree) },
+    { units: { e: degree, r: degree, d: degree }, figures: 3 },
+  )
+  const lines = plainLines(solution).map((line) => line.text.replaceAll('\u202f', ' '))
+  expect(lines.slice(2)).toEqual([
+    'ε = arctan(sin(φ) · tan(δ))',
+    'ε = arctan(sin(30°) · tan(60°))',
+    'ε = 0.71372 rad = 40.9°', // the tangent of it is √3/2
+  ])
+  expect(latexLines(solution)[2]?.text).toBe(
+    '\\varepsilon = \\arctan\\left(\\sin\\left(\\varphi\\right) \\cdot \\tan\\left(\\delta\\right)\\right)',
+  )
+})
+
+test('a call that stands twice in a formula is worked out once', () => {
+  const solution = workedSolution(
+    cartridgeLoadCard,
+    {
+      q: measure(100, litrePerMinute),
+      p0: absolute(1, atmosphere),
+      T0: temperatureOf(20, celsius),
+      p: absolute(200, bar),
+      T: temperatureOf(30, celsius),
+    },
+    { figures: 2 },
+  )
+  expect(solution.steps.filter(({ kind }) => kind === 'called')).toHaveLength(1)
 })

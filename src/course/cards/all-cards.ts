@@ -2,6 +2,7 @@ import type { Card } from '../card.ts'
 import * as buoyancy from './buoyancy.ts'
 import * as buoyancyChanges from './buoyancy-changes.ts'
 import * as charging from './charging.ts'
+import * as chargingCompressor from './charging-compressor.ts'
 import * as consumption from './consumption.ts'
 import * as consumptionCircuits from './consumption-circuits.ts'
 import * as cylinder from './cylinder.ts'
@@ -9,12 +10,16 @@ import * as cylinderTesting from './cylinder-testing.ts'
 import * as environment from './environment.ts'
 import * as environmentConventions from './environment-conventions.ts'
 import * as gasLaw from './gas-law.ts'
+import * as gasLawAmounts from './gas-law-amounts.ts'
 import * as gasLawContents from './gas-law-contents.ts'
 import * as gasLawMixtures from './gas-law-mixtures.ts'
 import * as gauges from './gauges.ts'
+import * as gaugesCompass from './gauges-compass.ts'
+import * as gaugesOxygen from './gauges-oxygen.ts'
 import * as regulatorBench from './regulator-bench.ts'
 import * as regulatorPerformance from './regulator-performance.ts'
 import * as uncertainty from './uncertainty.ts'
+import * as uncertaintyCompared from './uncertainty-compared.ts'
 import * as units from './units.ts'
 import * as unitsDifferences from './units-differences.ts'
 
@@ -30,14 +35,19 @@ export function allCards(): readonly Card[] {
     units,
     environment,
     gasLaw,
+    gasLawAmounts,
     regulatorPerformance,
     consumption,
     cylinder,
     buoyancy,
     charging,
+    chargingCompressor,
     gauges,
+    gaugesCompass,
+    gaugesOxygen,
     unitsDifferences,
     uncertainty,
+    uncertaintyCompared,
     regulatorBench,
     gasLawMixtures,
     gasLawContents,

@@ -1,4 +1,6 @@
 import {
+  bodyVolume,
+  foamConductivity,
   foamVolume,
   gasFractionOfFoam,
   netBuoyancy,
@@ -6,7 +8,15 @@ import {
   unfilledDrySuit,
   type Water,
 } from '../../buoyancy/index.ts'
-import type { AbsolutePressure, Density, DisplacedVolume, Fraction, GasVolume, Mass } from '../../units/index.ts'
+import type {
+  AbsolutePressure,
+  Density,
+  DisplacedVolume,
+  Fraction,
+  GasVolume,
+  Mass,
+  ThermalConductivity,
+} from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
 /** Net buoyancy of a thing that keeps its volume. */
@@ -154,4 +164,97 @@ export const unfilledDrySuitCard: Card<'F' | 'rho' | 'g' | 'V0' | 'p0' | 'p'> = 
   cautions: ['buoyancy'],
   commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] }],
   range: { rho: [990, 1040], g: [9.78, 9.83], V0: [0.005, 0.02], p0: [60_000, 105_000], p: [110_000, 600_000] },
+}
+
+/** Volume of a body. */
+export const bodyVolumeCard: Card<'V' | 'm' | 'f' | 'Vl' | 'rf' | 'rl'> = {
+  id: 'body-volume',
+  title: 'Volume of water that a body displaces',
+  documents: 'bodyVolume',
+  result: 'V',
+  symbols: {
+    V: { letter: 'V', meaning: 'volume displaced', dimension: 'volume', parameter: 'volume' },
+    m: { letter: 'm', meaning: 'mass of the body', dimension: 'mass', parameter: 'mass' },
+    f: { letter: 'f', meaning: 'fat by mass', dimension: 'fraction', parameter: 'fatFraction' },
+    Vl: { letter: 'V', subscript: 'l', meaning: 'gas in the lungs', dimension: 'volume', parameter: 'lungGas' },
+    rf: { letter: 'ρ', subscript: 'f', meaning: 'density of fat', dimension: 'density' },
+    rl: { letter: 'ρ', subscript: 'l', meaning: 'density of all else', dimension: 'density' },
+  },
+  forms: { V: ['+', ['*', 'm', ['+', ['/', 'f', 'rf'], ['/', ['-', 1, 'f'], 'rl']]], 'Vl'] },
+  core: { V: (body: { mass: Mass; fatFraction: Fraction; lungGas: GasVolume }) => bodyVolume(body) },
+  constants: { rf: 900, rl: 1100 },
+  conditions: ['the two-component model: people differ by several litres from it, and a check in the water decides'],
+  source: 'siri-1956',
+  place: 'two-component model',
+  cautions: ['buoyancy'],
+  commonErrors: [
+    { slip: 'percent-for-fraction', text: 'The fat put in in per cent', symbols: ['f'] },
+    {
+      slip: 'other-formula',
+      text: 'The gas in the lungs left out',
+      instead: { V: ['*', 'm', ['+', ['/', 'f', 'rf'], ['/', ['-', 1, 'f'], 'rl']]] },
+    },
+  ],
+  range: { m: [45, 120], f: [0.08, 0.4], Vl: [0.001, 0.006] },
+}
+
+/** Conductivity of foam. */
+export const foamConductivityCard: Card<'k' | 'kr' | 'kg' | 'x'> = {
+  id: 'foam-conductivity',
+  title: 'Thermal conductivity of rubber with gas cells that do not touch',
+  documents: 'foamConductivity',
+  result: 'k',
+  symbols: {
+    k: {
+      letter: 'k',
+      meaning: 'conductivity of the foam',
+      dimension: 'thermal conductivity',
+      parameter: 'conductivity',
+    },
+    kr: {
+      letter: 'k',
+      subscript: 'r',
+      meaning: 'conductivity of the rubber',
+      dimension: 'thermal conductivity',
+      parameter: 'rubberConductivity',
+    },
+    kg: {
+      letter: 'k',
+      subscript: 'g',
+      meaning: 'conductivity of the gas',
+      dimension: 'thermal conductivity',
+      parameter: 'gasConductivity',
+    },
+    x: { letter: 'x', meaning: 'gas by volume', dimension: 'fraction', parameter: 'gasFraction' },
+  },
+  forms: {
+    k: [
+      '*',
+      'kr',
+      [
+        '/',
+        ['-', ['+', ['*', 2, 'kr'], 'kg'], ['*', 2, 'x', ['-', 'kr', 'kg']]],
+        ['+', ['*', 2, 'kr'], 'kg', ['*', 'x', ['-', 'kr', 'kg']]],
+      ],
+    ],
+  },
+  core: {
+    k: (foam: {
+      rubberConductivity: ThermalConductivity
+      gasConductivity: ThermalConductivity
+      gasFraction: Fraction
+    }) => foamConductivity(foam),
+  },
+  conditions: ['cells that do not touch one another: the highest conductivity that an even foam can have'],
+  source: 'litrebar-derivation',
+  place: 'rule of Maxwell and Eucken (memory)',
+  commonErrors: [
+    { slip: 'percent-for-fraction', text: 'The gas put in in per cent', symbols: ['x'] },
+    {
+      slip: 'other-formula',
+      text: 'The mean by volume taken, as if rubber and gas lay side by side',
+      instead: { k: ['+', ['*', 'x', 'kg'], ['*', ['-', 1, 'x'], 'kr']] },
+    },
+  ],
+  range: { kr: [0.15, 0.25], kg: [0.02, 0.03], x: [0.5, 0.9] },
 }

@@ -3,10 +3,11 @@ import {
   depthConventions,
   geopotentialHeightOf,
   indicatedDepth,
+  normalGravity,
   pressureAtShownDepth,
   surfacePressureAtAltitude,
 } from '../../environment/index.ts'
-import type { AbsolutePressure, Acceleration, Altitude, Depth } from '../../units/index.ts'
+import type { AbsolutePressure, Acceleration, Altitude, Angle, Depth } from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
 /** A depth display divides the pressure over the surface by a fixed pressure for each metre. */
@@ -134,4 +135,30 @@ export const surfacePressureAtAltitudeCard: Card<'p' | 'pn' | 'r' | 'h' | 'H0' |
   source: 'us-standard-atmosphere-1976',
   place: 'equations 18 and 33a',
   range: { p: [100000.0, 20000000.0], h: [0, 9000] },
+}
+
+/** Gravity at a latitude. */
+export const normalGravityCard: Card<'g' | 'g0' | 'l'> = {
+  id: 'normal-gravity',
+  title: 'Gravity at a latitude, at sea level',
+  documents: 'normalGravity',
+  result: 'g',
+  symbols: {
+    g: { letter: 'g', meaning: 'acceleration of free fall', dimension: 'acceleration', parameter: 'gravity' },
+    g0: { letter: 'g', subscript: 'e', meaning: 'acceleration of free fall at the equator', dimension: 'acceleration' },
+    l: { letter: 'φ', meaning: 'latitude of the place', dimension: 'angle', parameter: 'latitude' },
+  },
+  forms: {
+    g: ['*', 'g0', ['+', 1, ['*', ['+', 0.0052792, ['*', 0.0000232, ['^', ['sin', 'l'], 2]]], ['^', ['sin', 'l'], 2]]]],
+  },
+  core: { g: (place: { latitude: Angle }) => normalGravity(place) },
+  constants: { g0: 9.780327 },
+  besides: ['altitude', 'depth'],
+  conditions: ['sea level, on the smooth ellipsoid of the earth'],
+  source: 'teos-10',
+  place: 'gsw_grav',
+  commonErrors: [
+    { slip: 'other-formula', text: 'The gravity of the equator taken everywhere', instead: { g: ['*', 1, 'g0'] } },
+  ],
+  range: { l: [-1.5, 1.5] },
 }

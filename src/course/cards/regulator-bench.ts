@@ -1,7 +1,10 @@
 import {
   criticalFlow,
   driftError,
+  droop,
   effectiveArea,
+  lockUp,
+  oRingFit,
   preload,
   reliefArea,
   sealedChamberPressure,
@@ -20,6 +23,7 @@ import type {
   InternalVolume,
   Length,
   PressureDifference,
+  SpringRate,
   Torque,
 } from '../../units/index.ts'
 import type { Card } from '../card.ts'
@@ -350,4 +354,143 @@ export const driftErrorCard: Card<'W' | 'dp' | 't' | 'f'> = {
   place: 'integral over a closed loop',
   cautions: ['regulator'],
   range: { dp: [-200, 200], t: [10, 600], f: [0.1, 1] },
+}
+
+/** Lock-up of a first stage. */
+export const lockUpCard: Card<'dp' | 'F' | 'A'> = {
+  id: 'lock-up',
+  title: 'Lock-up: how far the intermediate pressure at rest lies above the opening pressure',
+  documents: 'lockUp',
+  result: 'dp',
+  symbols: {
+    dp: {
+      letter: 'Δ',
+      subscript: 'p',
+      meaning: 'lock-up',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'lockUp',
+    },
+    F: { letter: 'F', meaning: 'force that makes the seat tight', dimension: 'force', parameter: 'seatingForce' },
+    A: { letter: 'A', meaning: 'area that the intermediate pressure acts on', dimension: 'area', parameter: 'stage' },
+  },
+  forms: { dp: ['/', 'F', 'A'] },
+  core: {
+    dp: ({ seatingForce, stage }: { seatingForce: Force; stage: Area }) => lockUp(seatingForce, stage),
+  },
+  besides: [
+    'kind',
+    'springForce',
+    'headArea',
+    'stemArea',
+    'seatArea',
+    'edgeArea',
+    'poppetSpringForce',
+    'diaphragmArea',
+    'balanceArea',
+  ],
+  conditions: ['no friction', 'at rest: lock-up says nothing about the flow'],
+  source: 'litrebar-derivation',
+  place: 'balance of forces',
+  cautions: ['regulator'],
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'The force divided by four times the area, a diameter taken for a radius',
+      instead: { dp: ['/', 'F', ['*', 4, 'A']] },
+    },
+  ],
+  range: { dp: [20_000, 200_000], F: [5, 60], A: [0.0002, 0.0006] },
+}
+
+/** Droop of a first stage. */
+export const droopCard: Card<'dp' | 'k' | 'l' | 'A'> = {
+  id: 'droop',
+  title: 'Droop: how far the intermediate pressure falls when the valve stands open',
+  documents: 'droop',
+  result: 'dp',
+  symbols: {
+    dp: {
+      letter: 'Δ',
+      subscript: 'p',
+      meaning: 'fall of the intermediate pressure',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'droop',
+    },
+    k: { letter: 'k', meaning: 'stiffness of the spring', dimension: 'spring rate', parameter: 'springRate' },
+    l: { letter: 'l', meaning: 'lift of the valve', dimension: 'length', parameter: 'lift' },
+    A: { letter: 'A', meaning: 'area that the intermediate pressure acts on', dimension: 'area', parameter: 'stage' },
+  },
+  forms: { dp: ['/', ['*', 'k', 'l'], 'A'] },
+  core: {
+    dp: ({ stage, ...opening }: { springRate: SpringRate; lift: Length; stage: Area }) => droop(opening, stage),
+  },
+  besides: [
+    'kind',
+    'springForce',
+    'headArea',
+    'stemArea',
+    'seatArea',
+    'edgeArea',
+    'poppetSpringForce',
+    'diaphragmArea',
+    'balanceArea',
+  ],
+  conditions: ['no friction', 'the spring alone: what the flow itself pulls on the valve comes on top'],
+  source: 'litrebar-derivation',
+  place: 'balance of forces',
+  cautions: ['regulator'],
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'The area taken four times too large, a diameter taken for a radius',
+      instead: { dp: ['/', ['*', 'k', 'l'], ['*', 4, 'A']] },
+    },
+  ],
+  range: { dp: [10_000, 300_000], k: [10_000, 60_000], l: [0.0001, 0.001], A: [0.0002, 0.0006] },
+}
+
+/** Squeeze of an O-ring. */
+export const oRingSqueezeCard: Card<'s' | 'g' | 'd' | 'D' | 'di'> = {
+  id: 'o-ring-squeeze',
+  title: 'Squeeze of an O-ring that is stretched into its groove',
+  documents: 'oRingFit',
+  result: 's',
+  symbols: {
+    s: { letter: 's', meaning: 'squeeze of the stretched cord', dimension: 'fraction', parameter: 'squeeze' },
+    g: { letter: 'g', meaning: 'depth of the gland', dimension: 'length', parameter: 'glandDepth' },
+    d: { letter: 'd', meaning: 'diameter of the cord at rest', dimension: 'length', parameter: 'sectionDiameter' },
+    D: {
+      letter: 'D',
+      meaning: 'diameter of the bottom of the groove',
+      dimension: 'length',
+      parameter: 'grooveDiameter',
+    },
+    di: {
+      letter: 'D',
+      subscript: 'i',
+      meaning: 'inside diameter of the ring at rest',
+      dimension: 'length',
+      parameter: 'insideDiameter',
+    },
+  },
+  forms: { s: ['-', 1, ['*', ['/', 'g', 'd'], ['sqrt', ['/', 'D', 'di']]]] },
+  core: {
+    s: (ring: Omit<Parameters<typeof oRingFit>[0], 'grooveWidth'>) =>
+      oRingFit({ ...ring, grooveWidth: 0.005 as Length }),
+  },
+  besides: ['grooveWidth'],
+  conditions: ['the cord keeps its volume when it is stretched'],
+  source: 'litrebar-derivation',
+  place: 'a cord of constant volume',
+  cautions: ['regulator'],
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'The cord taken as at rest: stretched it is thinner',
+      instead: { s: ['-', 1, ['/', 'g', 'd']] },
+    },
+  ],
+  range: { g: [0.0015, 0.002], d: [0.0024, 0.0028], D: [0.0101, 0.011], di: [0.0095, 0.01] },
 }

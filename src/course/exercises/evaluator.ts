@@ -110,6 +110,10 @@ const arithmetic: Readonly<Record<Exclude<Operator, `call:${string}`>, (...parts
   sqrt: (a = nothing) => Math.sqrt(a),
   ln: (a = nothing) => Math.log(a),
   exp: (a = nothing) => Math.exp(a),
+  sin: (a = nothing) => Math.sin(a),
+  cos: (a = nothing) => Math.cos(a),
+  tan: (a = nothing) => Math.tan(a),
+  arctan: (a = nothing) => Math.atan(a),
   min: (...parts) => Math.min(...parts),
   max: (...parts) => Math.max(...parts),
 }

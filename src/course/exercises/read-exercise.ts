@@ -1,6 +1,6 @@
 import { LitrebarError, nearestOf, requireKeys, requireWord } from '../../errors/index.ts'
 import { type CautionId, cautions, type SourceId, sources } from '../../references/index.ts'
-import { allUnits, dimensions, type ParsedKind, type Unit } from '../../units/index.ts'
+import { allUnits, type ParsedKind, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol, CommonError } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { CitedSource } from '../cited.ts'
@@ -254,11 +254,9 @@ function lookOf(symbol: string): { readonly letter: string; readonly subscript?:
 }
 
 function differences(card: Card, find: string): string | undefined {
-  // volts have no exponents of the mechanical base units
-  if (Object.values(card.symbols).some(({ dimension }) => dimensions[dimension] === null)) return undefined
   const wanted = dimensionOf(find, card.symbols).join()
   const found = dimensionOf(card.forms[find] as Expression, card.symbols).join()
-  return wanted === found ? undefined : `Exponents of m, kg, s, K, mol: [${found}] instead of [${wanted}].`
+  return wanted === found ? undefined : `Exponents of m, kg, s, K, mol, A: [${found}] instead of [${wanted}].`
 }
 
 function readError(error: unknown, expression: Expression, card: Card, at: string): Misconception {

@@ -1,6 +1,7 @@
 import { requireKeys, requireWord } from '../../errors/index.ts'
 import { roundNumber } from '../../units/index.ts'
 import type { Block, Chapter } from '../chapter.ts'
+import { quantityText } from '../quantity-text.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
 import { type ExerciseTexts, exerciseTexts, filled } from './exercise-text.table.ts'
@@ -59,7 +60,7 @@ function key(item: ExerciseItem, texts: ExerciseTexts): Block[] {
   const right = choices?.filter((choice) => choice.right).map(({ id, text }) => `${id}: ${text}`)
   return [
     { kind: 'heading', text: texts.key },
-    { kind: 'answer', text: right?.join('; ') ?? quantity(number?.text ?? '', number?.unit ?? '') },
+    { kind: 'answer', text: right?.join('; ') ?? quantityText(number?.text ?? '', number?.unit ?? '') },
     ...(number === undefined ? [] : numberKey(number, texts)),
     { kind: 'heading', text: texts.working },
     list(item.working),
@@ -68,7 +69,7 @@ function key(item: ExerciseItem, texts: ExerciseTexts): Block[] {
 }
 
 function numberKey({ tolerance, distractors, unit }: NumberKey, texts: ExerciseTexts): Block[] {
-  const shown = (value: number): string => quantity(roundNumber(value, { figures: 2 }).text, unit)
+  const shown = (value: number): string => quantityText(roundNumber(value, { figures: 2 }).text, unit)
   const { total, halfUnit, rounding, conventions } = tolerance
   return [
     {
@@ -84,13 +85,9 @@ function numberKey({ tolerance, distractors, unit }: NumberKey, texts: ExerciseT
       ? []
       : [
           { kind: 'heading' as const, text: texts.commonErrors },
-          list(distractors.map(({ text, says }) => filled(texts.comesOut, { answer: quantity(text, unit), says }))),
+          list(distractors.map(({ text, says }) => filled(texts.comesOut, { answer: quantityText(text, unit), says }))),
         ]),
   ]
-}
-
-function quantity(text: string, unit: string): string {
-  return unit === '' ? text : `${text}\u202f${unit}`
 }
 
 function list(lines: readonly string[]): Block {

@@ -160,12 +160,7 @@ function unitOf(text: string, dimension: Dimension): Unit | undefined {
 }
 
 function alike(one: Dimension, other: Dimension): boolean {
-  return (
-    dimensions[one] !== null &&
-    String(dimensions[one]) === String(dimensions[other]) &&
-    one !== 'torque' &&
-    other !== 'torque'
-  )
+  return String(dimensions[one]) === String(dimensions[other]) && one !== 'torque' && other !== 'torque'
 }
 
 const slipTexts: Readonly<Record<SlipId, string>> = {

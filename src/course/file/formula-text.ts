@@ -11,7 +11,7 @@ export interface WrittenFormula {
 type Token = { readonly kind: 'number' | 'name' | 'sign'; readonly text: string }
 
 /**
- * Reads a formula of one line: letters with subscripts after a low line, numbers, + − · / ^ and brackets, `sqrt(…)`, `ln(…)`.
+ * Reads a formula of one line: letters with subscripts after a low line, numbers, + − · / ^ and brackets, `sqrt(…)`, `ln(…)`, `exp(…)`, `sin(…)`, `cos(…)`, `tan(…)`, `arctan(…)`.
  *
  * @param text - such as `p = p_0 + ρ · g · d`
  * @returns left side, expression and the look of each symbol
@@ -60,7 +60,7 @@ export function readFormula(text: string): WrittenFormula {
     at += 1
     if (token?.kind === 'number') return Number(token.text)
     if (token?.kind !== 'name') throw unfit(text, 'a number or a letter')
-    const operator = (['sqrt', 'ln', 'exp'] as const).find((name) => name === token.text)
+    const operator = (['sqrt', 'ln', 'exp', 'sin', 'cos', 'tan', 'arctan'] as const).find((name) => name === token.text)
     if (operator !== undefined && take('(') !== undefined) {
       const inner = sum()
       if (take(')') === undefined) throw unfit(text, 'a closing bracket')

@@ -156,8 +156,7 @@ export function readShowing(text: string | undefined, dimension: Dimension, usua
 /** A unit of the dimension, or one of a dimension that is made the same way (J/L for a pressure). */
 function unitFor(name: string, dimension: Dimension): Unit {
   const like = (Object.keys(dimensions) as Dimension[]).filter(
-    (other) =>
-      other !== dimension && dimensions[other] !== null && String(dimensions[other]) === String(dimensions[dimension]),
+    (other) => other !== dimension && String(dimensions[other]) === String(dimensions[dimension]),
   )
   for (const other of like) {
     const found = allUnits.find(
