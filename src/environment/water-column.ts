@@ -66,6 +66,7 @@ const pressureRange: Accepted = { atLeast: 0, atMost: 1200, unit: bar, hint: 'Gi
  * inUnit(pressureAtDepth({ depth: depthOf(30, metre), surfacePressure, density }), bar).toFixed(4) // => '4.0288'
  */
 export function pressureAtDepth(at: WaterColumn & { readonly depth: Depth }): AbsolutePressure {
+  requireKeys('at', at, { depth: true, surfacePressure: true, density: true, gravity: false })
   requireWithin('depth', at.depth, depthRange)
   return (at.surfacePressure + weightPerVolume(at) * at.depth) as AbsolutePressure
 }

@@ -71,6 +71,11 @@ export class LitrebarError extends Error implements ErrorFacts {
   }
 }
 
+/** The error `input` for what is of the wrong kind, missing or not known. */
+export function inputError(argument: string, value: string, expected: string, hint: string): LitrebarError {
+  return new LitrebarError({ code: 'input', argument, value, expected, hint })
+}
+
 /**
  * Whether something caught is an error of litrebar, from whichever copy of the library.
  *

@@ -1,4 +1,4 @@
-import { LitrebarError } from './litrebar-error.ts'
+import { inputError, type LitrebarError } from './litrebar-error.ts'
 import { shown } from './shown.ts'
 
 /**
@@ -7,40 +7,25 @@ import { shown } from './shown.ts'
  *
  * @param argument - the parameter with its path, as the caller wrote it
  * @param given - what was handed in
- * @param keys - every key the function reads: `true` where it is required, `false` where it may be left out
- * @throws LitrebarError `input` for something that is no object, a missing key, or an unknown key, with the nearest known one
+ * @param keys - every key the function reads: `true` where it is required; any other value, such as the row of a table, where it
+ *   may be left out
+ * @throws LitrebarError `input` for something that is not an object, a missing key, or an unknown key, with the nearest known one
  */
-export function requireKeys(argument: string, given: unknown, keys: Readonly<Record<string, boolean>>): void {
-  if (typeof given !== 'object' || given === null || Array.isArray(given)) {
-    throw new LitrebarError({
-      code: 'input',
+export function requireKeys(argument: string, given: unknown, keys: Readonly<Record<string, unknown>>): void {
+  if (typeof given !== 'object' || given === null || Array.isArray(given))
+    throw inputError(
       argument,
-      value: shown(given),
-      expected: `an object with ${listed(Object.keys(keys))}`,
-      hint: 'Pass the fields in one object.',
-    })
-  }
-  for (const key of Object.keys(given)) {
-    if (Object.hasOwn(keys, key)) continue
-    const near = nearestOf(key, Object.keys(keys))
-    throw new LitrebarError({
-      code: 'input',
-      argument: `${argument}.${key}`,
-      value: 'not an option',
-      expected: listed(Object.keys(keys)),
-      hint: near === undefined ? 'Leave it out.' : `Did you mean ${near}?`,
-    })
+      shown(given),
+      `an object with ${listed(Object.keys(keys))}`,
+      'Pass the fields in one object.',
+    )
+  for (const key in given) {
+    // not `in`: every object inherits names such as `constructor`
+    if (!Object.hasOwn(keys, key)) throw unknownWord(`${argument}.${key}`, 'not an option', key, Object.keys(keys))
   }
   for (const key in keys) {
-    if (keys[key] === true && (given as Record<string, unknown>)[key] === undefined) {
-      throw new LitrebarError({
-        code: 'input',
-        argument: `${argument}.${key}`,
-        value: 'missing',
-        expected: 'a value',
-        hint: `State ${key}.`,
-      })
-    }
+    if (keys[key] === true && (given as Record<string, unknown>)[key] === undefined)
+      throw inputError(`${argument}.${key}`, 'missing', 'a value', `State ${key}.`)
   }
 }
 
@@ -57,16 +42,8 @@ export function requireWord<Word extends string | boolean>(
   word: unknown,
   words: readonly Word[],
 ): asserts word is Word {
-  if ((words as readonly unknown[]).includes(word)) return
-  const texts = words.filter((known) => typeof known === 'string')
-  const near = typeof word === 'string' ? nearestOf(word, texts) : undefined
-  throw new LitrebarError({
-    code: 'input',
-    argument,
-    value: shown(word),
-    expected: listed(words.map(shown)),
-    hint: near === undefined ? 'Choose one of these words.' : `Did you mean '${near}'?`,
-  })
+  const value = shown(word)
+  if (!(words as readonly unknown[]).includes(word)) throw unknownWord(argument, value, value, words.map(shown))
 }
 
 /**
@@ -74,45 +51,34 @@ export function requireWord<Word extends string | boolean>(
  *
  * @param word - as given
  * @param known - the names there are
- * @returns the nearest, or undefined where none is within a third of its letters
+ * @returns the nearest, or undefined where more than one letter and more than a third of the letters differ; their order does not count
  */
 export function nearestOf(word: string, known: readonly string[]): string | undefined {
-  const given = word.slice(0, longestWord).toLowerCase()
   let best: string | undefined
-  let least = Number.POSITIVE_INFINITY
+  let least = 0.34 // a third
   for (const name of known) {
-    const steps = editDistance(given, name.toLowerCase())
-    if (steps < least && steps <= Math.max(1, Math.floor(name.length / 3))) {
-      least = steps
+    const share = Math.max(surplus(word, name), surplus(name, word)) / Math.max(3, name.length)
+    if (share < least) {
+      least = share
       best = name
     }
   }
   return best
 }
 
-// Longer words are nobody's slip of the pen; this keeps a hostile text from costing time.
-const longestWord = 60
+/** How many letters a word has that the other lacks. */
+function surplus(word: string, other: string): number {
+  let rest = word.toLowerCase()
+  // longer words are nobody's slip of the pen
+  for (const letter of other.slice(0, 60).toLowerCase()) rest = rest.replace(letter, '')
+  return rest.length
+}
 
-/** Letters to insert, delete, replace, or swap with their neighbour, to come from one word to the other. */
-function editDistance(a: string, b: string): number {
-  let before: number[] = []
-  let last = Array.from({ length: b.length + 1 }, (_, i) => i)
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i]
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1] ? 0 : 1
-      let steps = Math.min((last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (last[j - 1] ?? 0) + same)
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        steps = Math.min(steps, (before[j - 2] ?? 0) + 1)
-      row.push(steps)
-    }
-    before = last
-    last = row
-  }
-  return last[b.length] ?? 0
+function unknownWord(argument: string, value: string, word: string, known: readonly string[]): LitrebarError {
+  const near = nearestOf(word, known)
+  return inputError(argument, value, listed(known), near === undefined ? 'Use one of these.' : `Did you mean ${near}?`)
 }
 
 function listed(words: readonly string[]): string {
-  if (words.length < 2) return words.join('')
-  return `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`
+  return words.join(', ').replace(/, ([^,]*)$/, ' or $1')
 }

@@ -1,3 +1,4 @@
+import { requireKeys, requireList, requireText } from '../errors/index.ts'
 import type { CautionId } from './cautions.ts'
 import type { SourceId } from './sources.ts'
 
@@ -45,11 +46,23 @@ export interface Evidence {
  *
  * @param evidence - reasons against, doubts, notes
  * @returns the verdict and its reasons
+ * @throws LitrebarError `input` for what is not a list of reasons
  */
 export function verdictFrom(evidence: Evidence): Pick<Assessment, 'verdict' | 'because'> {
+  requireKeys('evidence', evidence, { against: true, doubts: true, notes: false })
   const { against, doubts, notes = [] } = evidence
+  for (const [name, reasons] of Object.entries({ against, doubts, notes })) requireReasons(`evidence.${name}`, reasons)
   return {
     verdict: against.length > 0 ? 'beyond' : doubts.length > 0 ? 'undetermined' : 'within',
     because: [...against, ...doubts, ...notes],
+  }
+}
+
+function requireReasons(argument: string, reasons: readonly Reason[]): void {
+  requireList(argument, reasons)
+  for (const [i, reason] of reasons.entries()) {
+    requireKeys(`${argument}[${i}]`, reason, { code: true, text: true, source: false })
+    requireText(`${argument}[${i}].code`, reason.code)
+    requireText(`${argument}[${i}].text`, reason.text)
   }
 }

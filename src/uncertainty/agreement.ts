@@ -2,6 +2,7 @@ import { requireKeys } from '../errors/index.ts'
 import { verdictFrom } from '../references/assessment.ts'
 import type { Assessment } from '../references/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
+import { anyValue } from './accepted.ts'
 import type { Spread, Stated } from './distribution.ts'
 
 /** A value with its expanded uncertainty, as a certificate or a comparison states it. */
@@ -12,7 +13,6 @@ export interface StatedResult<Q extends number> {
 }
 
 const positive: Accepted = { above: 0, unit: one, hint: 'State the expanded uncertainty of both.' }
-const finite: Accepted = { unit: one, hint: 'Replace a missing value.' }
 
 /**
  * Whether two results agree within their stated uncertainties: their distance over the root of the sum of squares (E_n),
@@ -29,8 +29,8 @@ const finite: Accepted = { unit: one, hint: 'Replace a missing value.' }
 export function assessAgreement<Q extends number>(first: StatedResult<Q>, second: StatedResult<Q>): Assessment {
   requireKeys('first', first, { value: true, expandedUncertainty: true })
   requireKeys('second', second, { value: true, expandedUncertainty: true })
-  requireWithin('first.value', first.value, finite)
-  requireWithin('second.value', second.value, finite)
+  requireWithin('first.value', first.value, anyValue)
+  requireWithin('second.value', second.value, anyValue)
   requireWithin('first.expandedUncertainty', first.expandedUncertainty, positive)
   requireWithin('second.expandedUncertainty', second.expandedUncertainty, positive)
   const value = Math.abs(first.value - second.value) / Math.hypot(first.expandedUncertainty, second.expandedUncertainty)

@@ -1,5 +1,6 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, shown } from '../errors/index.ts'
 import { one, requireWithin } from '../units/index.ts'
+import { anyValue } from './accepted.ts'
 
 /** How two inputs vary together. */
 export interface Correlation<Name extends string = string> {
@@ -21,8 +22,12 @@ export type Matrix = readonly (readonly number[])[]
  */
 export function correlationMatrix(names: readonly string[], correlations: readonly Correlation[]): Matrix {
   const rows = names.map((_, i) => names.map((_, j): number => (i === j ? 1 : 0)))
-  correlations.forEach(({ between, coefficient }, k) => {
+  requireList('options.correlations', correlations)
+  correlations.forEach((correlation, k) => {
     const argument = `correlations[${k}]`
+    requireKeys(argument, correlation, { between: true, coefficient: true })
+    const { between, coefficient } = correlation
+    requireList(`${argument}.between`, between, 2, 'Name the two inputs.')
     requireWithin(`${argument}.coefficient`, coefficient, coefficientRange)
     const [i, j] = between.map((name) => names.indexOf(name)) as [number, number]
     const first = rows[i]
@@ -31,7 +36,7 @@ export function correlationMatrix(names: readonly string[], correlations: readon
       throw new LitrebarError({
         code: 'input',
         argument: `${argument}.between`,
-        value: between.join(' and '),
+        value: between.map(shown).join(' and '),
         expected: `two different inputs of ${names.join(', ')}, each pair once`,
         hint: 'Name inputs as in the second argument.',
       })
@@ -94,7 +99,9 @@ function requirePossible(rest: number): number {
  * correlationCoefficient([1, 2, 3], [2, 4, 6]) // => 1
  */
 export function correlationCoefficient(first: readonly number[], second: readonly number[]): number {
-  if (first.length < 2 || first.length !== second.length) {
+  requireList('first', first, 2)
+  requireList('second', second, 2)
+  if (first.length !== second.length) {
     throw new LitrebarError({
       code: 'input',
       argument: 'second',
@@ -109,6 +116,7 @@ export function correlationCoefficient(first: readonly number[], second: readonl
 }
 
 function deviations(argument: string, series: readonly number[]): readonly number[] {
+  for (const [i, x] of series.entries()) requireWithin(`${argument}[${i}]`, x, anyValue)
   const mean = series.reduce((sum, x) => sum + x, 0) / series.length
   const from = series.map((x) => x - mean)
   if (from.some((x) => x > 0)) return from

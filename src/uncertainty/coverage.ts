@@ -1,5 +1,6 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
+import { anyValue, spread } from './accepted.ts'
 import type { Spread, Stated } from './distribution.ts'
 import { requireDegreesOfFreedom, studentQuantile } from './quantile.ts'
 
@@ -25,7 +26,10 @@ export interface Coverage {
  * @example
  * coverageFactor({ probability: 0.99, degreesOfFreedom: 16.7, sides: 'two' }).toFixed(2) // => '2.92'
  */
-export function coverageFactor({ probability, degreesOfFreedom, sides }: Coverage): number {
+export function coverageFactor(coverage: Coverage): number {
+  requireKeys('coverage', coverage, { probability: true, degreesOfFreedom: true, sides: true })
+  const { probability, degreesOfFreedom, sides } = coverage
+  requireWord('coverage.sides', sides, ['one', 'two'])
   requireWithin('probability', probability, probabilityRange)
   requireDegreesOfFreedom('degreesOfFreedom', degreesOfFreedom)
   const whole = degreesOfFreedom >= 1 ? Math.floor(degreesOfFreedom) : degreesOfFreedom
@@ -65,6 +69,7 @@ export function expandedUncertainty<R extends number>(
   },
   probability: number,
 ): Expanded<R> {
+  requireResult('result', result)
   const { value, standardUncertainty, degreesOfFreedom, linear } = result
   if (standardUncertainty === 0 && linear === false) throw noSlope()
   const factor = coverageFactor({ probability, degreesOfFreedom, sides: 'two' })
@@ -80,6 +85,25 @@ export function expandedUncertainty<R extends number>(
 }
 
 /** An interval without width would claim certainty: the function is flat at the stated values, and bends beside them. */
+/** Refuses what is not a result with its uncertainty: of `propagate`, or stated in the same three fields. */
+export function requireResult(
+  argument: string,
+  result: { readonly value: number; readonly standardUncertainty: number; readonly degreesOfFreedom: number },
+): void {
+  requireKeys(argument, result, {
+    value: true,
+    standardUncertainty: true,
+    degreesOfFreedom: true,
+    linear: false,
+    contributions: false,
+    secondOrderUncertainty: false,
+    departure: false,
+  })
+  requireWithin(`${argument}.value`, result.value, anyValue)
+  requireWithin(`${argument}.standardUncertainty`, result.standardUncertainty, spread)
+  requireDegreesOfFreedom(`${argument}.degreesOfFreedom`, result.degreesOfFreedom)
+}
+
 function noSlope(): LitrebarError {
   return new LitrebarError({
     code: 'input',

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { requireKeys, requireWord } from '../errors/index.ts'
 import type { PressureDifference } from '../units/index.ts'
 import {
   type Accepted,
@@ -9,6 +9,7 @@ import {
   requireWithin,
   type TemperatureDifference,
 } from '../units/index.ts'
+import { anyValue, spread } from './accepted.ts'
 import { requireDegreesOfFreedom } from './quantile.ts'
 
 /** How the possible values of a quantity lie about the stated one. */
@@ -38,8 +39,6 @@ export interface Distribution<Q extends number = number> {
   readonly degreesOfFreedom: number
 }
 
-const spread: Accepted = { atLeast: 0, unit: one, hint: 'An uncertainty is a finite number in SI, without sign.' }
-const anyValue: Accepted = { unit: one, hint: 'Replace a missing value before the calculation.' }
 const classPercent: Accepted = {
   above: 0,
   atMost: 100,
@@ -82,7 +81,7 @@ export function normalDistribution<Q extends number>(
  * rectangular(200, 3).standardUncertainty.toFixed(4) // => '1.7321'
  */
 export function rectangular<Q extends number>(value: Q, halfWidth: Spread<Stated<Q>>): Distribution<Stated<Q>> {
-  return distribution('rectangular', value, (halfWidth / Math.sqrt(3)) as Spread<Stated<Q>>, Infinity)
+  return bounded('rectangular', value, halfWidth, Math.sqrt(3))
 }
 
 /**
@@ -95,7 +94,7 @@ export function rectangular<Q extends number>(value: Q, halfWidth: Spread<Stated
  * @source gum-2008, 4.3.9
  */
 export function triangular<Q extends number>(value: Q, halfWidth: Spread<Stated<Q>>): Distribution<Stated<Q>> {
-  return distribution('triangular', value, (halfWidth / Math.sqrt(6)) as Spread<Stated<Q>>, Infinity)
+  return bounded('triangular', value, halfWidth, Math.sqrt(6))
 }
 
 /**
@@ -109,7 +108,7 @@ export function triangular<Q extends number>(value: Q, halfWidth: Spread<Stated<
  * @source gum-s1-2008, 6.4.6
  */
 export function arcsine<Q extends number>(value: Q, halfWidth: Spread<Stated<Q>>): Distribution<Stated<Q>> {
-  return distribution('arcsine', value, (halfWidth / Math.sqrt(2)) as Spread<Stated<Q>>, Infinity)
+  return bounded('arcsine', value, halfWidth, Math.SQRT2)
 }
 
 /**
@@ -124,6 +123,7 @@ export function arcsine<Q extends number>(value: Q, halfWidth: Spread<Stated<Q>>
  * fromResolution(30.4, 0.1).standardUncertainty.toFixed(4) // => '0.0289'
  */
 export function fromResolution<Q extends number>(reading: Q, step: Spread<Stated<Q>>): Distribution<Stated<Q>> {
+  requireWithin('step', step, spread)
   return rectangular(reading, (step / 2) as Spread<Stated<Q>>)
 }
 
@@ -189,6 +189,16 @@ export function quantizationStep<S extends number>(range: S, bits: number): S {
   return (range / 2 ** bits) as S
 }
 
+function bounded<Q extends number>(
+  shape: DistributionShape,
+  value: Q,
+  halfWidth: number,
+  divisor: number,
+): Distribution<Stated<Q>> {
+  requireWithin('halfWidth', halfWidth, spread)
+  return distribution(shape, value, halfWidth / divisor, Infinity)
+}
+
 function distribution<Q extends number>(
   shape: DistributionShape,
   value: Q,
@@ -208,18 +218,11 @@ function distribution<Q extends number>(
  * @throws LitrebarError `input` for an unknown shape, `range` for a value
  */
 export function requireDistribution(argument: string, candidate: Distribution): void {
-  if (!shapes.has(candidate.shape)) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: `${argument}.shape`,
-      value: candidate.shape,
-      expected: [...shapes].join(', '),
-      hint: 'Make it with normal(), rectangular() and so on.',
-    })
-  }
+  requireKeys(argument, candidate, { shape: true, value: true, standardUncertainty: true, degreesOfFreedom: true })
+  requireWord(`${argument}.shape`, candidate.shape, shapes)
   requireWithin(`${argument}.value`, candidate.value, anyValue)
   requireWithin(`${argument}.standardUncertainty`, candidate.standardUncertainty, spread)
   requireDegreesOfFreedom(`${argument}.degreesOfFreedom`, candidate.degreesOfFreedom)
 }
 
-const shapes: ReadonlySet<string> = new Set(['normal', 'student', 'rectangular', 'triangular', 'arcsine'])
+const shapes: readonly DistributionShape[] = ['normal', 'student', 'rectangular', 'triangular', 'arcsine']

@@ -1,5 +1,6 @@
-import { LitrebarError } from '../errors/index.ts'
-import { type Accepted, one, requireWithin } from '../units/index.ts'
+import { requireKeys, requireList } from '../errors/index.ts'
+import { one, requireWithin } from '../units/index.ts'
+import { anyValue, spread } from './accepted.ts'
 import { coverageFactor } from './coverage.ts'
 import { type Distribution, normalDistribution, type Spread, type Stated } from './distribution.ts'
 
@@ -13,8 +14,6 @@ export interface Observations<Q extends number = number> {
   readonly degreesOfFreedom: number
 }
 
-const finite: Accepted = { unit: one, hint: 'Leave a missing reading out.' }
-
 /**
  * Mean and spread of repeated readings.
  *
@@ -26,17 +25,9 @@ const finite: Accepted = { unit: one, hint: 'Leave a missing reading out.' }
  * observationsOf([14.2, 16.1, 15.0, 17.3, 13.8, 15.6]).mean.toFixed(4) // => '15.3333'
  */
 export function observationsOf<Q extends number>(readings: readonly Q[]): Observations<Q> {
+  requireList('readings', readings, 2, 'One reading says nothing about the spread: state its distribution instead.')
   const count = readings.length
-  if (count < 2) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'readings',
-      value: `${count} of them`,
-      expected: 'at least 2',
-      hint: 'One reading says nothing about the spread: state its distribution instead.',
-    })
-  }
-  for (const [i, reading] of readings.entries()) requireWithin(`readings[${i}]`, reading, finite)
+  for (const [i, reading] of readings.entries()) requireWithin(`readings[${i}]`, reading, anyValue)
   const mean = readings.reduce<number>((sum, x) => sum + x, 0) / count
   const squares = readings.reduce<number>((sum, x) => sum + (x - mean) * (x - mean), 0)
   const standardDeviation = Math.sqrt(squares / (count - 1))
@@ -75,6 +66,7 @@ export function meanInterval<Q extends number>(
   observations: Observations<Q>,
   probability: number,
 ): { readonly low: Stated<Q>; readonly high: Stated<Q>; readonly halfWidth: Spread<Stated<Q>> } {
+  requireObservations(observations)
   const { mean, standardUncertaintyOfMean, degreesOfFreedom } = observations
   const half = coverageFactor({ probability, degreesOfFreedom, sides: 'two' }) * standardUncertaintyOfMean
   return {
@@ -97,7 +89,22 @@ export function meanInterval<Q extends number>(
  * upperPredictionBound(observationsOf([14.2, 16.1, 15.0, 17.3, 13.8, 15.6]), 0.95).toFixed(2) // => '18.13'
  */
 export function upperPredictionBound<Q extends number>(observations: Observations<Q>, probability: number): Stated<Q> {
+  requireObservations(observations)
   const { mean, standardDeviation, degreesOfFreedom, count } = observations
   const factor = coverageFactor({ probability, degreesOfFreedom, sides: 'one' })
   return (mean + factor * standardDeviation * Math.sqrt(1 + 1 / count)) as Stated<Q>
+}
+
+function requireObservations(observations: Observations): void {
+  requireKeys('observations', observations, {
+    count: true,
+    mean: true,
+    standardDeviation: true,
+    standardUncertaintyOfMean: true,
+    degreesOfFreedom: true,
+  })
+  requireWithin('observations.count', observations.count, { atLeast: 2, unit: one, hint: 'Count the readings.' })
+  requireWithin('observations.mean', observations.mean, anyValue)
+  requireWithin('observations.standardDeviation', observations.standardDeviation, spread)
+  requireWithin('observations.standardUncertaintyOfMean', observations.standardUncertaintyOfMean, spread)
 }

@@ -1,4 +1,6 @@
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, shown } from '../errors/index.ts'
+import { requireWithin } from '../units/index.ts'
+import { anyValue, spread } from './accepted.ts'
 import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
 import {
   type Distribution,
@@ -7,6 +9,8 @@ import {
   type Spread,
   type Stated,
 } from './distribution.ts'
+import { requireDegreesOfFreedom } from './quantile.ts'
+import { requireFunction } from './require-function.ts'
 
 /** Inputs by name, each a distribution. */
 export type Inputs = Readonly<Record<string, Distribution>>
@@ -78,10 +82,10 @@ export function propagate<Given extends Inputs, R extends number>(
   inputs: Given,
   options: PropagateOptions<Extract<keyof Given, string>> = {},
 ): Propagated<R> {
+  requireFunction('fn', fn)
   requireKeys('options', options, { correlations: false })
-  const names = Object.keys(inputs)
+  const names = inputNames(inputs)
   const given = names.map((name) => inputs[name] as Distribution)
-  for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
   const matrix = correlationMatrix(names, options.correlations ?? [])
   triangularRoot(matrix) // refuses what contradicts itself
   const at = evaluator(fn as (values: Readonly<Record<string, number>>) => number, names, given)
@@ -108,6 +112,14 @@ export function propagate<Given extends Inputs, R extends number>(
     departure,
     linear: departure <= largestDeparture,
   } as unknown as Propagated<R>
+}
+
+/** The names of the inputs, each of them checked. */
+export function inputNames(inputs: Inputs): readonly string[] {
+  requireKeys('inputs', inputs, Object(inputs) as Inputs)
+  const names = Object.keys(inputs)
+  for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
+  return names
 }
 
 type Step = readonly [input: number, standardUncertainties: number]
@@ -153,11 +165,11 @@ function attempted(at: (steps: number) => number, steps: number): number {
 }
 
 function finiteResult(result: number): number {
-  if (result - result === 0) return result
+  if (Number.isFinite(result)) return result
   throw new LitrebarError({
     code: 'range',
     argument: 'fn(inputs)',
-    value: String(result),
+    value: shown(result),
     expected: 'a finite number within one standard uncertainty of each input',
     hint: 'Narrow the uncertainty, or keep the function away from where it has no value.',
   })
@@ -266,6 +278,7 @@ function row(
  * @param combined - combined standard uncertainty
  * @param parts - the standard uncertainty that each input adds, in the unit of the result, and its degrees of freedom
  * @returns degrees of freedom, not truncated; `Infinity` if every part has infinitely many
+ * @throws LitrebarError `range`, naming the part, for a number that is not finite; `input` for no list of parts
  * @source gum-2008, G.4.1
  * @example
  * const parts = [{ standardUncertainty: 0.57, degreesOfFreedom: 9 }, { standardUncertainty: 0.25, degreesOfFreedom: Infinity }]
@@ -275,9 +288,17 @@ export function effectiveDegreesOfFreedom(
   combined: number,
   parts: readonly { readonly standardUncertainty: number; readonly degreesOfFreedom: number }[],
 ): number {
+  requireWithin('combined', combined, spread)
+  requireList('parts', parts, 1)
+  parts.forEach((part, i) => {
+    requireKeys(`parts[${i}]`, part, { standardUncertainty: true, degreesOfFreedom: true })
+    requireWithin(`parts[${i}].standardUncertainty`, part.standardUncertainty, anyValue)
+    requireDegreesOfFreedom(`parts[${i}].degreesOfFreedom`, part.degreesOfFreedom)
+  })
   // ratios first: a fourth power of pascals overflows nothing but those of cubic metres vanish
   const sum = parts.reduce((total, part) => {
-    const ratio = combined > 0 ? part.standardUncertainty / combined : 0
+    if (combined === 0 || part.degreesOfFreedom === Infinity) return total
+    const ratio = part.standardUncertainty / combined
     return total + (ratio * ratio * ratio * ratio) / part.degreesOfFreedom
   }, 0)
   return 1 / sum

@@ -1,15 +1,15 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, shown } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 
 const probability: Accepted = { above: 0, below: 1, unit: one, hint: 'Give 95 per cent as 0.95.' }
 
 /** Degrees of freedom: any number above 0, and infinity for a spread known exactly. */
 export function requireDegreesOfFreedom(argument: string, degreesOfFreedom: number): void {
-  if (degreesOfFreedom > 0) return // infinity included
+  if (typeof degreesOfFreedom === 'number' && degreesOfFreedom > 0) return // infinity included
   throw new LitrebarError({
-    code: 'range',
+    code: typeof degreesOfFreedom === 'number' ? 'range' : 'input',
     argument,
-    value: String(degreesOfFreedom),
+    value: shown(degreesOfFreedom),
     expected: 'above 0, or Infinity',
     hint: 'n readings have n - 1 degrees of freedom: take at least two.',
   })

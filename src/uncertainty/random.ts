@@ -1,3 +1,5 @@
+import { requireWhole } from './whole.ts'
+
 /** A source of numbers between 0 and 1, both excluded. */
 export type Random = () => number
 
@@ -16,6 +18,8 @@ const perStep = 2 ** -53
  * seededRandom(1)() === seededRandom(1)() // => true
  */
 export function seededRandom(seed: number, stream = 0): Random {
+  requireWhole('seed', seed)
+  requireWhole('stream', stream)
   let a = mixed(seed)
   let b = mixed(a ^ stream)
   let c = mixed(b ^ Math.floor(seed / 2 ** 32))

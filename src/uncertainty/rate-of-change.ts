@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../errors/index.ts'
 import { type Accepted, type Duration, one, requireWithin, second } from '../units/index.ts'
 
 /** Readings at equal intervals that a rate is worked out from. */
@@ -12,7 +12,7 @@ export interface EvenReadings {
 }
 
 const noise: Accepted = { atLeast: 0, unit: one, hint: 'State the noise of one reading.' }
-const interval: Accepted = { above: 0, unit: second, hint: 'Readings need time between them.' }
+const interval: Accepted = { atLeast: 1e-9, unit: second, hint: 'Readings need time between them.' }
 
 /**
  * Standard uncertainty of a rate of change by a straight line through equally spaced readings (least squares).
@@ -36,7 +36,7 @@ export function slopeUncertainty(readings: EvenReadings): number {
     throw new LitrebarError({
       code: 'input',
       argument: 'readings.count',
-      value: String(count),
+      value: shown(count),
       expected: 'a whole number, at least 2',
       hint: 'A rate needs two readings.',
     })

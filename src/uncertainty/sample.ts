@@ -1,16 +1,11 @@
-import { LitrebarError } from '../errors/index.ts'
+import { inputError, LitrebarError, requireKeys, shown } from '../errors/index.ts'
 import { type Accepted, one, requireWithin } from '../units/index.ts'
 import { type Correlation, correlationMatrix, triangularRoot } from './correlation.ts'
-import { coverageFactor } from './coverage.ts'
-import {
-  type Distribution,
-  type DistributionShape,
-  requireDistribution,
-  type Spread,
-  type Stated,
-} from './distribution.ts'
-import type { Inputs, Propagated, Values } from './propagate.ts'
+import { coverageFactor, requireResult } from './coverage.ts'
+import type { Distribution, DistributionShape, Spread, Stated } from './distribution.ts'
+import { type Inputs, inputNames, type Propagated, type Values } from './propagate.ts'
 import { normalDeviates, type Random, seededRandom, studentDeviate } from './random.ts'
+import { requireFunction } from './require-function.ts'
 import { requireWhole } from './whole.ts'
 
 /** How many draws, and from which random numbers. */
@@ -56,14 +51,15 @@ export function propagateBySampling<Given extends Inputs, R extends number>(
   inputs: Given,
   options: SampleOptions<Extract<keyof Given, string>>,
 ): Sampled<R> {
+  requireFunction('fn', fn)
+  requireKeys('options', options, { trials: true, seed: true, stream: false, correlations: false })
   const { trials, seed, stream = 0, correlations = [] } = options
   requireWithin('options.trials', trials, trialsRange)
   requireWhole('options.trials', trials)
   requireWhole('options.seed', seed)
   requireWhole('options.stream', stream)
-  const names = Object.keys(inputs)
+  const names = inputNames(inputs)
   const given = names.map((name) => inputs[name] as Distribution)
-  for (const name of names) requireDistribution(`inputs.${name}`, inputs[name] as Distribution)
   const random = seededRandom(seed, stream)
   const normal = normalDeviates(random)
   const draw = drawing(names, given, correlations, random, normal)
@@ -162,6 +158,19 @@ function noResult(): LitrebarError {
   })
 }
 
+function requireSampled(sampled: Sampled): void {
+  requireKeys('sampled', sampled, { mean: true, standardUncertainty: true, sorted: true })
+  const { sorted } = sampled
+  if (sorted instanceof Float64Array && sorted.length > 0 && Number.isFinite(sorted[0])) return
+  throw inputError(
+    'sampled.sorted',
+    shown(sorted),
+    'a Float64Array of results',
+    'Pass what propagateBySampling() gives.',
+  )
+}
+
+const figuresRange: Accepted = { atLeast: 1, atMost: 2, unit: one, hint: 'State one figure or two.' }
 const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give 95 per cent as 0.95.' }
 
 /**
@@ -175,6 +184,7 @@ const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give 95 per cent
  */
 export function quantileOf<R extends number>(sampled: Sampled<R>, p: number): Stated<R> {
   requireWithin('p', p, share)
+  requireSampled(sampled)
   const { sorted } = sampled
   const place = Math.min(Math.max(p * sorted.length - 0.5, 0), sorted.length - 1)
   const below = Math.floor(place)
@@ -227,7 +237,10 @@ export function linearityCheck<R extends number>(
   sampled: Sampled<R>,
   options: { readonly probability: number; readonly figures: 1 | 2 },
 ): LinearityCheck {
+  requireKeys('options', options, { probability: true, figures: true })
   const { probability, figures } = options
+  requireWithin('options.figures', figures, figuresRange)
+  requireResult('propagated', propagated)
   const { value, standardUncertainty, degreesOfFreedom } = propagated
   const half = coverageFactor({ probability, degreesOfFreedom, sides: 'two' }) * standardUncertainty
   const { low, high } = coverageInterval(sampled, probability)

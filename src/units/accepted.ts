@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, shown } from '../errors/index.ts'
+import { inputError, LitrebarError, shown } from '../errors/index.ts'
 import type { Unit } from './unit.ts'
 
 /**
@@ -26,34 +26,30 @@ export interface Accepted {
  *   `input` for a value that is missing or no number
  */
 export function requireWithin(argument: string, value: number, accepted: Accepted): void {
-  requireKeys('accepted', accepted, {
-    above: false,
-    atLeast: false,
-    below: false,
-    atMost: false,
-    unit: true,
-    hint: true,
-    code: false,
-  })
   if (isWithin(value, accepted)) return
   const { hint, unit, code = 'range' } = accepted
+  const { factor, offset = 0, symbol } = unit
+  const limits = Object.entries(accepted).filter(([key]) => key in words) as [Limit, number][]
+  const expected = limits.map(([key, limit]) => `${words[key]} ${limit}`).join(' and ')
   const isNumber = typeof value === 'number'
-  const stated = isNumber ? (value - (unit.offset ?? 0)) / unit.factor : Number.NaN
-  // a row may carry more than its limits, such as a source
-  const limits = (Object.keys(words) as (keyof typeof words)[]).filter((limit) => accepted[limit] !== undefined)
-  const expected = limits.map((limit) => `${words[limit]} ${String(accepted[limit])}`).join(' and ')
   throw new LitrebarError({
-    code: stated - stated === 0 ? code : isNumber ? 'range' : 'input',
+    code: Number.isFinite(value) ? code : isNumber ? 'range' : 'input',
     argument,
     // 11 psi, not 10.999999999999998
-    value: isNumber ? `${String(Number(stated.toPrecision(12)))} ${unit.symbol}`.trim() : shown(value),
-    expected: expected === '' ? 'a finite number' : `${expected} ${unit.symbol}`.trim(),
+    value: isNumber ? `${Number(((value - offset) / factor).toPrecision(12))} ${symbol}`.trim() : shown(value),
+    expected: expected === '' ? 'a finite number' : `${expected} ${symbol}`.trim(),
     hint,
-    accepted: { ...Object.fromEntries(limits.map((limit) => [limit, accepted[limit]])), unit: unit.symbol },
+    accepted: { ...Object.fromEntries(limits), unit: symbol },
   })
 }
 
-const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at most' }
+type Limit = 'above' | 'atLeast' | 'below' | 'atMost'
+const words: Readonly<Record<Limit, string>> = {
+  above: 'above',
+  atLeast: 'at least',
+  below: 'below',
+  atMost: 'at most',
+}
 
 /**
  * Whether a value lies in an accepted range: the filter of a batch, and the check behind `requireWithin`.
@@ -63,17 +59,8 @@ const words = { above: 'above', atLeast: 'at least', below: 'below', atMost: 'at
  * @returns false also for NaN, the infinities and what is no number
  */
 export function isWithin(value: number, accepted: Accepted): boolean {
-  requireKeys('accepted', accepted, {
-    above: false,
-    atLeast: false,
-    below: false,
-    atMost: false,
-    unit: true,
-    hint: true,
-    code: false,
-  })
-  const { factor, offset } = accepted.unit
-  const shift = offset ?? 0
+  requireRow(accepted)
+  const { factor, offset: shift = 0 } = accepted.unit
   const { above, atLeast, below, atMost } = accepted
   // Limits are taken to SI as the constructors take values, so that a value stated at a limit equals it to the last bit.
   return (
@@ -84,4 +71,12 @@ export function isWithin(value: number, accepted: Accepted): boolean {
     (above === undefined || value > above * factor + shift) &&
     (below === undefined || value < below * factor + shift)
   )
+}
+
+/** A limit that is misspelt or not a number would let everything through. */
+function requireRow(accepted: Accepted): void {
+  let isRow = typeof (accepted as Partial<Accepted> | null | undefined)?.unit?.factor === 'number'
+  for (const key in accepted) isRow &&= key in words === (typeof accepted[key as Limit] === 'number')
+  if (isRow) return
+  throw inputError('accepted', shown(accepted), 'a unit and limits that are numbers', 'Check the row.')
 }

@@ -43,7 +43,9 @@ export function differenceInUnit(q: number, unit: Unit): number {
   requireNumber('q', q)
   const quantity = quantityOf('unit', unit)
   if (quantity !== 'temperature' && quantity !== 'pressure') throw notOfQuantity('unit', unit, 'pressure')
-  return q / unit.factor
+  const stated = q / unit.factor
+  requireNumber('q', stated)
+  return stated
 }
 
 /**

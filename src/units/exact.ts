@@ -1,5 +1,6 @@
 import { Decimal as DecimalDefault } from 'decimal.js'
-import { LitrebarError, shown } from '../errors/index.ts'
+import { inputError, LitrebarError, shown } from '../errors/index.ts'
+import { quantityOf } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import type { Unit } from './unit.ts'
 
@@ -42,19 +43,21 @@ export function toExact<D extends Dimension>(n: string, from: Unit<D>, to: Unit<
  *
  * @param unit - a unit that carries a definition
  * @returns SI value of one unit and of its zero, to 60 digits
- * @throws LitrebarError `input` if the unit carries no definition
+ * @throws LitrebarError `unit` for what is not a unit; `input` if the unit carries no definition
  */
 export function exactDefinition(unit: Unit): { readonly factor: Exact; readonly offset: Exact } {
-  if (unit.definition === undefined) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'unit',
-      value: unit.symbol,
-      expected: 'a unit with a definition',
-      hint: 'Add the exact factor as `definition` to the unit.',
-    })
+  quantityOf('unit', unit)
+  const { symbol, definition, offsetDefinition = '0' } = unit
+  if (!isProduct(definition) || !isProduct(offsetDefinition)) {
+    throw inputError('unit', symbol, 'a unit with a definition', 'Add the exact factor as `definition` to the unit.')
   }
-  return { factor: worked(unit.definition), offset: worked(unit.offsetDefinition ?? '0') }
+  return { factor: worked(definition), offset: worked(offsetDefinition) }
+}
+
+function isProduct(definition: unknown): definition is string {
+  return (
+    typeof definition === 'string' && /^[\d.]+(e[+-]?\d+)?(\^\d+)?([*/][\d.]+(e[+-]?\d+)?(\^\d+)?)*$/.test(definition)
+  )
 }
 
 /** Products, quotients and whole powers, from left to right. */

@@ -1,8 +1,8 @@
-import { LitrebarError, requireKeys, requireWord, shown } from '../errors/index.ts'
+import { requireKeys, requireText, requireWord } from '../errors/index.ts'
 import { quantityOf } from './check-unit.ts'
 import type { Dimension } from './dimension.ts'
 import type { Quantity } from './quantity.ts'
-import { type RoundingRule, round } from './round.ts'
+import { type RoundingRule, round, ruleKeys } from './round.ts'
 import type { Unit } from './unit.ts'
 
 /** How numbers are written. Values never depend on it. */
@@ -13,6 +13,7 @@ export interface NumberStyle {
   readonly grouping?: 'thin space' | 'none'
 }
 
+const textHint = 'Pass the text that round() gives.'
 const thinSpace = '\u202f' // narrow no-break space: a number and its unit never part at the end of a line
 
 /**
@@ -29,17 +30,7 @@ export function format<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule & NumberStyle,
 ): string {
-  requireKeys('options', options, {
-    unit: true,
-    step: false,
-    decimals: false,
-    figures: false,
-    toward: false,
-    ties: false,
-    use: false,
-    decimal: false,
-    grouping: false,
-  })
+  requireKeys('options', options, { ...ruleKeys, unit: true, decimal: false, grouping: false })
   const { decimal = 'point', grouping = 'thin space', ...rule } = options
   return withUnit(withNumberStyle(round(q, rule as typeof options).text, { decimal, grouping }), options.unit)
 }
@@ -55,7 +46,7 @@ export function format<D extends Dimension>(
  */
 export function withNumberStyle(text: string, style: NumberStyle = {}): string {
   requireKeys('style', style, { decimal: false, grouping: false })
-  if (typeof text !== 'string') throw notText(text)
+  requireText('text', text, textHint)
   const { decimal = 'point', grouping = 'thin space' } = style
   requireWord('style.decimal', decimal, ['point', 'comma'])
   requireWord('style.grouping', grouping, ['thin space', 'none'])
@@ -81,17 +72,7 @@ function inGroups(digits: string): string {
  * @returns number and unit
  */
 export function withUnit(text: string, unit: Unit): string {
-  if (typeof text !== 'string') throw notText(text)
+  requireText('text', text, textHint)
   quantityOf('unit', unit)
   return unit.symbol === '' ? text : text + (unit.symbol === '°' ? '' : thinSpace) + unit.symbol
-}
-
-function notText(text: unknown): LitrebarError {
-  return new LitrebarError({
-    code: 'input',
-    argument: 'text',
-    value: shown(text),
-    expected: 'a number as text',
-    hint: 'Pass the text that round() gives.',
-  })
 }

@@ -1,3 +1,5 @@
+import { requireWord } from '../errors/index.ts'
+import { requireNumber } from './check-unit.ts'
 import { cubicFootPerMinute, litrePerMinute, litrePerSecond } from './flow.ts'
 import { one, percent } from './fraction.ts'
 import { foot, metre } from './length.ts'
@@ -156,12 +158,15 @@ export interface Plausibility {
  * @param role - what the number stands for
  * @param value - the number, SI; pressures as their role says (a surface pressure is absolute)
  * @returns whether it is usual, and the slips whose reading would be
+ * @throws LitrebarError `input` for a role that is not known or a value that is not a number; `range` for NaN and the infinities
  * @source common-practice
  * @example
  * likelySlips('service pressure', gauge(3000, bar)).slips[0]?.id // => 'psi-read-as-bar'
  */
 export function likelySlips(role: SlipRole, value: number): Plausibility {
   const table = roles()
+  requireWord('role', role, Object.keys(table) as SlipRole[])
+  requireNumber('value', value)
   const usual = (name: SlipRole, si: number): boolean => {
     const { from, to, unit } = table[name].usual
     const stated = (si - (unit.offset ?? 0)) / unit.factor

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, shown } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireText, requireWord } from '../errors/index.ts'
 import {
   absolute,
   altitudeOf,
@@ -63,6 +63,9 @@ export interface ParseOptions {
   readonly decimal?: 'point' | 'comma'
 }
 
+/** Kinds that are not simply `measure` of their dimension. */
+type OwnKind = Exclude<ParsedKind, MeasuredDimension>
+
 interface Reading {
   readonly dimension: Dimension
   /** For pressures: the datum that the kind asks for, and what a text may say of it. */
@@ -70,8 +73,7 @@ interface Reading {
   readonly make: (n: number, unit: Unit) => number
 }
 
-/** Kinds that are not simply `measure` of their dimension. */
-const readings: Readonly<Record<Exclude<ParsedKind, MeasuredDimension>, Reading>> = {
+const readings: Readonly<Record<OwnKind, Reading>> = {
   'gauge pressure': { dimension: 'pressure', datum: 'gauge', make: (n, unit) => gauge(n, unit as Unit<'pressure'>) },
   'absolute pressure': {
     dimension: 'pressure',
@@ -113,11 +115,11 @@ export function parseQuantity<Kind extends ParsedKind>(
   options: ParseOptions = {},
 ): ParsedKinds[Kind] {
   requireKeys('options', options, { decimal: false })
-  requireText(text)
-  const reading: Reading = Object.hasOwn(readings, kind)
-    ? readings[kind as keyof typeof readings]
-    : measured(kind as MeasuredDimension)
-  const { number, end } = readNumber(text, options.decimal)
+  requireText('text', text, textHint)
+  const { decimal } = options
+  if (decimal !== undefined) requireWord('options.decimal', decimal, ['point', 'comma'])
+  const reading = Object.hasOwn(readings, kind) ? readings[kind as OwnKind] : measured(kind as MeasuredDimension)
+  const { number, end } = readNumber(text, decimal)
   const unit = readUnit(text, end, reading)
   return reading.make(number, unit) as ParsedKinds[Kind]
 }
@@ -133,13 +135,19 @@ export function parseQuantity<Kind extends ParsedKind>(
  * parseUnit('cmH2O', 'pressure').factor // => 98.0665
  */
 export function parseUnit<D extends Dimension>(text: string, dimension: D): Unit<D> {
-  requireText(text)
+  requireText('text', text, textHint)
+  requireDimension('dimension', dimension)
   return readUnit(text, 0, { dimension, datum: 'none', make: (n) => n }) as Unit<D>
 }
 
 function measured(dimension: MeasuredDimension): Reading {
+  requireDimension('kind', dimension)
   return { dimension, make: (n, unit) => measure(n, unit as Unit<MeasuredDimension>) }
 }
+
+// Digits and at most one decimal point before the letter of a unit, but for the letters that may begin an exponent:
+// nearly every text, and read at a fraction of the time.
+const plainNumber = /^-?\d+(?:\.\d+)?(?= ?(?:[A-DF-Za-df-wyz°%]|$))/
 
 const numberAtStart = /^\s*([+\-−]?)((?:\d[\d\s'’.,]*)?\d|[.,]\d+)(?:\s*(?:[eE]|[×x]\s*10\s*\^?)\s*([+\-−]?\d+))?/
 
@@ -147,6 +155,8 @@ function readNumber(
   text: string,
   decimal: 'point' | 'comma' | undefined,
 ): { readonly number: number; readonly end: number } {
+  const plainDigits = decimal === 'comma' ? undefined : plainNumber.exec(text)?.[0]
+  if (plainDigits !== undefined) return { number: Number(plainDigits), end: plainDigits.length }
   const found = numberAtStart.exec(text)
   if (found === null) {
     throw refusal(text, 0, text.length, 'a number followed by a unit', 'Begin with digits, such as "232 bar".')
@@ -242,6 +252,8 @@ function readUnit(text: string, from: number, { dimension, datum }: Reading): Un
   const start = from + written.length - written.trimStart().length
   const end = start + written.trim().length
   const spelling = normal(written)
+  const plain = unitsBySpelling.get(dimension)?.get(spelling)
+  if (plain !== undefined) return plain
   const refused = ambiguous.find((row) => row.dimension === dimension && row.spelling === spelling)
   if (refused !== undefined) {
     throw refusal(text, start, end, 'a unit with one meaning', `Write ${refused.instead}.`)
@@ -251,8 +263,8 @@ function readUnit(text: string, from: number, { dimension, datum }: Reading): Un
     const examples = (usual[dimension] ?? firstSymbolsOf(dimension)).map((symbol) => `${number} ${symbol}`.trim())
     throw refusal(text, start, end, `a unit of ${dimension}`, `Write ${examples.join(' or ')}.`)
   }
-  const asWritten = unitAsWritten(spelling, dimension) ?? unitWithMark(spelling, dimension, datum)
-  if (asWritten !== undefined) return asWritten
+  const marked = unitWithMark(spelling, dimension, datum)
+  if (marked !== undefined) return marked
   const whole = unitSpelled(spelling, dimension)
   if (whole !== undefined) return whole
   if (dimension === 'pressure') {
@@ -299,35 +311,36 @@ function firstSymbolsOf(dimension: Dimension): readonly string[] {
     .slice(0, 2)
 }
 
-/** The unit whose symbol or spelling is just this: nearly every text, and without forming every spelling anew. */
-function unitAsWritten(spelling: string, dimension: Dimension): Unit | undefined {
-  for (const unit of allUnits) {
-    if (unit.quantity !== dimension) continue
-    if (unit.symbol === spelling || unit.spellings?.includes(spelling) === true) return unit
+/** Units by dimension, then by what is written: nearly every text, and without forming every spelling anew. */
+const unitsBySpelling: ReadonlyMap<Dimension, ReadonlyMap<string, Unit>> = /* @__PURE__ */ indexed(allUnits)
+
+function indexed(units: readonly Unit[]): Map<Dimension, Map<string, Unit>> {
+  const index = new Map<Dimension, Map<string, Unit>>()
+  for (const unit of units) {
+    const { quantity, symbol, spellings = [] } = unit
+    const known = index.get(quantity) ?? new Map<string, Unit>()
+    index.set(quantity, known)
+    for (const spelling of [symbol, ...spellings]) if (!known.has(spelling)) known.set(spelling, unit)
   }
-  return undefined
+  return index
 }
 
-/** The same, for a pressure that says the datum which was asked for. */
+/** The unit of a pressure that says the datum which was asked for. */
 function unitWithMark(spelling: string, dimension: Dimension, datum: Reading['datum']): Unit | undefined {
   if (dimension !== 'pressure') return undefined
   for (const [mark, says] of datumMarks) {
     if (says !== datum || !spelling.endsWith(mark)) continue
-    const unit = unitAsWritten(spelling.slice(0, -mark.length).trim(), dimension)
+    const unit = unitsBySpelling.get(dimension)?.get(spelling.slice(0, -mark.length).trim())
     if (unit !== undefined) return unit
   }
   return undefined
 }
 
-function requireText(text: unknown): asserts text is string {
-  if (typeof text === 'string') return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'text',
-    value: shown(text),
-    expected: 'text',
-    hint: 'Pass a text such as "232 bar", or build the quantity from a number and its unit: gauge(232, bar).',
-  })
+const textHint = 'Pass a text such as "232 bar", or build the quantity from a number and its unit: gauge(232, bar).'
+
+function requireDimension(argument: string, dimension: unknown): void {
+  if (!unitsBySpelling.has(dimension as Dimension))
+    requireWord(argument, dimension, [...Object.keys(readings), ...unitsBySpelling.keys()])
 }
 
 function unitSpelled(spelling: string, dimension: Dimension): Unit | undefined {
@@ -346,10 +359,14 @@ function spells(unit: Unit, spelling: string, anyCase = false): boolean {
   return [unit.symbol, ...(unit.spellings ?? [])].some((known) => fold(normal(known)) === wanted)
 }
 
+// ASCII without a star, and single spaces inside
+const isPlain = /^[!-)+-~]*(?: [!-)+-~]+)*$/
+
 /** One form for the ways in which the same unit reaches us: superscripts, spaces, middle dots, micro signs. */
 function normal(text: string): string {
-  return text
-    .trim()
+  const trimmed = text.trim()
+  if (isPlain.test(trimmed)) return trimmed
+  return trimmed
     .replace(/\s+/g, ' ')
     .replaceAll('²', '2')
     .replaceAll('³', '3')

@@ -20,6 +20,9 @@ export type Direction =
 /** A stated rounding rule. */
 export type RoundingRule = Fineness & Direction
 
+/** The keys of a rule, for options that carry one. */
+export const ruleKeys = { step: false, decimals: false, figures: false, toward: false, ties: false, use: false }
+
 /** A number rounded once, with the rule that was used. */
 export interface Rounded {
   /** The rounded number, in the unit asked for. */
@@ -47,15 +50,7 @@ export function round<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule,
 ): Rounded {
-  requireKeys('options', options, {
-    unit: true,
-    step: false,
-    decimals: false,
-    figures: false,
-    toward: false,
-    ties: false,
-    use: false,
-  })
+  requireKeys('options', options, { ...ruleKeys, unit: true })
   const { unit } = options
   requireNumber('q', q)
   quantityOf('options.unit', unit)
@@ -68,11 +63,12 @@ export function round<D extends Dimension>(
  * @param n - the number, finite
  * @param rule - `step`, `decimals` or `figures`, and the direction
  * @returns number, text with trailing zeros, and the rule in words
- * @throws LitrebarError `range` as `round`
+ * @throws LitrebarError `input` for a key that is not known; `range` as `round`
  * @example
  * roundNumber(2.5, { decimals: 0 }).text // => '2'
  */
 export function roundNumber(n: number, rule: RoundingRule): Rounded {
+  requireKeys('rule', rule, ruleKeys)
   return rounded(n, rule)
 }
 
@@ -168,7 +164,7 @@ function requireRule(n: number, rule: RoundingRule): void {
   if (rule.toward === 'caution') requireWord('use', rule.use, Object.keys(roundingUses) as RoundingUseId[])
   if (!Number.isFinite(n)) throw refusal('n', n, 'a finite number', 'Replace a missing value before rounding.')
   const { step, decimals, figures } = rule
-  if (step !== undefined && !(step > 0 && step < Infinity))
+  if (step !== undefined && !(typeof step === 'number' && step > 0 && step < Infinity))
     throw refusal('step', step, 'a finite number above 0', 'State the step in the unit shown.')
   if (decimals !== undefined && !(Number.isInteger(decimals) && Math.abs(decimals) <= 100))
     throw refusal(

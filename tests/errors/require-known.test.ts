@@ -31,6 +31,12 @@ test('inherited names are no keys', () => {
   expect(() => requireKeys('options', given, keys)).toThrow('options.constructor is not an option')
 })
 
+test('a row of a table serves as the list of keys: none of them is required', () => {
+  const rows = { pressure: { atLeast: 0 }, volume: 3 }
+  expect(() => requireKeys('knowns', { volume: 1 }, rows)).not.toThrow()
+  expect(() => requireKeys('knowns', { volum: 1 }, rows)).toThrow('Did you mean volume?')
+})
+
 test('a word is refused unless it is one of the allowed, letter for letter', () => {
   expect(() => requireWord('options.gas', 'Ideal', ['real', 'ideal'])).toThrow("Did you mean 'ideal'?")
   expect(() => requireWord('options.gas', undefined, ['real', 'ideal'])).toThrow('options.gas is missing')
@@ -48,6 +54,9 @@ test('a swap, a missing and a doubled letter are one step each', () => {
       expect(nearestOf(slip, ['pressure', 'temperature'])).toBe('temperature')
     }),
   )
+  expect(nearestOf('gsa', ['gauge', 'gas'])).toBe('gas')
+  expect(nearestOf('', ['gas'])).toBeUndefined()
+  expect(nearestOf('gas', [])).toBeUndefined()
   expect(nearestOf('volume', ['pressure', 'temperature'])).toBeUndefined()
   expect(nearestOf('x'.repeat(1e6), ['pressure'])).toBeUndefined()
 })

@@ -2,6 +2,7 @@ import { assert, constantFrom, double, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import {
   type AbsolutePressure,
+  type Accepted,
   absolute,
   allUnits,
   atmosphere,
@@ -18,6 +19,7 @@ import {
   gauge,
   internalVolumeOf,
   inUnit,
+  isWithin,
   joulePerLitre,
   kelvin,
   kilogram,
@@ -29,6 +31,7 @@ import {
   offsetBy,
   percent,
   psi,
+  requireWithin,
   sumOf,
   temperatureOf,
   toAbsolute,
@@ -160,4 +163,19 @@ test('a column converts like its scalars and marks the rows that are not finite'
   convertInto(out, Float64Array.of(68, 32), { from: fahrenheit, to: celsius })
   expect(out.value[0]).toBeCloseTo(20, 12)
   expect(out.value[1]).toBeCloseTo(0, 12)
+})
+
+test.each([
+  ['a misspelt limit', { atMots: 3, unit: bar, hint: '' }],
+  ['a limit that is a text', { atMost: '3', unit: bar, hint: '' }],
+  ['a limit that is null', { above: null, unit: bar, hint: '' }],
+  ['no unit', { atMost: 3, hint: '' }],
+  ['nothing', null],
+])('a row of an accepted range with %s lets nothing through', (_, row) => {
+  expect(() => isWithin(1e5, row as never)).toThrow(expect.objectContaining({ code: 'input', argument: 'accepted' }))
+  expect(() => requireWithin('pressure', 1e5, row as never)).toThrow('accepted is')
+})
+
+test('a row of an accepted range may carry words such as a source', () => {
+  expect(isWithin(1e5, { atMost: 3, unit: bar, hint: '', source: 'memory' } as Accepted)).toBe(true)
 })

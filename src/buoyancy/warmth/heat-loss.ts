@@ -1,5 +1,4 @@
-import { requireList } from '../../cylinder/require-list.ts'
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import { type BreathingHeat, breathingHeat, type Ventilation } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'

@@ -1,5 +1,4 @@
-import { requireList } from '../../cylinder/require-list.ts'
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
   type AbsolutePressure,

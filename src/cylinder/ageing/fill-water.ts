@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import {
   type DewPoint,
   dewPoint,
@@ -24,7 +24,6 @@ import {
   pressure as pressureRange,
   temperature as temperatureRange,
 } from '../accepted-contents.ts'
-import { requireList } from '../require-list.ts'
 import { rustMolarMasses } from './rust.table.ts'
 
 /** Air in a filled cylinder, with the moisture that the filling plant left in it. */

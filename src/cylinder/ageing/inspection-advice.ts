@@ -1,8 +1,7 @@
-import { LitrebarError, shown } from '../../errors/index.ts'
+import { LitrebarError, requireList, shown } from '../../errors/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
-import { requireList } from '../require-list.ts'
 import { type InspectionFindingId, type InspectionFindingRow, inspectionFindings } from './inspection-finding.table.ts'
 
 /** What to do about a cylinder on which something was found. */

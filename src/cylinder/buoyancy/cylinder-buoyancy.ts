@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import { type GasModelOption, type Mixture, massOfGas } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
@@ -18,7 +18,6 @@ import {
 } from '../../units/index.ts'
 import { internalVolume, pressure, pressureOrVacuum, requirePressure, temperature } from '../accepted-contents.ts'
 import { gasModelOf } from '../cylinder-gas.ts'
-import { requireList } from '../require-list.ts'
 
 /** What a cylinder displaces: by the density of its metal, or measured as a whole. */
 export type CylinderBody =

@@ -1,6 +1,6 @@
+import { requireList } from '../../errors/index.ts'
 import { freeGas, type GasContents } from '../../gas-law/index.ts'
 import type { FreeGas, InternalVolume } from '../../units/index.ts'
-import { requireList } from '../require-list.ts'
 import type { CapacityOptions } from './rated-capacity.ts'
 
 /** What several cylinders hold together. */

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import {
   freeGasByModel,
   type GasContents,
@@ -27,7 +27,6 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { gaugePressure } from '../accepted-contents.ts'
-import { requireList } from '../require-list.ts'
 import { type CylinderSize, cylinderSizes } from './capacity-table.table.ts'
 
 /** A cylinder to be listed. */

@@ -1,10 +1,9 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import type { ContentsByAbsolutePressure, GasContents, GasModel, GasModelOption, Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Amount, requireWithin } from '../../units/index.ts'
 import { pressure } from '../accepted-contents.ts'
 import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
-import { requireList } from '../require-list.ts'
 import { cylinderOf, equalised } from './equalise.ts'
 import { filledTo } from './fill-in-steps.ts'
 

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { type GasModel, type GasModelOption, gerg2008GasConstant, type Mixture } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
@@ -12,7 +12,6 @@ import {
 } from '../../units/index.ts'
 import { internalVolume, pressure, pressureOrVacuum, temperature } from '../accepted-contents.ts'
 import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
-import { requireList } from '../require-list.ts'
 import { type GasPortion, sameMixture, together } from './mixed-gas.ts'
 
 /** A cylinder that is filled step by step, settled after each. */

@@ -1,6 +1,6 @@
+import { requireList } from '../../errors/index.ts'
 import { type Gas, gases, type Mixture, mixture } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
-import { requireList } from '../require-list.ts'
 
 /** An amount of a gas mixture, mol. */
 export interface GasPortion {

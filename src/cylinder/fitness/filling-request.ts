@@ -1,4 +1,4 @@
-import { requireKeys, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import { type AbsolutePressure, type GaugePressure, requireWithin, type Temperature } from '../../units/index.ts'
 import { ambientPressure, gaugePressure, temperature } from '../accepted-contents.ts'
@@ -8,7 +8,6 @@ import { type OxygenThresholdId, oxygenThresholds } from '../filling/index.ts'
 import { requireMixtures } from '../filling/mixed-gas.ts'
 import type { Stamp } from '../marking/index.ts'
 import type { RequalificationOptions } from '../requalification/index.ts'
-import { requireList } from '../require-list.ts'
 import { type ValveOutletId, valveOutlets } from '../valves/index.ts'
 
 /** The valve on the cylinder, as far as it is known. What is left out is unknown, and said to be. */

@@ -1,0 +1,28 @@
+/** What a function takes, or gives, on purpose. */
+export interface DocumentedException {
+  /** Which faults it covers: the spoilt place, a colon, what happened. */
+  readonly at: RegExp
+  readonly because: string
+}
+
+const nameAlone =
+  'reads the name of a reference condition alone, so that a condition of the caller’s own needs nothing else'
+const restOfResult = 'takes a result as another function gives it, whole, and reads three of its fields'
+
+/** Where the hostile test finds what the documentation promises. An exception that covers nothing fails the test. */
+export const documentedExceptions: Readonly<Record<string, readonly DocumentedException[]>> = {
+  inUnit: [{ at: /^/, because: 'unchecked, so that an app which only shows numbers stays below 200 B' }],
+  isWithin: [{ at: /^0 = .*: was taken$/, because: 'the filter of a batch: false for what is not a number' }],
+  freeGasOf: [{ at: /^2(\.(?!name)| with a misspelt key)/, because: nameAlone }],
+  freeGasFlowOf: [{ at: /^2(\.(?!name)| with a misspelt key)/, because: nameAlone }],
+  effectiveDegreesOfFreedom: [
+    { at: /: result is Infinity$/, because: 'Infinity where no part with finite degrees of freedom adds anything' },
+  ],
+  expandedUncertainty: [{ at: /^0\.(contributions|secondOrderUncertainty|departure)/, because: restOfResult }],
+  linearityCheck: [
+    { at: /^0\.(contributions|secondOrderUncertainty|departure)/, because: restOfResult },
+    { at: /^1\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' },
+  ],
+  coverageInterval: [{ at: /^0\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' }],
+  quantileOf: [{ at: /^0\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' }],
+}
