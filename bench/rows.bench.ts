@@ -1,16 +1,84 @@
-// What a row costs from file to file, in CPU time, since other work may share the machine: free gas, density and viscosity of three gases.
-// Usage: npm run bench rows [thousands of rows]
+// What a row costs from file to file, in processor time, since other work may share the machine.
+// Usage: npm run bench rows [thousands of rows] [words that the names of cases hold]
 import { appendFileSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type RowFormatName, type RowPlan, runRows } from '../src/batch/index.ts'
+import {
+  Dictionary,
+  Int32,
+  makeVector,
+  RecordBatchStreamWriter,
+  Table,
+  tableFromArrays,
+  Utf8,
+  vectorFromArray,
+} from 'apache-arrow'
+import { parquetWriteBuffer } from 'hyparquet-writer'
+import { type RowPlan, runRows } from '../src/batch/index.ts'
 import { isoStandard } from '../src/gas-law/index.ts'
 
 const rows = Number(process.argv[2] ?? 1000) * 1000
+const wanted = process.argv[3] ?? ''
 const folder = mkdtempSync(join(tmpdir(), 'litrebar-bench-'))
 process.on('exit', () => rmSync(folder, { recursive: true, force: true }))
 const path = (name: string): string => join(folder, name)
-const plan: RowPlan = {
+
+const gases = ['air', 'nitrox 32', '18/45']
+const pressureOf = (row: number): number => Number((1 + 230 * ((row * 0.618034) % 1)).toFixed(3))
+const temperatureOf = (row: number): number => Number((5 + 30 * ((row * 0.414214) % 1)).toFixed(2))
+const batch = 65_536
+
+const inputs: Readonly<Record<string, () => void>> = {
+  'in.csv': () =>
+    writeLines('in.csv', 'p,T,gas\n', (row) => `${pressureOf(row)},${temperatureOf(row)},${gases[row % 3] ?? ''}\n`),
+  'in.ndjson': () =>
+    writeLines(
+      'in.ndjson',
+      '',
+      (row) => `{"p":${pressureOf(row)},"T":${temperatureOf(row)},"gas":"${gases[row % 3] ?? ''}"}\n`,
+    ),
+  'in.arrow': () => {
+    const whole = tableFromArrays({
+      p: Float64Array.from({ length: rows }, (_, row) => pressureOf(row)),
+      T: Float64Array.from({ length: rows }, (_, row) => temperatureOf(row)),
+    }).assign(
+      new Table({
+        gas: makeVector({
+          type: new Dictionary(new Utf8(), new Int32()),
+          dictionary: vectorFromArray(gases, new Utf8()),
+          data: Int32Array.from({ length: rows }, (_, row) => row % 3),
+          length: rows,
+          nullCount: 0,
+        }),
+      }),
+    )
+    const writer = new RecordBatchStreamWriter()
+    for (let from = 0; from < rows; from += batch)
+      for (const each of whole.slice(from, from + batch).batches) writer.write(each)
+    writer.finish()
+    writeFileSync(path('in.arrow'), writer.toUint8Array(true))
+  },
+  'in.parquet': () => {
+    const bytes = parquetWriteBuffer({
+      columnData: [
+        { name: 'p', data: Float64Array.from({ length: rows }, (_, row) => pressureOf(row)), type: 'DOUBLE' },
+        { name: 'T', data: Float64Array.from({ length: rows }, (_, row) => temperatureOf(row)), type: 'DOUBLE' },
+        { name: 'gas', data: Array.from({ length: rows }, (_, row) => gases[row % 3] ?? ''), type: 'STRING' },
+      ],
+      rowGroupSize: batch,
+    })
+    appendFileSync(path('in.parquet'), new Uint8Array(bytes))
+  },
+}
+
+function writeLines(name: string, heading: string, lineOf: (row: number) => string): void {
+  appendFileSync(path(name), heading)
+  for (let row = 0; row < rows; row += 1000) {
+    appendFileSync(path(name), Array.from({ length: Math.min(1000, rows - row) }, (_, i) => lineOf(row + i)).join(''))
+  }
+}
+
+const byMixture: RowPlan = {
   compute: ['freeGas', 'density', 'viscosity'],
   reference: isoStandard.name,
   inputs: {
@@ -20,42 +88,43 @@ const plan: RowPlan = {
   },
   mixture: { column: 'gas' },
 }
-const gases = ['air', 'nitrox 32', '18/45']
-const lineOf = (row: number): string => {
-  const pressure = (1 + 230 * ((row * 0.618034) % 1)).toFixed(3)
-  return `${pressure},${(5 + 30 * ((row * 0.414214) % 1)).toFixed(2)},${gases[row % 3] ?? ''}\n`
-}
-writeFileSync(path('in.csv'), 'p,T,gas\n')
-for (let row = 0; row < rows; row += 1000) {
-  appendFileSync(path('in.csv'), Array.from({ length: Math.min(1000, rows - row) }, (_, i) => lineOf(row + i)).join(''))
-}
+const ofOne: RowPlan = { ...byMixture, mixture: { value: 'nitrox 32' } }
+const density: RowPlan = { ...ofOne, compute: ['density'] }
 
 const cpuSeconds = (): number => {
   const { user, system } = process.cpuUsage()
   return (user + system) / 1e6
 }
 
-async function measure(from: string, to: string, planned: RowPlan = plan): Promise<void> {
+async function measure(name: string, from: string, to: string, plan: RowPlan): Promise<void> {
   const before = cpuSeconds()
   let first = 0
+  let firstRows = 0
   const done = await runRows({
     input: path(from),
     output: path(to),
-    plan: planned,
+    plan,
     overwrite: true,
-    onProgress: () => {
-      first ||= cpuSeconds() - before
+    onProgress: ({ rows: ready }) => {
+      if (first > 0) return
+      first = cpuSeconds() - before
+      firstRows = ready
     },
   })
   const all = cpuSeconds() - before
+  const further = (done.rows - firstRows) / (all - first)
   console.log(
-    `${from.padEnd(12)} to ${to.padEnd(14)} ${all.toFixed(2).padStart(6)} s CPU in all, first block ${first.toFixed(2)} s, ${(done.rows / all / 1000).toFixed(0)} k rows/s, ${(statSync(path(to)).size / done.rows).toFixed(0)} bytes a row`,
+    `${name.padEnd(42)} ${all.toFixed(2).padStart(6)} s in all, ${(first * 1000).toFixed(0).padStart(4)} ms first block, ${(done.rows / all / 1e6).toFixed(2)} M rows/s in all, ${(further / 1e6).toFixed(2)} M further rows/s, ${(statSync(path(to)).size / done.rows).toFixed(0)} bytes a row`,
   )
 }
 
-const copied: RowPlan = { ...plan, compute: ['density'] }
-await measure('in.csv', 'out.csv')
-for (const format of ['ndjson', 'arrow', 'parquet'] satisfies RowFormatName[]) {
-  await measure('in.csv', `in.${format}`, copied)
-  await measure(`in.${format}`, `out.${format}`)
+const cases = (['csv', 'ndjson', 'arrow', 'parquet'] as const).flatMap((format) => [
+  { name: `${format}, three results, gas by name`, format, plan: byMixture },
+  { name: `${format}, three results, one gas`, format, plan: ofOne },
+  { name: `${format}, density, one gas`, format, plan: density },
+])
+for (const { name, format, plan } of cases.filter((each) => each.name.includes(wanted))) {
+  const input = `in.${format}`
+  if (statSync(path(input), { throwIfNoEntry: false }) === undefined) inputs[input]?.()
+  await measure(name, input, `out.${format}`, plan)
 }

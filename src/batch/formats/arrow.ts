@@ -1,4 +1,5 @@
-import type { RecordBatch, Vector } from 'apache-arrow'
+import type { RecordBatch, Schema, Vector } from 'apache-arrow'
+import { DictionaryColumn } from '../rows/dictionary-column.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { type BlockColumn, type ResultBlock, type RowBlock, textsOf } from '../rows/row-block.ts'
 import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
@@ -34,9 +35,18 @@ function columnOf(vector: Vector | null, count: number): BlockColumn {
   if (vector === null) return new Float64Array(count).fill(Number.NaN)
   const [chunk] = vector.data
   if (chunk !== undefined && vector.data.length === 1) {
-    const { values, valueOffsets } = chunk as { readonly values: unknown; readonly valueOffsets?: unknown }
-    if (vector.nullCount === 0 && values instanceof Float64Array) return values
-    if (vector.nullCount === 0 && values instanceof Uint8Array && valueOffsets instanceof Int32Array && isText(vector))
+    const { values, valueOffsets, nullBitmap } = chunk as ArrowValues
+    const { typeId } = vector.type as { readonly typeId: number }
+    const nulls = vector.nullCount === 0 ? undefined : nullBitmap
+    if (typeId === arrowType.float && values instanceof Float64Array) return withoutNulls(values, count, nulls)
+    if (isPlainNumbers(typeId, values)) return withoutNulls(Float64Array.from(values), count, nulls)
+    if (typeId === arrowType.dictionary && isPlainNumbers(arrowType.int, values)) {
+      const words = (chunk as { readonly dictionary?: Vector }).dictionary
+      if (words !== undefined && (words.type as { readonly typeId: number }).typeId === arrowType.text)
+        return dictionaryOf(words, Int32Array.from(values), nulls)
+    }
+    const isText = typeId === arrowType.text && nulls === undefined
+    if (isText && values instanceof Uint8Array && valueOffsets instanceof Int32Array)
       return new FieldColumn(values, valueOffsets.subarray(0, count), valueOffsets.subarray(1, count + 1))
   }
   if (!isNumber(vector, count)) return Array.from({ length: count }, (_, row) => textOf(vector.get(row)))
@@ -46,12 +56,45 @@ function columnOf(vector: Vector | null, count: number): BlockColumn {
   })
 }
 
-function isText(vector: Vector): boolean {
-  return (vector.type as { readonly typeId: number }).typeId === utf8
+/** The buffers of a column that lies in one piece. */
+interface ArrowValues {
+  readonly values: unknown
+  readonly valueOffsets?: unknown
+  readonly nullBitmap?: Uint8Array
 }
 
-// `Type.Utf8`, a number in every Arrow file
-const utf8 = 5
+// Numbers of `Type`, the same in every Arrow file
+const arrowType = { int: 2, float: 3, text: 5, dictionary: -1 } as const
+
+/** Whether values are numbers that a double holds exactly: 64 bits are not among them, nor are halves, which come as their bits. */
+function isPlainNumbers(
+  typeId: number,
+  values: unknown,
+): values is Float32Array | Int8Array | Int16Array | Int32Array | Uint8Array | Uint16Array | Uint32Array {
+  if (typeId === arrowType.float) return values instanceof Float32Array
+  if (typeId !== arrowType.int || !ArrayBuffer.isView(values)) return false
+  return !(values instanceof BigInt64Array || values instanceof BigUint64Array)
+}
+
+/** Numbers with NaN where nothing stands. */
+function withoutNulls(values: Float64Array, count: number, nulls: Uint8Array | undefined): Float64Array {
+  if (nulls === undefined) return values.subarray(0, count)
+  const own = values.slice(0, count)
+  for (let row = 0; row < count; row++) if (!isSet(nulls, row)) own[row] = Number.NaN
+  return own
+}
+
+function dictionaryOf(words: Vector, indices: Int32Array, nulls: Uint8Array | undefined): DictionaryColumn {
+  if (nulls !== undefined) for (let row = 0; row < indices.length; row++) if (!isSet(nulls, row)) indices[row] = -1
+  return new DictionaryColumn(
+    Array.from({ length: words.length }, (_, place) => textOf(words.get(place))),
+    indices,
+  )
+}
+
+function isSet(bits: Uint8Array, row: number): boolean {
+  return ((bits[row >> 3] as number) & (1 << (row & 7))) !== 0
+}
 
 function isNumber(vector: Vector, count: number): boolean {
   for (let row = 0; row < count; row++) {
@@ -75,9 +118,9 @@ function textOf(value: unknown): string {
 export async function arrowWriter(results: readonly ResultHeading[]): Promise<RowWriter> {
   const arrow = await import('apache-arrow')
   const columnsOf = (rows: RowBlock, made?: ResultBlock): Record<string, Vector> => ({
-    ...Object.fromEntries(Object.entries(rows.columns).map(([name, given]) => [name, vectorOf(given)])),
+    ...Object.fromEntries(Object.entries(rows.columns).map(([name, given], place) => [name, vectorOf(given, place)])),
     ...Object.fromEntries(
-      results.map((heading) => [headingOf(heading), vectorOf(made?.values[heading.name] ?? new Float64Array(0))]),
+      results.map((heading) => [headingOf(heading), vectorOf(made?.values[heading.name] ?? new Float64Array(0), 0)]),
     ),
     code: codeVector(made?.code ?? new Uint8Array(0)),
     error: errorVector(made === undefined ? 0 : rows.count, made?.errors ?? new Map()),
@@ -96,17 +139,24 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
   }
   const utf8Vector = (bytes: Uint8Array, offsets: Int32Array, isThere: (row: number) => boolean): Vector => {
     const length = offsets.length - 1
-    const { nullBitmap, nullCount } = nullsOf(length, isThere)
-    const nulls = nullCount === 0 ? {} : { nullBitmap }
-    const data = { type: new arrow.Utf8(), length, nullCount, ...nulls, valueOffsets: offsets, data: bytes }
+    const data = { type: new arrow.Utf8(), length, ...nullsOf(length, isThere), valueOffsets: offsets, data: bytes }
     return arrow.makeVector(arrow.makeData(data))
   }
-  const vectorOf = (given: BlockColumn): Vector => {
+  // Every block carries the words of its own dictionary, so that the stream can be cut after any of them.
+  const dictionaryVector = ({ words, indices }: DictionaryColumn, place: number): Vector => {
+    const { length } = indices
+    const type = new arrow.Dictionary(new arrow.Utf8(), new arrow.Int32(), place)
+    const { bytes, offsets } = joinedTexts(words)
+    const dictionary = utf8Vector(bytes, offsets, () => true)
+    const nulls = indices.some((index) => index < 0) ? nullsOf(length, (row) => (indices[row] as number) >= 0) : {}
+    return arrow.makeVector(arrow.makeData({ type, dictionary, data: indices, length, nullCount: 0, ...nulls }))
+  }
+  const vectorOf = (given: BlockColumn, place: number): Vector => {
+    if (given instanceof DictionaryColumn) return dictionaryVector(given, place)
     if (!(given instanceof Float64Array)) return textVector(given)
     const { length } = given
-    const { nullBitmap, nullCount } = nullsOf(length, (row) => !Number.isNaN(given[row]))
-    const nulls = nullCount === 0 ? {} : { nullBitmap }
-    return arrow.makeVector(arrow.makeData({ type: new arrow.Float64(), data: given, length, nullCount, ...nulls }))
+    const nulls = hasNaN(given) ? nullsOf(length, (row) => !Number.isNaN(given[row])) : {}
+    return arrow.makeVector(arrow.makeData({ type: new arrow.Float64(), data: given, length, nullCount: 0, ...nulls }))
   }
   const batchOf = (vectors: Record<string, Vector>, count: number): RecordBatch => {
     const fields = Object.entries(vectors).map(([name, vector]) => new arrow.Field(name, vector.type, true))
@@ -119,61 +169,43 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     })
     return new arrow.RecordBatch(schema, data)
   }
-  let isStarted = false
-  const write = (batch: RecordBatch): Uint8Array => {
+  const streamOf = (schema: Schema, batch?: RecordBatch): Uint8Array => {
     const writer = new arrow.RecordBatchStreamWriter()
-    writer.write(batch)
+    writer.reset(undefined, schema)
+    if (batch !== undefined) writer.write(batch)
     writer.finish()
     const stream = writer.toUint8Array(true)
-    const end = stream.length - endOfStream
-    const begin = isStarted ? schemaLength(batch) : 0
-    isStarted = true
-    return stream.subarray(begin, end)
+    return stream.subarray(0, stream.length - endOfStream)
   }
-  const schemaLengths = new Map<string, number>()
-  const schemaLength = (batch: RecordBatch): number => {
-    const key = batch.schema.toString()
-    let length = schemaLengths.get(key)
-    if (length === undefined) {
-      const empty = new arrow.RecordBatchStreamWriter()
-      empty.reset(undefined, batch.schema)
-      empty.finish()
-      length = empty.toUint8Array(true).length - endOfStream
-      schemaLengths.set(key, length)
-    }
-    return length
-  }
+  let schemaLength: number | undefined
   return {
-    start: (first) => {
-      const vectors = columnsOf({ ...first, columns: emptied(first.columns) })
-      const batch = batchOf(vectors, 0)
-      const length = schemaLength(batch)
-      isStarted = true
-      const writer = new arrow.RecordBatchStreamWriter()
-      writer.reset(undefined, batch.schema)
-      writer.finish()
-      return writer.toUint8Array(true).subarray(0, length)
-    },
+    start: (first) => streamOf(batchOf(columnsOf({ ...first, columns: emptied(first.columns) }), 0).schema),
     block: (rows, made) => {
-      isStarted = true
-      return write(batchOf(columnsOf(rows, made), rows.count))
+      const batch = batchOf(columnsOf(rows, made), rows.count)
+      schemaLength ??= streamOf(batch.schema).length
+      return streamOf(batch.schema, batch).subarray(schemaLength)
     },
     end: () => Uint8Array.of(0xff, 0xff, 0xff, 0xff, 0, 0, 0, 0),
   }
 }
 
-/** A bit for every row, set where something is there. */
+function hasNaN(values: Float64Array): boolean {
+  for (let row = 0; row < values.length; row++) if (Number.isNaN(values[row])) return true
+  return false
+}
+
+/** A bit for every row, set where something is there; nothing where every row has something. */
 function nullsOf(
   length: number,
   isThere: (row: number) => boolean,
-): { readonly nullBitmap: Uint8Array; readonly nullCount: number } {
+): { readonly nullBitmap?: Uint8Array; readonly nullCount: number } {
   const nullBitmap = new Uint8Array((length + 7) >> 3)
   let nullCount = 0
   for (let row = 0; row < length; row++) {
     if (isThere(row)) nullBitmap[row >> 3] = (nullBitmap[row >> 3] as number) | (1 << (row & 7))
     else nullCount++
   }
-  return { nullBitmap, nullCount }
+  return nullCount === 0 ? { nullCount } : { nullBitmap, nullCount }
 }
 
 interface JoinedTexts {
@@ -205,7 +237,10 @@ function joinedTexts(texts: readonly string[]): JoinedTexts {
 const endOfStream = 8
 
 function emptied(columns: RowBlock['columns']): RowBlock['columns'] {
-  return Object.fromEntries(
-    Object.entries(columns).map(([name, given]) => [name, given instanceof Float64Array ? new Float64Array(0) : []]),
-  )
+  return Object.fromEntries(Object.entries(columns).map(([name, given]) => [name, emptyLike(given)]))
+}
+
+function emptyLike(given: BlockColumn): BlockColumn {
+  if (given instanceof Float64Array) return new Float64Array(0)
+  return given instanceof DictionaryColumn ? new DictionaryColumn([], new Int32Array(0)) : []
 }

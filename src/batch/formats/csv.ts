@@ -2,7 +2,8 @@ import Papa from 'papaparse'
 import { LitrebarError, rowCodes } from '../../errors/index.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { fieldOf, type RowBlock } from '../rows/row-block.ts'
-import { linesOf, textPieces } from './lines.ts'
+import { FieldScanner, type ScannedFields, withoutReturn } from './field-scanner.ts'
+import { textPieces } from './lines.ts'
 import {
   headingOf,
   type ReadBlock,
@@ -35,19 +36,24 @@ export async function* csvBlocks(
   const { from = { position: 0, row: 0 }, delimiter = ',' } = options
   let headings = options.headings
   let row = from.row
+  let scanner: FieldScanner | undefined
   for await (const { bytes: piece, next } of textPieces(bytes, { from: from.position, isQuoted: true })) {
     const start = piece[0] === 0xef && piece[1] === 0xbb && piece[2] === 0xbf ? 3 : 0
     const isPlain = !piece.includes(quote)
     const records = isPlain ? undefined : quotedRecords(piece.toString('utf8', start), delimiter)
-    let lines = isPlain ? linesOf(piece, start) : undefined
+    let at = start
     if (headings === undefined) {
-      headings = checkedHeadings(records?.shift() ?? firstFields(piece, lines, delimiter))
-      if (lines !== undefined) lines = { starts: lines.starts.subarray(1), ends: lines.ends.subarray(1) }
+      const end = lineEnd(piece, start)
+      headings = checkedHeadings(
+        records?.shift() ?? piece.toString('utf8', start, withoutReturn(piece, start, end)).split(delimiter),
+      )
+      at = end + 1
     }
+    scanner ??= new FieldScanner(headings.length, delimiter.charCodeAt(0))
     const block =
-      lines === undefined
-        ? quotedBlock(headings, records ?? [], row)
-        : { ...plainBlock(headings, piece, lines, row, delimiter), lines: { form: delimiter, bytes: piece, ...lines } }
+      records === undefined
+        ? plainBlock(headings, scanner.scan(piece, at), piece, row, delimiter)
+        : quotedBlock(headings, records, row)
     if (block.count === 0 && row > from.row) continue
     yield { ...block, next }
     row += block.count
@@ -84,52 +90,27 @@ function quotedBlock(headings: readonly string[], data: readonly string[][], fro
   return { from, count: data.length, columns, faults }
 }
 
-interface Lines {
-  readonly starts: Int32Array
-  readonly ends: Int32Array
-}
-
-function firstFields(bytes: Buffer, lines: Lines | undefined, delimiter: string): string[] {
-  if (lines === undefined || lines.starts.length === 0) return []
-  return bytes.toString('utf8', lines.starts[0], lines.ends[0]).split(delimiter)
+function lineEnd(bytes: Buffer, from: number): number {
+  const found = bytes.indexOf(lineFeed, from)
+  return found < 0 ? bytes.length : found
 }
 
 /** A block without quotes: fields stay bytes of the piece. */
 function plainBlock(
   headings: readonly string[],
+  { starts, ends, fieldStarts, fieldEnds, faults }: ScannedFields,
   bytes: Buffer,
-  { starts, ends }: Lines,
   from: number,
-  delimiter: string,
-): RowBlock {
-  const count = starts.length
-  const separator = delimiter.charCodeAt(0)
-  const faults = new Map<number, string>()
-  const width = headings.length
-  const fieldStarts = headings.map(() => new Int32Array(count))
-  const fieldEnds = headings.map(() => new Int32Array(count))
-  for (let row = 0; row < count; row++) {
-    const end = ends[row] as number
-    let start = starts[row] as number
-    let place = 0
-    for (let at = start; at <= end; at++) {
-      if (at < end && bytes[at] !== separator) continue
-      if (place < width) {
-        ;(fieldStarts[place] as Int32Array)[row] = start
-        ;(fieldEnds[place] as Int32Array)[row] = at
-      }
-      place++
-      start = at + 1
-    }
-    if (place !== width) faults.set(row, wrongCount(place, headings))
-  }
+  delimiter: ',' | ';' | '\t',
+): Omit<ReadBlock, 'next'> {
   const columns = Object.fromEntries(
     headings.map((heading, place) => [
       heading,
       new FieldColumn(bytes, fieldStarts[place] as Int32Array, fieldEnds[place] as Int32Array),
     ]),
   )
-  return { from, count, columns, faults }
+  const wrong = new Map([...faults].map(([row, count]) => [row, wrongCount(count, headings)]))
+  return { from, count: starts.length, columns, faults: wrong, lines: { form: delimiter, bytes, starts, ends } }
 }
 
 function wrongCount(count: number, headings: readonly string[]): string {

@@ -14,7 +14,6 @@ const mostScaledFigures = 15
 export class TextBytes {
   #bytes = Buffer.allocUnsafe(startSize)
   #length = 0
-  readonly #digits = new Uint8Array(mostScaledFigures + 1)
 
   /** What has been written since the last time. Valid until something is written again. */
   take(): Uint8Array {
@@ -85,41 +84,33 @@ export class TextBytes {
     this.text(String(value))
   }
 
-  /** Digits of a whole number with the point after the first, moved by the exponent; leading zeros are taken off. */
+  /** Digits of a whole number with the point after the first, moved by the exponent; zeros behind the point are taken off its end. */
   #decimal(mantissa: number, figures: number, exponent: number): void {
-    const digits = this.#digits
-    // two halves that fit small whole numbers, which the engine divides far faster
-    let high = Math.floor(mantissa / 1e7)
-    let low = (mantissa - high * 1e7) | 0
-    let at = figures - 1
-    for (let i = 0; i < 7 && at >= 0; i++) {
-      const tenth = (low / 10) | 0
-      digits[at--] = low - tenth * 10
-      low = tenth
-    }
-    for (; at >= 0; at--) {
-      const tenth = Math.floor(high / 10)
-      digits[at] = high - tenth * 10
-      high = tenth
-    }
-    let end = figures
-    while (end > 1 && digits[end - 1] === 0) end--
-    this.#need(24)
+    this.#need(longest)
     const bytes = this.#bytes
-    let to = this.#length
-    if (exponent < 0) {
-      bytes[to++] = zero
-      bytes[to++] = point
-      for (let i = exponent + 1; i < 0; i++) bytes[to++] = zero
-      for (let i = 0; i < end; i++) bytes[to++] = zero + (digits[i] as number)
-    } else {
-      for (let i = 0; i <= exponent; i++) bytes[to++] = zero + (i < end ? (digits[i] as number) : 0)
-      if (end > exponent + 1) {
-        bytes[to++] = point
-        for (let i = exponent + 1; i < end; i++) bytes[to++] = zero + (digits[i] as number)
-      }
+    let start = this.#length
+    const whole = exponent + 1
+    if (whole >= figures) {
+      writeDigits(bytes, start, mantissa, figures)
+      bytes.fill(zero, start + figures, start + whole)
+      this.#length = start + whole
+      return
     }
-    this.#length = to
+    if (whole > 0) {
+      writeDigits(bytes, start + 1, mantissa, figures)
+      for (let i = 0; i < whole; i++, start++) bytes[start] = bytes[start + 1] as number
+      bytes[start] = point
+      start -= whole
+    } else {
+      bytes[start++] = zero
+      bytes[start++] = point
+      for (let i = whole; i < 0; i++) bytes[start++] = zero
+      start--
+      writeDigits(bytes, start + 1, mantissa, figures)
+    }
+    let end = start + figures + 1
+    while (bytes[end - 1] === zero) end--
+    this.#length = bytes[end - 1] === point ? end - 1 : end
   }
 
   #need(more: number): void {
@@ -128,6 +119,37 @@ export class TextBytes {
     larger.set(this.#bytes.subarray(0, this.#length))
     this.#bytes = larger
   }
+}
+
+// A sign, a point, zeros before the first figure, fifteen figures.
+const longest = 32
+
+/** All pairs of digits one after another, so that one division gives two digits. */
+const pairs = new Uint8Array(200)
+for (let i = 0; i < 100; i++) {
+  pairs[2 * i] = zero + Math.floor(i / 10)
+  pairs[2 * i + 1] = zero + (i % 10)
+}
+
+/** Writes so many digits of a whole number below 1e15, in two halves that fit small whole numbers: the engine divides them far faster. */
+function writeDigits(bytes: Uint8Array, start: number, value: number, count: number): void {
+  const high = Math.floor(value / 1e7)
+  const half = Math.max(start, start + count - 7)
+  writeSmall(bytes, half, (value - high * 1e7) | 0, start + count)
+  if (half > start) writeSmall(bytes, start, high | 0, half)
+}
+
+function writeSmall(bytes: Uint8Array, start: number, value: number, end: number): void {
+  let left = value
+  let at = end
+  while (at - start > 1) {
+    const rest = (left / 100) | 0
+    const pair = (left - rest * 100) << 1
+    bytes[--at] = pairs[pair + 1] as number
+    bytes[--at] = pairs[pair] as number
+    left = rest
+  }
+  if (at > start) bytes[start] = zero + (left % 10)
 }
 
 function scaled(size: number, scale: number): number {

@@ -1,10 +1,12 @@
-import { FieldColumn } from './field-column.ts'
+import type { DictionaryColumn } from './dictionary-column.ts'
+import type { FieldColumn } from './field-column.ts'
+import { isTextColumn } from './text-column.ts'
 
 /**
- * One column of a block: numbers; fields of text as they stand in the file; or texts and numbers mixed. An empty text is a missing
+ * One column of a block: numbers; fields of text as they stand in the file; few words, each of which stands once; or texts and numbers mixed. An empty text is a missing
  * value, and so is NaN.
  */
-export type BlockColumn = Float64Array | FieldColumn | readonly (string | number)[]
+export type BlockColumn = Float64Array | FieldColumn | DictionaryColumn | readonly (string | number)[]
 
 /** Some consecutive rows of a file, by columns. */
 export interface RowBlock {
@@ -27,7 +29,7 @@ export interface ResultBlock {
 
 /** What stands in a row of a column: an empty text or NaN where nothing does. */
 export function fieldOf(column: BlockColumn, row: number): string | number {
-  return column instanceof FieldColumn ? column.text(row) : (column[row] ?? '')
+  return isTextColumn(column) ? column.text(row) : (column[row] ?? '')
 }
 
 /** The fields of a column as texts, an empty one where nothing stands. */

@@ -8,7 +8,8 @@ export interface PreparedProperty {
   /** Whether the table holds the property over the pressure: a density is far smoother so. */
   readonly isPerPressure: boolean
   readonly exactly: (pressure: AbsolutePressure, temperature: Temperature) => number
-  readonly table: TabulatedFunction | undefined
+  /** One after another: a state that none holds goes by the full equation. */
+  readonly tables: readonly TabulatedFunction[]
 }
 
 // What breathing gas meets in cylinders, from a cold night to a hot fill. Rows outside go by the full equation.
@@ -17,8 +18,22 @@ const box = {
   temperature: [243.15 as Temperature, 338.15 as Temperature],
 } as const satisfies Omit<TabulateOptions, 'tolerance'>
 
-// Viscosity and conductivity are known to 300 bar. Cells that reach beyond, if only by a rounded last bit, would be cut out.
-const transportBox = { ...box, pressure: [box.pressure[0], 299.9e5 as AbsolutePressure] } as const
+// Viscosity and conductivity are known to 350 bar. Cells that reach beyond, if only by a rounded last bit, would be cut out.
+const transportBox = { ...box, pressure: [box.pressure[0], 349.9e5 as AbsolutePressure] } as const
+
+// The published correlation for helium has a kink there: no cubic runs through it.
+const kink = 300 as Temperature
+
+/** The boxes in which a property is smooth. */
+function smoothBoxes(property: StateProperty, mixture: Mixture): readonly Omit<TabulateOptions, 'tolerance'>[] {
+  if (!isTransport(property)) return [box]
+  if (property !== 'viscosity' || mixture.helium === 0) return [transportBox]
+  const [coldest, hottest] = transportBox.temperature
+  return [
+    { ...transportBox, temperature: [coldest, kink] },
+    { ...transportBox, temperature: [kink, hottest] },
+  ]
+}
 
 /**
  * A property made ready for many rows. The box of the table is always the same, so that a result never depends on the other rows.
@@ -39,28 +54,23 @@ export function preparedProperty(
 ): PreparedProperty {
   const exactly = propertyOf(property, mixture, options.gas)
   const isPerPressure = property === 'molarDensity'
-  if (options.tolerance === 0) return { exactly, isPerPressure, table: undefined }
+  if (options.tolerance === 0) return { exactly, isPerPressure, tables: [] }
   const tolerance = Math.max(options.tolerance, isTransport(property) ? transportTolerance : 0)
   const smooth: typeof exactly = isPerPressure ? (p, t) => exactly(p, t) / p : exactly
-  try {
-    return {
-      exactly,
-      isPerPressure,
-      table: tabulated(smooth, {
-        ...(isTransport(property) ? transportBox : box),
-        tolerance,
-        errorOf: options.errorOf,
-      }),
+  const tables = smoothBoxes(property, mixture).flatMap((smoothBox) => {
+    try {
+      return [tabulated(smooth, { ...smoothBox, tolerance, errorOf: options.errorOf })]
+    } catch (thrown) {
+      // too close to condensing for a table: every row goes by the full equation
+      if (isLitrebarError(thrown)) return []
+      throw thrown
     }
-  } catch (thrown) {
-    // too close to condensing for a table: every row goes by the full equation
-    if (isLitrebarError(thrown)) return { exactly, isPerPressure, table: undefined }
-    throw thrown
-  }
+  })
+  return { exactly, isPerPressure, tables }
 }
 
-// The published correlation for helium has a kink at 300 K; a thousandth of what transport properties are known to is enough.
-const transportTolerance = 1e-5
+// A ten-thousandth of what transport properties are known to is enough.
+const transportTolerance = 1e-6
 
 function isTransport(property: StateProperty): boolean {
   return property === 'viscosity' || property === 'thermalConductivity'
