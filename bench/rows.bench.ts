@@ -61,9 +61,24 @@ const inputs: Readonly<Record<string, () => void>> = {
   'in.parquet': () => {
     const bytes = parquetWriteBuffer({
       columnData: [
-        { name: 'p', data: Float64Array.from({ length: rows }, (_, row) => pressureOf(row)), type: 'DOUBLE' },
-        { name: 'T', data: Float64Array.from({ length: rows }, (_, row) => temperatureOf(row)), type: 'DOUBLE' },
-        { name: 'gas', data: Array.from({ length: rows }, (_, row) => gases[row % 3] ?? ''), type: 'STRING' },
+        {
+          name: 'p',
+          data: Float64Array.from({ length: rows }, (_, row) => pressureOf(row)),
+          type: 'DOUBLE',
+          nullable: false,
+        },
+        {
+          name: 'T',
+          data: Float64Array.from({ length: rows }, (_, row) => temperatureOf(row)),
+          type: 'DOUBLE',
+          nullable: false,
+        },
+        {
+          name: 'gas',
+          data: Array.from({ length: rows }, (_, row) => gases[row % 3] ?? ''),
+          type: 'STRING',
+          nullable: false,
+        },
       ],
       rowGroupSize: batch,
     })

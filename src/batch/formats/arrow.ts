@@ -1,4 +1,4 @@
-import type { RecordBatch, Schema, Vector } from 'apache-arrow'
+import type { RecordBatch, Schema, Utf8, Vector } from 'apache-arrow'
 import { DictionaryColumn } from '../rows/dictionary-column.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { type BlockColumn, type ResultBlock, type RowBlock, textsOf } from '../rows/row-block.ts'
@@ -147,7 +147,7 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     const { length } = indices
     const type = new arrow.Dictionary(new arrow.Utf8(), new arrow.Int32(), place)
     const { bytes, offsets } = joinedTexts(words)
-    const dictionary = utf8Vector(bytes, offsets, () => true)
+    const dictionary = utf8Vector(bytes, offsets, () => true) as Vector<Utf8>
     const nulls = indices.some((index) => index < 0) ? nullsOf(length, (row) => (indices[row] as number) >= 0) : {}
     return arrow.makeVector(arrow.makeData({ type, dictionary, data: indices, length, nullCount: 0, ...nulls }))
   }

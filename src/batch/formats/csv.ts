@@ -2,8 +2,8 @@ import Papa from 'papaparse'
 import { LitrebarError, rowCodes } from '../../errors/index.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { fieldOf, type RowBlock } from '../rows/row-block.ts'
-import { FieldScanner, type ScannedFields, withoutReturn } from './field-scanner.ts'
-import { textPieces } from './lines.ts'
+import { FieldScanner, type ScannedFields } from './field-scanner.ts'
+import { textPieces, withoutReturn } from './lines.ts'
 import {
   headingOf,
   type ReadBlock,

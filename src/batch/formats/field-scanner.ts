@@ -1,3 +1,5 @@
+import { doubled, withoutReturn } from './lines.ts'
+
 /** Where lines and their fields stand in a piece of text. Valid until the next piece is scanned. */
 export interface ScannedFields {
   readonly starts: Int32Array
@@ -11,7 +13,6 @@ export interface ScannedFields {
 }
 
 const lineFeed = 10
-const carriageReturn = 13
 const startRows = 1 << 15
 
 /** Finds lines and fields of text without quotes in one pass over its bytes, into memory that serves piece after piece. */
@@ -77,15 +78,4 @@ export class FieldScanner {
     this.#fieldStarts = this.#fieldStarts.map(doubled)
     this.#fieldEnds = this.#fieldEnds.map(doubled)
   }
-}
-
-function doubled(column: Int32Array): Int32Array<ArrayBuffer> {
-  const larger = new Int32Array(2 * column.length)
-  larger.set(column)
-  return larger
-}
-
-/** The end of a line without the carriage return before it. */
-export function withoutReturn(bytes: Buffer, start: number, end: number): number {
-  return end > start && bytes[end - 1] === carriageReturn ? end - 1 : end
 }

@@ -67,14 +67,33 @@ function endOfRecords(bytes: Buffer): number {
 
 /** The lines of a piece: where each starts and ends in its bytes, without line feed and carriage return. */
 export function linesOf(bytes: Buffer, from: number): { readonly starts: Int32Array; readonly ends: Int32Array } {
-  const starts: number[] = []
-  const ends: number[] = []
-  for (let start = from; start < bytes.length; ) {
+  let starts = new Int32Array(startLines)
+  let ends = new Int32Array(startLines)
+  let count = 0
+  for (let start = from; start < bytes.length; count++) {
+    if (count === starts.length) {
+      starts = doubled(starts)
+      ends = doubled(ends)
+    }
     const found = bytes.indexOf(lineFeed, start)
     const end = found < 0 ? bytes.length : found
-    starts.push(start)
-    ends.push(end > start && bytes[end - 1] === carriageReturn ? end - 1 : end)
+    starts[count] = start
+    ends[count] = withoutReturn(bytes, start, end)
     start = end + 1
   }
-  return { starts: Int32Array.from(starts), ends: Int32Array.from(ends) }
+  return { starts: starts.subarray(0, count), ends: ends.subarray(0, count) }
+}
+
+const startLines = 1 << 15
+
+/** A column of twice the length that begins as the given one. */
+export function doubled(column: Int32Array): Int32Array<ArrayBuffer> {
+  const larger = new Int32Array(2 * column.length)
+  larger.set(column)
+  return larger
+}
+
+/** The end of a line without the carriage return before it. */
+export function withoutReturn(bytes: Buffer, start: number, end: number): number {
+  return end > start && bytes[end - 1] === carriageReturn ? end - 1 : end
 }

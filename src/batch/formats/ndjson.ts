@@ -1,5 +1,7 @@
 import { rowCodes } from '../../errors/index.ts'
-import { fieldOf } from '../rows/row-block.ts'
+import { FieldColumn } from '../rows/field-column.ts'
+import { fieldOf, type RowBlock } from '../rows/row-block.ts'
+import { type JsonFields, JsonScanner } from './json-scanner.ts'
 import { linesOf, textPieces } from './lines.ts'
 import {
   headingOf,
@@ -24,28 +26,52 @@ export async function* ndjsonBlocks(
   options: { readonly columns: readonly string[]; readonly from?: ReadFrom },
 ): AsyncGenerator<ReadBlock> {
   const { from = { position: 0, row: 0 }, columns } = options
+  const scanner = new JsonScanner(columns)
   let row = from.row
   for await (const { bytes: piece, next } of textPieces(bytes, { from: from.position, isQuoted: false })) {
     const lines = linesOf(piece, 0)
-    const texts = piece.toString('utf8').split('\n')
     const count = lines.starts.length
+    const flat = scanner.scan(piece, lines)
     const faults = new Map<number, string>()
-    const lists = columns.map(() => new Array<string | number>(count).fill(''))
-    for (let index = 0; index < count; index++) {
-      const given = objectOf(texts[index] as string)
-      if (given === undefined) {
-        faults.set(index, 'the line is no JSON object')
-        continue
-      }
-      for (let place = 0; place < columns.length; place++) {
-        const name = columns[place] as string
-        ;(lists[place] as (string | number)[])[index] = Object.hasOwn(given, name) ? fieldFrom(given[name]) : ''
-      }
-    }
-    const named = Object.fromEntries(columns.map((name, place) => [name, lists[place] as (string | number)[]]))
+    const named = flat === undefined ? parsedColumns(columns, piece, lines, faults) : fieldColumns(columns, piece, flat)
     yield { from: row, count, columns: named, faults, lines: { form: 'json', bytes: piece, ...lines }, next }
     row += count
   }
+}
+
+function fieldColumns(
+  columns: readonly string[],
+  piece: Buffer,
+  { fieldStarts, fieldEnds }: JsonFields,
+): RowBlock['columns'] {
+  return Object.fromEntries(
+    columns.map((name, place) => [
+      name,
+      new FieldColumn(piece, fieldStarts[place] as Int32Array, fieldEnds[place] as Int32Array),
+    ]),
+  )
+}
+
+/** For pieces with nested values, escapes or lines that are no objects. */
+function parsedColumns(
+  columns: readonly string[],
+  piece: Buffer,
+  { starts, ends }: { readonly starts: Int32Array; readonly ends: Int32Array },
+  faults: Map<number, string>,
+): RowBlock['columns'] {
+  const lists = columns.map(() => new Array<string | number>(starts.length).fill(''))
+  for (let index = 0; index < starts.length; index++) {
+    const given = objectOf(piece.toString('utf8', starts[index], ends[index]))
+    if (given === undefined) {
+      faults.set(index, 'the line is no JSON object')
+      continue
+    }
+    for (let place = 0; place < columns.length; place++) {
+      const name = columns[place] as string
+      ;(lists[place] as (string | number)[])[index] = Object.hasOwn(given, name) ? fieldFrom(given[name]) : ''
+    }
+  }
+  return Object.fromEntries(columns.map((name, place) => [name, lists[place] as (string | number)[]]))
 }
 
 function fieldFrom(value: unknown): string | number {

@@ -1,4 +1,4 @@
-import { type BlockColumn, type RowBlock, textsOf } from '../rows/row-block.ts'
+import { type BlockColumn, textsOf } from '../rows/row-block.ts'
 import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
 
 /**
@@ -12,9 +12,14 @@ export async function* parquetBlocks(
   path: string,
   options: { readonly from?: ReadFrom } = {},
 ): AsyncGenerator<ReadBlock> {
-  const { asyncBufferFromFile, parquetMetadataAsync, parquetRead } = await import('hyparquet')
+  const { asyncBufferFromFile, parquetMetadataAsync, parquetRead, parquetSchema } = await import('hyparquet')
   const file = await asyncBufferFromFile(path)
   const metadata = await parquetMetadataAsync(file)
+  const required = new Set(
+    parquetSchema(metadata).children.flatMap(({ element, children }) =>
+      element.repetition_type === 'REQUIRED' && children.length === 0 ? [element.name] : [],
+    ),
+  )
   let row = options.from?.row ?? 0
   const groups = metadata.row_groups.slice(options.from?.position ?? 0)
   let position = options.from?.position ?? 0
@@ -34,7 +39,7 @@ export async function* parquetBlocks(
     })
     position++
     const columns = Object.fromEntries([...parts].map(([name, list]) => [name, joined(list, count)]))
-    yield { from: row, count, columns, faults: new Map(), next: position }
+    yield { from: row, count, columns, required, faults: new Map(), next: position }
     row += count
   }
 }
@@ -44,6 +49,11 @@ function joined(
   parts: readonly { readonly start: number; readonly data: ArrayLike<unknown> }[],
   count: number,
 ): BlockColumn {
+  const [only] = parts
+  if (parts.length === 1 && only?.start === 0 && only.data.length === count) {
+    if (only.data instanceof Float64Array) return only.data
+    if (isAllText(only.data)) return only.data
+  }
   const first = firstValue(parts)
   if (typeof first === 'number' || typeof first === 'bigint') {
     const numbers = new Float64Array(count).fill(Number.NaN)
@@ -56,6 +66,11 @@ function joined(
   const texts = new Array<string>(count).fill('')
   for (const { start, data } of parts) for (let i = 0; i < data.length; i++) texts[start + i] = textOf(data[i])
   return texts
+}
+
+function isAllText(data: ArrayLike<unknown>): data is readonly string[] {
+  for (let i = 0; i < data.length; i++) if (typeof data[i] !== 'string') return false
+  return Array.isArray(data)
 }
 
 function firstValue(parts: readonly { readonly data: ArrayLike<unknown> }[]): unknown {
@@ -76,7 +91,7 @@ function textOf(value: unknown): string {
 
 /**
  * Writes rows as Parquet: the columns as read, then the results, null where the row is bad, `code` and `error`. A block becomes a row
- * group.
+ * group. Numbers stand as they are: packing them and noting their limits would take several times as long as computing them.
  *
  * @param results - names and units of the results
  * @returns the writer
@@ -92,22 +107,26 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
   }
   return {
     start: (first) => {
-      const columnData = [...sourceColumns(first), ...results.map((heading) => column(headingOf(heading), []))]
-      columnData.push(
-        { name: 'code', data: [], type: 'INT32' },
-        { name: 'error', data: [], type: 'STRING', nullable: true },
-      )
-      writer = new ParquetWriter({ writer: bytes, schema: schemaFromColumnData({ columnData }), createdBy: 'litrebar' })
+      const columnData = [...sourceColumns(first), ...results.map((heading) => numbers(headingOf(heading), undefined))]
+      columnData.push(codes([]), errors([]))
+      writer = new ParquetWriter({
+        writer: bytes,
+        schema: schemaFromColumnData({ columnData }),
+        codec: 'UNCOMPRESSED',
+        statistics: false,
+        createdBy: 'litrebar',
+      })
       return new Uint8Array(0)
     },
     block: async (rows, made) => {
       const columnData = sourceColumns(rows)
-      for (const heading of results) columnData.push(column(headingOf(heading), withNulls(made.values[heading.name])))
-      columnData.push({ name: 'code', data: Int32Array.from(made.code), type: 'INT32' })
-      const errors = new Array<string | null>(rows.count).fill(null)
-      for (const [row, text] of made.errors) errors[row] = text
-      columnData.push({ name: 'error', data: errors, type: 'STRING', nullable: true })
-      await writer?.write({ columnData, rowGroupSize: Math.max(1, rows.count) })
+      for (const heading of results) columnData.push(numbers(headingOf(heading), made.values[heading.name]))
+      columnData.push(codes(Int32Array.from(made.code)))
+      const words = new Array<string | null>(rows.count).fill(null)
+      for (const [row, text] of made.errors) words[row] = text
+      columnData.push(errors(words))
+      // one page a column: finding where pages end takes as long as writing them
+      await writer?.write({ columnData, rowGroupSize: Math.max(1, rows.count), pageSize: 0 })
       return taken()
     },
     end: async () => {
@@ -117,29 +136,41 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
   }
 }
 
+/** The columns as read. What stands in every row of the source does so here: a value that may be missing costs three times as much. */
+function sourceColumns({ columns, required }: ReadBlock): WrittenColumn[] {
+  return Object.entries(columns).map(([name, given]) => {
+    const nullable = required?.has(name) !== true
+    if (given instanceof Float64Array)
+      return nullable ? numbers(name, given) : { name, data: given, type: 'DOUBLE', nullable, encoding: 'PLAIN' }
+    const texts = textsOf(given)
+    return { name, data: nullable ? texts.map((text) => (text === '' ? null : text)) : texts, type: 'STRING', nullable }
+  })
+}
+
 interface WrittenColumn {
   readonly name: string
   readonly data: (string | number | null)[] | Float64Array | Int32Array
   readonly type: 'DOUBLE' | 'STRING' | 'INT32'
-  readonly nullable?: boolean
+  readonly nullable: boolean
+  readonly encoding?: 'PLAIN' | 'RLE_DICTIONARY' | 'DELTA_BINARY_PACKED'
 }
 
-function sourceColumns(rows: RowBlock): WrittenColumn[] {
-  return Object.entries(rows.columns).map(([name, given]) =>
-    given instanceof Float64Array
-      ? column(name, withNulls(given))
-      : { name, data: textsOf(given).map((text) => (text === '' ? null : text)), type: 'STRING', nullable: true },
-  )
+function numbers(name: string, values: Float64Array | undefined): WrittenColumn {
+  return { name, data: withNulls(values), type: 'DOUBLE', nullable: true, encoding: 'PLAIN' }
 }
 
-function column(name: string, data: WrittenColumn['data']): WrittenColumn {
-  return { name, data, type: 'DOUBLE', nullable: true }
+function codes(data: Int32Array | number[]): WrittenColumn {
+  return { name: 'code', data, type: 'INT32', nullable: false, encoding: 'DELTA_BINARY_PACKED' }
+}
+
+function errors(data: (string | null)[]): WrittenColumn {
+  return { name: 'error', data, type: 'STRING', nullable: true, encoding: 'RLE_DICTIONARY' }
 }
 
 /** NaN is no number in a file: null says that nothing is there. */
 function withNulls(values: Float64Array | undefined): WrittenColumn['data'] {
   if (values === undefined) return []
-  return values.some((value) => Number.isNaN(value))
-    ? Array.from(values, (value) => (Number.isNaN(value) ? null : value))
-    : values
+  for (let row = 0; row < values.length; row++)
+    if (Number.isNaN(values[row])) return Array.from(values, (value) => (Number.isNaN(value) ? null : value))
+  return values
 }

@@ -6,6 +6,8 @@ export interface ReadBlock extends RowBlock {
   readonly next: number
   /** The rows as they stand in a file of text, for a writer of the same form: it copies a row and adds to it. */
   readonly lines?: RowLines
+  /** Columns of a file that states that a value stands in every row of them. */
+  readonly required?: ReadonlySet<string>
 }
 
 /** Rows as they stand in a file of text. */
@@ -40,7 +42,7 @@ export interface ResultHeading {
 /** Turns blocks into the bytes of a file. */
 export interface RowWriter {
   /** What stands before the first row. */
-  readonly start: (first: RowBlock) => Promise<Uint8Array> | Uint8Array
+  readonly start: (first: ReadBlock) => Promise<Uint8Array> | Uint8Array
   readonly block: (rows: ReadBlock, results: ResultBlock) => Promise<Uint8Array> | Uint8Array
   /** What stands after the last row. */
   readonly end: () => Promise<Uint8Array> | Uint8Array

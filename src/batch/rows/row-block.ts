@@ -33,7 +33,8 @@ export function fieldOf(column: BlockColumn, row: number): string | number {
 }
 
 /** The fields of a column as texts, an empty one where nothing stands. */
-export function textsOf(column: BlockColumn): readonly string[] {
+export function textsOf(column: BlockColumn): string[] {
+  if (Array.isArray(column) && column.every((field) => typeof field === 'string')) return column
   return Array.from({ length: column.length }, (_, row) => {
     const field = fieldOf(column, row)
     if (typeof field === 'string') return field
