@@ -55,13 +55,13 @@ export function requireWord<Word extends string | boolean>(
  */
 export function nearestOf(word: string, known: readonly string[]): string | undefined {
   let best: string | undefined
-  let least = 0.34 // a third
+  let least = Number.POSITIVE_INFINITY
   for (const name of known) {
-    const share = Math.max(surplus(word, name), surplus(name, word)) / Math.max(3, name.length)
-    if (share < least) {
-      least = share
-      best = name
-    }
+    const apart = surplus(word, name) + surplus(name, word)
+    // more than a third of a word is another word
+    if (apart >= least || Math.max(surplus(word, name), surplus(name, word)) > Math.max(3, name.length) / 3) continue
+    least = apart
+    best = name
   }
   return best
 }

@@ -60,3 +60,7 @@ test('a swap, a missing and a doubled letter are one step each', () => {
   expect(nearestOf('volume', ['pressure', 'temperature'])).toBeUndefined()
   expect(nearestOf('x'.repeat(1e6), ['pressure'])).toBeUndefined()
 })
+
+test('a shorter name with fewer letters apart is nearer than a longer one with more', () => {
+  expect(nearestOf('baar', ['mbar', 'bar', 'Pa'])).toBe('bar')
+})
