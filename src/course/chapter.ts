@@ -3,6 +3,7 @@ import type { CardSymbol } from './card.ts'
 import type { Chart } from './chart-kinds.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import type { Expression } from './expression.ts'
+import type { HeatMapRecipe, LinesRecipe, SolutionRecipe, TableRecipe } from './recipe.ts'
 import type { Table } from './table.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
@@ -30,7 +31,10 @@ export type Inline =
 /** Running text: plain, or in pieces. */
 export type Text = string | readonly Inline[]
 
-/** One part of a section. Cautions and sources go to the margin, beside what they belong to. */
+/**
+ * One part of a section. Cautions and sources go to the margin, beside what they belong to.
+ * A recipe tells a live page how to make the block again from other numbers.
+ */
 export type Block =
   | { readonly kind: 'answer'; readonly text: Text }
   | { readonly kind: 'paragraph'; readonly text: Text }
@@ -38,9 +42,9 @@ export type Block =
   | { readonly kind: 'list'; readonly ordered: boolean; readonly items: readonly (readonly Block[])[] }
   | { readonly kind: 'quote'; readonly blocks: readonly Block[] }
   | { readonly kind: 'code'; readonly text: string }
-  | { readonly kind: 'chart'; readonly chart: Chart }
-  | { readonly kind: 'table'; readonly table: Table }
-  | { readonly kind: 'solution'; readonly solution: WorkedSolution }
+  | { readonly kind: 'chart'; readonly chart: Chart; readonly recipe?: LinesRecipe | HeatMapRecipe }
+  | { readonly kind: 'table'; readonly table: Table; readonly recipe?: TableRecipe }
+  | { readonly kind: 'solution'; readonly solution: WorkedSolution; readonly recipe?: SolutionRecipe }
   | { readonly kind: 'cautions'; readonly cautions: readonly CautionName[] }
   | { readonly kind: 'sources'; readonly sources: readonly (SourceName | CitedSource)[] }
   | { readonly kind: 'footnotes'; readonly notes: readonly { readonly number: number; readonly text: Text }[] }

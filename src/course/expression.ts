@@ -65,6 +65,19 @@ export function fold<Result>(expression: Expression, algebra: Algebra<Result>): 
   )
 }
 
+/**
+ * The symbols of an expression.
+ *
+ * @param expression - the formula
+ * @returns names, each once, in the order in which they stand
+ */
+export function symbolsIn(expression: Expression): string[] {
+  if (typeof expression === 'number') return []
+  if (typeof expression === 'string') return [expression]
+  const parts = (expression[0] === 'call' ? expression.slice(2) : expression.slice(1)) as readonly Expression[]
+  return [...new Set(parts.flatMap(symbolsIn))]
+}
+
 /** The functions behind the `call` leaves of a formula, on numbers in SI. */
 export type Calls = Readonly<Record<string, (...parts: readonly number[]) => number>>
 

@@ -1,5 +1,6 @@
 /**
  * Every fixed text that a reader of a page sees, by id. A page in another language overlays the table with its own.
+ * `{name}` stands for what is filled in.
  */
 export const pageTexts = {
   caution: 'Caution.',
@@ -14,12 +15,30 @@ export const pageTexts = {
   footnotes: 'Notes',
   backToText: 'back to the text',
   line: 'Line',
+  from: 'from',
+  to: 'to',
+  pointsShown: '{shown} of {all} points, evenly spread.',
+  metricUnits: '{title} (metric units)',
+  usUnits: '{title} (US units)',
+  tableRounding:
+    'Computed in the first unit of each pair; every cell is rounded once, from the unrounded value: {rules}.',
   contents: 'Contents',
   formulas: 'Formulas',
   chapter: 'Chapter',
   previous: 'Previous:',
   next: 'Next:',
   usedIn: 'in',
+  liveLegend: 'Change the numbers',
+  liveField: '{meaning}, {unit}',
+  liveSlider: '{meaning}, slider',
+  liveReset: 'The printed numbers again',
+  liveChanged: 'Numbers changed by the reader. Text and titles speak of the printed ones.',
+  liveAnswer: '{meaning}: {answer}.',
+  liveUnread: '{meaning}: “{text}” cannot be read. Write a number, such as {example}.',
+  liveOutside: '{meaning}: {value} is not accepted; the limits are {limits}.',
+  liveNoAnswer: 'The formula has no answer for these numbers.',
+  liveKept: 'The working below is the last one that came out.',
+  liveBeyond: '{meaning} lies outside {low} to {high}, the range that this formula is checked over.',
 } as const
 
 /** The fixed texts of a page, each under its id. */

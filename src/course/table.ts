@@ -3,7 +3,6 @@ import { type CautionId, cautionOf } from '../references/index.ts'
 import {
   type Dimension,
   type NumberStyle,
-  type Rounded,
   type RoundingRule,
   roundNumber,
   type Unit,
@@ -11,6 +10,9 @@ import {
 } from '../units/index.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { escapedMarkdown } from './escape.ts'
+import { filled } from './filled.ts'
+import { pageTexts } from './page-text.table.ts'
+import { type RoundingWords, ruleText } from './rounding-text.table.ts'
 
 /** One column of a table: what stands in its head. */
 export interface TableColumn {
@@ -58,6 +60,7 @@ export interface DualUnitTable extends Table {
  *
  * @param options - caption; the argument with its round values in its primary unit; the computed columns; further notes
  * @param style - decimal sign and grouping of the cells
+ * @param words - the words of the note on rounding; English unless given
  * @returns the table, with its rounding rules as notes and the unrounded numbers
  * @throws LitrebarError `input` if a column's units are of different dimensions; `range` if a value is not finite
  */
@@ -69,6 +72,7 @@ export function dualUnitTable(
     readonly notes?: readonly string[]
   },
   style: NumberStyle = {},
+  words: TableWords = { note: pageTexts.tableRounding },
 ): DualUnitTable {
   const { argument, columns } = options
   const all: readonly DualColumn[] = [argument, ...columns]
@@ -90,7 +94,7 @@ export function dualUnitTable(
       { heading, unit: second.unit.symbol, align: 'number' as const },
     ]),
     rows: cells.map((row) => row.map((cell) => withNumberStyle(cell.text, style))),
-    notes: [...ruleNotes(all, cells[0] ?? []), ...(options.notes ?? [])],
+    notes: [ruleNote(all, words), ...(options.notes ?? [])],
     exact,
   }
 }
@@ -99,19 +103,21 @@ function inUnitOf(si: number, unit: Unit): number {
   return (si - (unit.offset ?? 0)) / unit.factor
 }
 
-function ruleNotes(columns: readonly DualColumn[], first: readonly Rounded[]): string[] {
+/** The words of the note on rounding below a table. */
+export interface TableWords {
+  /** The sentence, with `{rules}` for the rules. */
+  readonly note: string
+  readonly roundings?: RoundingWords
+}
+
+function ruleNote(columns: readonly DualColumn[], { note, roundings }: TableWords): string {
   const rules = new Map<string, string[]>()
-  columns.forEach(({ primary, second }, index) => {
-    ;[primary, second].forEach(({ unit }, at) => {
-      const rule = first[2 * index + at]?.rule ?? ''
-      const units = rules.get(rule) ?? []
-      if (!units.includes(unit.symbol)) rules.set(rule, [...units, unit.symbol])
-    })
-  })
-  const each = [...rules].map(([rule, units]) => `${units.join(', ')} ${rule}`)
-  return [
-    `Computed in the first unit of each pair; every cell is rounded once, from the unrounded value: ${each.join('; ')}.`,
-  ]
+  for (const { unit, rounding } of columns.flatMap(({ primary, second }) => [primary, second])) {
+    const rule = ruleText(rounding, roundings)
+    const units = rules.get(rule) ?? []
+    if (!units.includes(unit.symbol)) rules.set(rule, [...units, unit.symbol])
+  }
+  return filled(note, { rules: [...rules].map(([rule, units]) => `${units.join(', ')} ${rule}`).join('; ') })
 }
 
 function requireOneDimension({ heading, primary, second }: DualColumn): void {

@@ -12,7 +12,8 @@ import {
 } from '../units/index.ts'
 import type { Card, CardSymbol } from './card.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
-import { type Expression, evaluate, fold, type Operator } from './expression.ts'
+import { type Expression, evaluate, fold, type Operator, symbolsIn } from './expression.ts'
+import { type RoundingWords, ruleText } from './rounding-text.table.ts'
 import { type SlipId, slips } from './slip.table.ts'
 
 /** A number with its unit, as it will be shown: the text is rounded for showing, the value is not. */
@@ -92,6 +93,8 @@ export type WorkingOptions<Symbol extends string = string> = {
   readonly figures: number
   /** Whether the common errors of the card and what comes of them are shown. */
   readonly commonErrors?: boolean
+  /** The words that the rounding is said in; English unless given. */
+  readonly roundings?: RoundingWords
 } & Direction
 
 /**
@@ -132,7 +135,7 @@ function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, option
   }
   const inputs = { ...card.constants, ...knowns } as Readonly<Record<string, number>>
   const value = evaluate(expression, inputs, card.calls)
-  const named = symbolsOf(expression)
+  const named = symbolsIn(expression)
   const used = Object.keys(card.symbols).filter((name) => named.includes(name)) // in the order of the card
   const symbols = { ...card.symbols, ...card.callSymbols }
   const stated = (name: string): Unit => options.units?.[name] ?? coherentUnit((symbols[name] as CardSymbol).dimension)
@@ -152,7 +155,8 @@ function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, option
   const shownIn = (name: string, unit: Unit): Shown => shown(si[name] as number, unit, digits)
 
   const answerUnit = stated(find)
-  const { text, rule, value: rounded } = roundNumber(inUnitOf(value, answerUnit), roundingOf(options))
+  const { text, value: rounded } = roundNumber(inUnitOf(value, answerUnit), roundingOf(options))
+  const rule = ruleText(roundingOf(options), options.roundings)
   const answer: Shown = { value: rounded, text, unit: answerUnit.symbol }
   const steps: Step[] = [
     ...used.flatMap((name): Step[] => {
@@ -206,6 +210,7 @@ const optionKeys = {
   units: false,
   figures: true,
   commonErrors: false,
+  roundings: false,
   toward: false,
   ties: false,
   use: false,
@@ -222,7 +227,7 @@ function wrongAnswers(
   return (card.commonErrors ?? []).flatMap(({ slip, text, symbols: names = [], instead }): WrongAnswer[] => {
     const expression = slip === 'other-formula' ? instead?.[find] : card.forms[find]
     if (expression === undefined) return []
-    const used = symbolsOf(expression)
+    const used = symbolsIn(expression)
     if (slip !== 'other-formula' && !names.some((name) => used.includes(name))) return []
     const changed = slip === 'other-formula' ? {} : changedBy(slip, names, inputs)
     const value = valueOrNothing(expression, { ...inputs, ...changed }, card)
@@ -410,13 +415,6 @@ function reduced(
   const [operator, ...terms] = expression as readonly ['+', ...Expression[]]
   if (!['+', '-'].includes(operator) || terms.every((term) => !Array.isArray(term))) return []
   return [{ kind: 'reduce', find, operator, terms: terms.map((term) => shown(evaluate(term, si), unit, digits)) }]
-}
-
-function symbolsOf(expression: Expression): string[] {
-  if (typeof expression === 'number') return []
-  if (typeof expression === 'string') return [expression]
-  const parts = (expression[0] === 'call' ? expression.slice(2) : expression.slice(1)) as readonly Expression[]
-  return [...new Set(parts.flatMap(symbolsOf))]
 }
 
 type Call = readonly ['call', string, ...Expression[]]

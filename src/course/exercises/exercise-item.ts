@@ -2,6 +2,7 @@ import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Random, seededRandom } from '../../uncertainty/index.ts'
 import { celsius, roundNumber, type Unit, withUnit } from '../../units/index.ts'
 import type { Expression } from '../expression.ts'
+import { filled } from '../filled.ts'
 import { plainLines } from '../plain.ts'
 import { workedSolution } from '../worked-solution.ts'
 import { drawnItems } from './drawn/drawn.ts'
@@ -16,7 +17,7 @@ import type {
   NumberKey,
   Statement,
 } from './exercise.ts'
-import { type ExerciseTexts, exerciseTexts, filled } from './exercise-text.table.ts'
+import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
 import { streamOf } from './fingerprint.ts'
 import { shuffled } from './shuffled.ts'
 

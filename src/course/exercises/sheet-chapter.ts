@@ -1,10 +1,11 @@
 import { requireKeys, requireWord } from '../../errors/index.ts'
 import { roundNumber } from '../../units/index.ts'
 import type { Block, Chapter } from '../chapter.ts'
+import { filled } from '../filled.ts'
 import { quantityText } from '../quantity-text.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
-import { type ExerciseTexts, exerciseTexts, filled } from './exercise-text.table.ts'
+import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
 
 /** How a sheet is laid out. */
 export interface SheetStyle {

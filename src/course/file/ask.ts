@@ -1,11 +1,11 @@
-import { roundNumber, type Unit } from '../../units/index.ts'
+import type { Unit } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
-import { type Expression, evaluate } from '../expression.ts'
-import { type WorkedSolution, workedSolution } from '../worked-solution.ts'
+import { symbolsIn } from '../expression.ts'
+import { type Ask, numberOfAsk } from '../recipe.ts'
+import { dimensionOfText, readShowing, readStated, type Showing, type Stated } from '../stated.ts'
+import { systems } from '../systems.table.ts'
 import type { Entry } from './entries.ts'
 import { type Problems, unknownWord } from './problem.ts'
-import { dimensionOfText, readShowing, readStated, type Showing, type Stated } from './stated.ts'
-import { type SystemName, systems } from './systems.table.ts'
 
 /** A number that a chapter has given a name to. */
 export interface Named {
@@ -25,14 +25,6 @@ export interface Setting {
   /** Names whose own number could not be made out: said once, where they are given. */
   readonly unknownNumbers: Set<string>
   readonly decimal: 'point' | 'comma'
-}
-
-/** A formula with everything that it needs to be worked out. */
-export interface Ask {
-  readonly card: Card
-  readonly find: string
-  readonly stated: Readonly<Record<string, Stated>>
-  readonly showing: Showing
 }
 
 /** The names that every ask may have beside the symbols of its formula. */
@@ -85,6 +77,7 @@ export function readAsk(
     return undefined
   }
   const stated: Record<string, Stated> = {}
+  const written: Record<string, string> = {}
   let sound = true
   for (const [name, entry] of fields) {
     if ((askNames as readonly string[]).includes(name) || besides.includes(name)) continue
@@ -99,7 +92,10 @@ export function readAsk(
     }
     const read = readNumber(entry, symbol, setting)
     if (read === undefined) sound = false
-    else stated[name] = read
+    else {
+      stated[name] = read
+      written[name] = entry.text ?? ''
+    }
   }
   for (const name of symbolsIn(expression)) {
     if (stated[name] !== undefined || card.constants?.[name] !== undefined || open.includes(name) || fields.has(name))
@@ -113,7 +109,7 @@ export function readAsk(
   const show = fields.get('show')
   const { dimension } = card.symbols[find] as CardSymbol
   const showing = problems.attempt(show?.line ?? line, () => readShowing(show?.text, dimension, usualUnit(dimension)))
-  return sound && showing !== undefined ? { card, find, stated, showing } : undefined
+  return sound && showing !== undefined ? { card, find, stated, written, showing } : undefined
 }
 
 function usualUnit(dimension: CardSymbol['dimension']): Unit | undefined {
@@ -163,60 +159,6 @@ function phrase({ dimension, datum }: Pick<CardSymbol, 'dimension' | 'datum'>): 
     : datum === 'gauge'
       ? 'a gauge pressure'
       : 'an absolute pressure'
-}
-
-/** The symbols of an expression, each once. */
-export function symbolsIn(expression: Expression): string[] {
-  if (typeof expression === 'number') return []
-  if (typeof expression === 'string') return [expression]
-  const parts = (expression[0] === 'call' ? expression.slice(2) : expression.slice(1)) as readonly Expression[]
-  return [...new Set(parts.flatMap(symbolsIn))]
-}
-
-/** The number that an ask comes to, in SI. */
-export function numberOfAsk({ card, find, stated }: Ask, changes: Readonly<Record<string, number>> = {}): number {
-  const knowns = Object.fromEntries(Object.entries(stated).map(([name, { value }]) => [name, value]))
-  return evaluate(
-    card.forms[find] as Expression,
-    { ...card.constants, ...knowns, ...changes } as Record<string, number>,
-    card.calls,
-  )
-}
-
-/** The number of an ask as it is shown, rounded once. */
-export function shownText(value: number, { unit, rounding }: Showing): string {
-  return roundNumber((value - (unit.offset ?? 0)) / unit.factor, rounding).text
-}
-
-/**
- * The worked solution of an ask, in the units it was stated in or in those of a system.
- *
- * @param ask - formula, numbers, what to find
- * @param system - the system to show everything in; as stated without it
- * @param commonErrors - whether the common errors are shown
- * @returns the solution
- */
-export function solutionOfAsk(ask: Ask, system?: SystemName, commonErrors = false): WorkedSolution {
-  const { card, find, stated, showing } = ask
-  const inSystem: Partial<Record<string, Unit>> = system === undefined ? {} : systems[system]
-  const symbols = Object.entries(card.symbols)
-  const units = Object.fromEntries(
-    symbols.flatMap(([name, { dimension }]): [string, Unit][] => {
-      const own = name === find ? showing.unit : stated[name]?.unit
-      // work per volume and the like keep the unit they are spoken of in
-      const unit = own?.quantity === dimension || own === undefined ? (inSystem[dimension] ?? own) : own
-      return unit === undefined ? [] : [[name, unit]]
-    }),
-  )
-  const { toward, use } = showing.rounding
-  return workedSolution(card, Object.fromEntries(Object.entries(stated).map(([name, { value }]) => [name, value])), {
-    find,
-    units,
-    figures: showing.figures,
-    commonErrors,
-    ...(toward !== undefined && { toward }),
-    ...(use !== undefined && { use }),
-  } as Parameters<typeof workedSolution>[2])
 }
 
 /** Reads a number that a chapter gives a name to: stated outright, or asked for. */

@@ -1,15 +1,26 @@
 import type { Unit } from '../../units/index.ts'
 import type { CardSymbol } from '../card.ts'
+import { allCards } from '../cards/all-cards.ts'
 import type { Block } from '../chapter.ts'
 import type { CautionName, CitedSource, SourceName } from '../cited.ts'
-import { dualUnitTable, type Table } from '../table.ts'
-import { type Ask, numberOfAsk, readAsk, solutionOfAsk } from './ask.ts'
+import {
+  type Ask,
+  capitalised,
+  isStatedInUs,
+  isUs,
+  type Run,
+  type SolutionRecipe,
+  solutionFrom,
+  type TableRecipe,
+  tableFrom,
+} from '../recipe.ts'
+import { readShowing, type Showing } from '../stated.ts'
+import { systems } from '../systems.table.ts'
+import { readAsk } from './ask.ts'
 import { chartBlock } from './chart-block.ts'
 import { type Entry, fieldsOf, itemsOf, textOf } from './entries.ts'
 import { unknownWord } from './problem.ts'
-import { type BlockSetting, type Run, readRun } from './run.ts'
-import { readShowing, type Showing } from './stated.ts'
-import { systems } from './systems.table.ts'
+import { type BlockSetting, readRun } from './run.ts'
 
 type BlockReader = (entry: Entry, setting: BlockSetting) => readonly Block[]
 
@@ -49,7 +60,7 @@ function sourcesIn(entry: Entry, { problems, knownSources }: BlockSetting): (Sou
   })
 }
 
-const workingNames = ['title', 'units', 'mistakes'] as const
+const workingNames = ['title', 'units', 'mistakes', 'live'] as const
 
 /** A worked solution; with `units: both` the same again in the other system. */
 function workingBlocks(entry: Entry, setting: BlockSetting): readonly Block[] {
@@ -68,32 +79,44 @@ function workingBlocks(entry: Entry, setting: BlockSetting): readonly Block[] {
     problems.add(mistakes.line, '"mistakes" is yes or no.')
   if (ask === undefined) return []
   const title = textOf(fields, 'title', entry.line, problems, false)
-  const made = problems.attempt(entry.line, () => {
-    const first = solutionOfAsk(
-      ask,
-      word === 'both' || word === undefined ? undefined : (word as 'us'),
-      mistakes?.text === 'yes',
-    )
-    if (word !== 'both') return [first]
-    const other = isStatedInUs(ask) ? 'metric' : 'us'
-    return [first, solutionOfAsk(ask, other)]
-  })
-  return (made ?? []).map((solution, index) => ({
-    kind: 'solution',
-    solution: {
-      ...solution,
-      title:
-        index === 0
-          ? (title ?? solution.title)
-          : `${title ?? solution.title} (${isStatedInUs(ask) ? 'metric' : 'US'} units)`,
-    },
-  }))
+  const live = readLive(fields.get('live'), ask, setting)
+  const shared = { kind: 'solution' as const, asks: [ask] as const, ...(title !== undefined && { title }), live }
+  const commonErrors = mistakes?.text === 'yes'
+  const recipes: readonly SolutionRecipe[] =
+    word === 'both'
+      ? [{ ...shared, commonErrors }, otherSystem({ ...shared, commonErrors: false })]
+      : [{ ...shared, commonErrors, ...(word !== undefined && { system: word as 'us' }) }]
+  const made = problems.attempt(entry.line, () =>
+    recipes.map((recipe) => ({ kind: 'solution' as const, solution: solutionFrom(recipe, setting), recipe })),
+  )
+  return made ?? []
 }
 
-function isStatedInUs({ stated }: Ask): boolean {
-  const us = new Set<string>(Object.values(systems.us).map((unit: Unit) => unit.symbol))
-  const all = Object.values(stated).map(({ unit }) => unit.symbol)
-  return all.filter((symbol) => us.has(symbol)).length > all.length / 2
+function otherSystem(recipe: SolutionRecipe): SolutionRecipe {
+  const system = isStatedInUs(recipe.asks[0]) ? 'metric' : 'us'
+  return { ...recipe, system, second: system }
+}
+
+/** Which numbers of a working a reader may change: `live: yes` for all, `live: no`, or symbols. */
+function readLive(
+  entry: Entry | undefined,
+  { card, stated }: Ask,
+  { live, problems }: BlockSetting,
+): readonly string[] {
+  const all = Object.keys(stated)
+  const asked = entry === undefined ? (live ? all : []) : namesOf(entry, all)
+  const unknown = asked.filter((name) => !all.includes(name))
+  for (const name of unknown) problems.add(entry?.line ?? 0, unknownWord('number of this working', name, all))
+  const ownCalls = card.calls !== undefined && !allCards().some(({ id }) => id === card.id)
+  if (ownCalls && entry !== undefined && asked.length > 0)
+    problems.add(entry.line, `${card.id} calls functions of your own, which a page cannot carry. Leave "live" out.`)
+  return ownCalls || unknown.length > 0 ? [] : asked
+}
+
+function namesOf(entry: Entry, all: readonly string[]): readonly string[] {
+  if (entry.text === 'yes') return all
+  if (entry.text === 'no') return []
+  return itemsOf(entry, /[,\s]+/).flatMap(({ text = '' }) => (text === '' ? [] : [text]))
 }
 
 const tableNames = ['caption', 'over', 'also', 'columns', 'notes'] as const
@@ -108,16 +131,31 @@ function tableBlocks(entry: Entry, setting: BlockSetting): readonly Block[] {
   if (columns !== undefined && rows.length === 0)
     problems.add(columns.line, '"columns" is a list: begin each column with "- heading: …".')
   const overName = [...(fields.get('over')?.fields?.keys() ?? [])].filter((name) => name !== 'also')[0]
-  const asks = rows.map((row) => columnOf(row, fields, overName, setting))
-  const first = asks[0]
+  const read = rows.map((row) => columnOf(row, fields, overName, setting))
+  const first = read[0]
   if (first === undefined || caption === undefined) return []
   const over = fields.get('over')
   const run = readRun(over, first.ask.card.symbols, entry.line, setting)
-  if (run === undefined || asks.some((ask) => ask === undefined)) return []
-  const table = problems.attempt(entry.line, () =>
-    computedTable(caption, run, over as Entry, asks as AskedColumn[], fields, setting),
-  )
-  return table === undefined ? [] : [{ kind: 'table', table }]
+  if (run === undefined || read.some((column) => column === undefined)) return []
+  const asked = read as AskedColumn[]
+  const made = problems.attempt(entry.line, () => {
+    const recipe: TableRecipe = {
+      kind: 'table',
+      caption,
+      run,
+      other: otherUnitOf(run, over?.fields?.get('also')?.text),
+      asks: asked.map(({ ask }) => ask),
+      columns: asked.map(({ heading, second }) => ({ heading, second })),
+      notes: itemsOf(fields.get('notes')).flatMap(({ text }) => (text === undefined ? [] : [text])),
+    }
+    return { kind: 'table' as const, table: tableFrom(recipe, setting), recipe }
+  })
+  return made === undefined ? [] : [made]
+}
+
+function otherUnitOf({ unit, symbol }: Run, text: string | undefined): Showing {
+  const other = (isUs(unit) ? systems.metric : systems.us) as Partial<Record<string, Unit>>
+  return readShowing(text ?? '', symbol.dimension, other[symbol.dimension] ?? unit)
 }
 
 interface AskedColumn {
@@ -149,70 +187,5 @@ function columnOf(
   const second = setting.problems.attempt(also?.line ?? row.line, () =>
     readShowing(also?.text, dimension, (systems.us as Partial<Record<string, Unit>>)[dimension] ?? ask.showing.unit),
   )
-  return second === undefined
-    ? undefined
-    : { heading: own.get('heading')?.text ?? `${meaning[0]?.toUpperCase() ?? ''}${meaning.slice(1)}`, ask, second }
-}
-
-function computedTable(
-  caption: string,
-  run: Run,
-  over: Entry,
-  columns: readonly AskedColumn[],
-  fields: ReadonlyMap<string, Entry>,
-  setting: BlockSetting,
-): Table {
-  const offset = run.unit.offset ?? 0
-  const stated = run.values.map((value) => Number(((value - offset) / run.unit.factor).toPrecision(10)))
-  const decimals = Math.max(0, ...stated.map((value) => String(value).split('.')[1]?.length ?? 0))
-  const otherText = over.fields?.get('also')
-  const other = readShowing(
-    otherText?.text ?? '',
-    run.symbol.dimension,
-    (isUs(run.unit)
-      ? (systems.metric as Partial<Record<string, Unit>>)
-      : (systems.us as Partial<Record<string, Unit>>))[run.symbol.dimension] ?? run.unit,
-  )
-  const heading = run.symbol.meaning
-  const table = dualUnitTable(
-    {
-      caption,
-      argument: {
-        heading: `${heading[0]?.toUpperCase() ?? ''}${heading.slice(1)}`,
-        values: stated,
-        primary: { unit: run.unit, rounding: { decimals: Math.min(decimals, 4) } },
-        second: { unit: other.unit, rounding: other.rounding },
-      },
-      columns: columns.map(({ heading: text, ask, second }) => ({
-        heading: text,
-        of: (value: number) => numberOfAsk(ask, { [run.name]: value }),
-        primary: { unit: ask.showing.unit, rounding: ask.showing.rounding },
-        second: { unit: second.unit, rounding: second.rounding },
-      })),
-      notes: itemsOf(fields.get('notes')).flatMap(({ text }) => (text === undefined ? [] : [text])),
-    },
-    { decimal: setting.decimal },
-  )
-  const cards = columns.map(({ ask: { card } }) => card)
-  return {
-    ...withoutTwins(table),
-    cautions: [...new Set(cards.flatMap((card) => card.cautions ?? []))],
-    sources: cards
-      .filter((card, at) => cards.findIndex((each) => each.source === card.source) === at)
-      .map((card) => (card.place === undefined ? card.source : { id: card.source, place: card.place })),
-  }
-}
-
-/** A quantity whose second unit is its first (a fraction, a work per litre) needs one column, not two. */
-function withoutTwins(table: Table): Table {
-  const keep = table.columns.map((column, at) => {
-    const before = table.columns[at - 1]
-    return !(at % 2 === 1 && before !== undefined && before.unit === column.unit)
-  })
-  const kept = <Cell>(row: readonly Cell[]): Cell[] => row.filter((_, at) => keep[at])
-  return { ...table, columns: kept(table.columns), rows: table.rows.map(kept) }
-}
-
-function isUs(unit: Unit): boolean {
-  return (Object.values(systems.us) as Unit[]).some(({ symbol }) => symbol === unit.symbol)
+  return second === undefined ? undefined : { heading: own.get('heading')?.text ?? capitalised(meaning), ask, second }
 }

@@ -1,12 +1,21 @@
 import type { Unit } from '../../units/index.ts'
-import type { Card, CardSymbol } from '../card.ts'
+import type { CardSymbol } from '../card.ts'
 import type { Block } from '../chapter.ts'
 import { chartSvg } from '../chart.ts'
-import type { Axis, Chart, LimitLine, Series } from '../chart-kinds.ts'
-import { type Ask, numberOfAsk, readAsk, readNumber } from './ask.ts'
+import type { Axis, Chart, LimitLine } from '../chart-kinds.ts'
+import {
+  type Ask,
+  capitalised,
+  chartFrom,
+  type HeatMapRecipe,
+  inUnitOf,
+  type LinesRecipe,
+  type StatedLimit,
+} from '../recipe.ts'
+import { readAsk, readNumber } from './ask.ts'
 import { type Entry, fieldsOf, requireNames, textOf } from './entries.ts'
 import { unknownWord } from './problem.ts'
-import { type BlockSetting, type Run, readRun } from './run.ts'
+import { type BlockSetting, readRun } from './run.ts'
 
 type Fields = ReadonlyMap<string, Entry>
 
@@ -21,7 +30,9 @@ const kinds: Readonly<Record<string, (fields: Fields, line: number, setting: Blo
     'pressure steps': stepsOf,
   }
 
-type ChartBody = Omit<Chart, 'id' | 'title' | 'description'> & { readonly cards?: readonly Card[] }
+type WithoutHead<Each> = Each extends unknown ? Omit<Each, 'id' | 'title' | 'description'> : never
+
+type ChartBody = WithoutHead<Chart | LinesRecipe | HeatMapRecipe>
 
 const headNames = ['kind', 'title', 'description', 'limits', 'across', 'up'] as const
 
@@ -39,17 +50,15 @@ export function chartBlock(entry: Entry, setting: BlockSetting): readonly Block[
   }
   const body = make(fields, entry.line, setting)
   if (body === undefined || title === undefined || description === undefined) return []
-  const { cards = [], ...rest } = body
-  const chart = {
-    id: setting.nextId('chart'),
-    title,
-    description,
-    ...rest,
-    cautions: [...new Set(cards.flatMap((card) => card.cautions ?? []))],
-    sources: [...new Set(cards.map((card) => card.source))],
-  } as unknown as Chart
+  const head = { id: setting.nextId('chart'), title, description }
   // drawn once here, so that what cannot be drawn is a problem of this line
-  return problems.attempt(entry.line, () => chartSvg(chart)) === undefined ? [] : [{ kind: 'chart', chart }]
+  const made = problems.attempt(entry.line, () => {
+    const recipe = 'asks' in body ? ({ ...head, ...body } as LinesRecipe | HeatMapRecipe) : undefined
+    const chart = recipe === undefined ? ({ ...head, ...body, cautions: [], sources: [] } as Chart) : chartFrom(recipe)
+    chartSvg(chart)
+    return { kind: 'chart' as const, chart, ...(recipe !== undefined && { recipe }) }
+  })
+  return made === undefined ? [] : [made]
 }
 
 function unitAxis(symbol: CardSymbol, unit: Unit, own: Entry | undefined): Axis {
@@ -57,28 +66,23 @@ function unitAxis(symbol: CardSymbol, unit: Unit, own: Entry | undefined): Axis 
   const to = own?.fields?.get('to')?.text
   const meaning = own?.fields?.get('label')?.text ?? symbol.meaning
   return {
-    label: `${meaning[0]?.toUpperCase() ?? ''}${meaning.slice(1)}`,
+    label: capitalised(meaning),
     unit: unit.symbol,
     ...(from !== undefined && { from: Number(from) }),
     ...(to !== undefined && { to: Number(to) }),
   }
 }
 
-function inUnit(value: number, unit: Unit): number {
-  return (value - (unit.offset ?? 0)) / unit.factor
-}
-
 function limitsOf(
   fields: Fields,
   symbol: Pick<CardSymbol, 'dimension' | 'datum'>,
-  unit: Unit,
   setting: BlockSetting,
-): LimitLine[] {
+): StatedLimit[] {
   return (fields.get('limits')?.list ?? []).flatMap((row) => {
     const label = textOf(row.fields ?? new Map(), 'label', row.line, setting.problems)
     const entry = row.fields?.get('value')
-    const value = entry === undefined ? undefined : readNumber(entry, symbol, setting)
-    return label === undefined || value === undefined ? [] : [{ label, value: inUnit(value.value, unit) }]
+    const stated = entry === undefined ? undefined : readNumber(entry, symbol, setting)
+    return label === undefined || stated === undefined ? [] : [{ label, stated, written: entry?.text ?? '', symbol }]
   })
 }
 
@@ -88,34 +92,27 @@ function computedLines(fields: Fields, line: number, setting: BlockSetting): Cha
   const over = [...(fields.get('over')?.fields?.keys() ?? [])][0]
   const besides = [...headNames, 'over', 'lines', 'name']
   const shared = [...fields].filter(([name]) => name !== 'lines')
-  const asks = rows.map((row) => {
+  const read = rows.map((row) => {
     const own = row.fields ?? new Map<string, Entry>()
     const kept = own.has('formula') ? shared.filter(([name]) => besides.includes(name) || name === 'show') : shared
     return readAsk(new Map([...kept, ...own]), row.line, setting, besides, over === undefined ? [] : [over])
   })
-  const first = asks[0]
+  const first = read[0]
   const run = first === undefined ? undefined : readRun(fields.get('over'), first.card.symbols, line, setting)
-  if (first === undefined || run === undefined || asks.some((ask) => ask === undefined)) return undefined
+  if (first === undefined || run === undefined || read.some((ask) => ask === undefined)) return undefined
+  const asks = read as Ask[]
   const { unit } = first.showing
-  const x = run.values.map((value) => inUnit(value, run.unit))
-  const series = setting.problems.attempt(line, () =>
-    (asks as Ask[]).map(
-      (ask, at): Series => ({
-        name: rows[at]?.fields?.get('name')?.text ?? ask.card.symbols[ask.find]?.meaning ?? '',
-        x,
-        y: run.values.map((value) => inUnit(numberOfAsk(ask, { [run.name]: value }), unit)),
-      }),
-    ),
-  )
   const symbol = first.card.symbols[first.find] as CardSymbol
-  if (series === undefined) return undefined
   return {
+    kind: 'lines',
+    run,
+    unit,
     x: unitAxis(run.symbol, run.unit, fields.get('across')),
     y: unitAxis(symbol, unit, fields.get('up')),
-    series,
-    limits: limitsOf(fields, symbol, unit, setting),
-    cards: (asks as Ask[]).map(({ card }) => card),
-  } as ChartBody
+    asks,
+    names: asks.map((ask, at) => rows[at]?.fields?.get('name')?.text ?? ask.card.symbols[ask.find]?.meaning ?? ''),
+    limits: limitsOf(fields, symbol, setting),
+  }
 }
 
 /** A map of a formula over two of its symbols. */
@@ -139,31 +136,20 @@ function heatMapOf(fields: Fields, line: number, setting: BlockSetting): ChartBo
     problems.add(over?.line ?? line, 'A heat map runs over two symbols: write both below "over".')
     return undefined
   }
-  const { unit } = ask.showing
-  const cells = problems.attempt(line, () =>
-    up.values.map((one) =>
-      across.values.map((other) => inUnit(numberOfAsk(ask, { [up.name]: one, [across.name]: other }), unit)),
-    ),
-  )
-  if (cells === undefined) return undefined
-  const symbol = ask.card.symbols[ask.find] as CardSymbol
-  const axis = (run: Run, own: Entry | undefined): Axis & { values: number[] } => ({
-    ...unitAxis(run.symbol, run.unit, own),
-    values: run.values.map((value) => inUnit(value, run.unit)),
-  })
   const contours = (fields.get('contours')?.text ?? '')
     .split(/[,\s]+/)
     .filter((text) => text !== '')
     .map(Number)
   return {
     kind: 'heat map',
-    x: axis(across, fields.get('across')),
-    y: axis(up, fields.get('up')),
-    z: { label: symbol.meaning, unit: unit.symbol },
-    cells,
+    across,
+    up,
+    x: unitAxis(across.symbol, across.unit, fields.get('across')),
+    y: unitAxis(up.symbol, up.unit, fields.get('up')),
+    z: { label: (ask.card.symbols[ask.find] as CardSymbol).meaning, unit: ask.showing.unit.symbol },
+    asks: [ask],
     contours: [...contours, ...(fields.get('contours')?.list ?? []).map(({ text }) => Number(text))],
-    cards: [ask.card],
-  } as ChartBody
+  }
 }
 
 /** An axis that the author describes. */
@@ -275,7 +261,7 @@ function barsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
 
 function barNumber(entry: Entry, setting: BlockSetting): number {
   const named = setting.names.get(entry.text ?? '')
-  return named === undefined ? numberIn(entry, setting.problems) : inUnit(named.value, named.showing.unit)
+  return named === undefined ? numberIn(entry, setting.problems) : inUnitOf(named.value, named.showing.unit)
 }
 
 function stepsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody {

@@ -2,12 +2,13 @@ import { isLitrebarError } from '../../errors/index.ts'
 import { allUnits, type Dimension, dimensions, roundNumber, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
-import { type Expression, evaluate } from '../expression.ts'
+import { type Expression, evaluate, symbolsIn } from '../expression.ts'
+import { type Ask, numberOfAsk } from '../recipe.ts'
 import { type SlipId, slips } from '../slip.table.ts'
-import { type Ask, askNames, cardNamed, type Named, numberOfAsk, readNumber, type Setting, symbolsIn } from './ask.ts'
+import { dimensionOfText, readShowing, type Stated } from '../stated.ts'
+import { askNames, cardNamed, type Named, readNumber, type Setting } from './ask.ts'
 import { type Entry, fieldsOf, readEntries, textOf } from './entries.ts'
 import { type Problem, Problems, unknownWord } from './problem.ts'
-import { dimensionOfText, readShowing, type Stated } from './stated.ts'
 
 /** A number that a text prints, held against what the library computes. */
 export interface Claim {
@@ -86,7 +87,13 @@ function readClaim(row: Entry, setting: Setting): Claim | undefined {
     problems.add(row.line, `"${says}" is no number with a unit.`)
     return undefined
   }
-  const ask: Ask = { card, find, stated, showing: readShowing(undefined, (card.symbols[find] as CardSymbol).dimension) }
+  const ask: Ask = {
+    card,
+    find,
+    stated,
+    written: {},
+    showing: readShowing(undefined, (card.symbols[find] as CardSymbol).dimension),
+  }
   try {
     return { line: row.line, text, says, ...judged(ask, printed) }
   } catch (error) {

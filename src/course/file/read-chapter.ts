@@ -9,15 +9,17 @@ import { type Caution, cautions, type Source, sources } from '../../references/i
 import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { Block, Chapter, Inline, Section } from '../chapter.ts'
+import { pageTexts } from '../page-text.table.ts'
+import { type Ask, type Recipe, shownText } from '../recipe.ts'
+import { readShowing } from '../stated.ts'
 import { requireAddress } from '../written-chapter.ts'
-import { cardNamed, type Named, readNamed, shownText } from './ask.ts'
+import { cardNamed, type Named, readNamed } from './ask.ts'
 import { blockReaders } from './blocks.ts'
 import { type Claim, readClaims } from './claims.ts'
 import { type Entry, fieldsOf, readEntries, requireNames, textOf } from './entries.ts'
 import { readFormula } from './formula-text.ts'
 import { type Problem, Problems, unknownWord } from './problem.ts'
 import type { BlockSetting } from './run.ts'
-import { readShowing } from './stated.ts'
 
 /** What a reader of chapters may be told. */
 export interface ChapterFileOptions {
@@ -27,6 +29,8 @@ export interface ChapterFileOptions {
   readonly cards?: readonly Card[]
   /** The data address of a picture, or undefined where there is none. Without it pictures keep their addresses. */
   readonly image?: (address: string) => string | undefined
+  /** Whether readers may change the numbers of workings, where neither the head of the file nor the working says so itself. */
+  readonly live?: boolean
 }
 
 /** A chapter read from a file. */
@@ -59,7 +63,7 @@ export function readChapter(text: string, options: ChapterFileOptions): ChapterF
   return new Reader(tree, parts, problems, options).read()
 }
 
-const headNames = ['language', 'decimal', 'sources', 'cautions'] as const
+const headNames = ['language', 'decimal', 'live', 'sources', 'cautions'] as const
 
 /** The lines between two rows of three hyphens at the start of a file. */
 function headOf(
@@ -109,6 +113,9 @@ class Reader {
     const decimal = fields.get('decimal')
     if (decimal !== undefined && decimal.text !== 'point' && decimal.text !== 'comma')
       problems.add(decimal.line, '"decimal" is point or comma.')
+    const live = fields.get('live')
+    if (live !== undefined && live.text !== 'yes' && live.text !== 'no')
+      problems.add(live.line, '"live" is yes or no. Name single numbers in the block of a working.')
     this.#language = fields.get('language')?.text ?? 'en'
     this.#own = ownOf(fields, problems)
     const ids = new Map<string, number>()
@@ -125,6 +132,8 @@ class Reader {
         ids.set(kind, (ids.get(kind) ?? 0) + 1)
         return `${kind}-${String(ids.get(kind))}`
       },
+      texts: pageTexts,
+      live: live === undefined ? options.live === true : live.text === 'yes',
     }
   }
 
@@ -164,7 +173,7 @@ class Reader {
         title: title?.type === 'heading' ? plainText(title.children) : '',
         lead,
         language: this.#language,
-        sections: sections satisfies Section[],
+        sections: (sections satisfies Section[]).map(withLiveRecipes),
         ...this.#own,
       },
       style: { decimal: this.#setting.decimal },
@@ -417,6 +426,25 @@ class Reader {
     this.#formulas.push(card.id)
     return [{ kind: 'formula', find: card.result, expression, symbols: { ...card.symbols, ...card.callSymbols } }]
   }
+}
+
+/** Only where a working is live do its neighbours need their recipes, and those need no functions. */
+function withLiveRecipes(section: Section): Section {
+  const isLive = section.blocks.some((block) => block.kind === 'solution' && (block.recipe?.live.length ?? 0) > 0)
+  const blocks = section.blocks.map((block): Block => {
+    if (!('recipe' in block)) return block
+    const { recipe, ...made } = block
+    return (isLive && recipe !== undefined ? { ...made, recipe: asData(recipe) } : made) as Block
+  })
+  return { ...section, blocks }
+}
+
+function asData(recipe: Recipe): Recipe {
+  const asks = recipe.asks.map((ask): Ask => {
+    const { calls: _, ...card } = ask.card
+    return { ...ask, card: { ...card, core: {} } }
+  })
+  return { ...recipe, asks } as Recipe
 }
 
 function ownOf(fields: ReadonlyMap<string, Entry>, problems: Problems): Pick<Chapter, 'ownSources' | 'ownCautions'> {

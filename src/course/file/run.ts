@@ -1,5 +1,7 @@
-import type { Unit } from '../../units/index.ts'
 import type { CardSymbol } from '../card.ts'
+import type { PageTexts } from '../page-text.table.ts'
+import type { Run } from '../recipe.ts'
+import type { RoundingWords } from '../rounding-text.table.ts'
 import { readNumber, type Setting } from './ask.ts'
 import type { Entry } from './entries.ts'
 import { unknownWord } from './problem.ts'
@@ -10,18 +12,15 @@ export interface BlockSetting extends Setting {
   readonly knownCautions: readonly string[]
   /** Ids of charts, so that each is unique in the chapter. */
   readonly nextId: (kind: string) => string
-}
-
-/** The values of `over: { d: 0 m to 30 m every 3 m }` or `over: { d: 0, 3, 6 m }`. */
-export interface Run {
-  readonly name: string
-  readonly symbol: CardSymbol
-  readonly values: readonly number[]
-  readonly unit: Unit
+  /** The words of made blocks in the language of the chapter. */
+  readonly texts: PageTexts
+  readonly roundings?: RoundingWords
+  /** What the head of the file says of changing numbers. */
+  readonly live: boolean
 }
 
 /**
- * Reads what a table or a chart runs over.
+ * Reads what a table or a chart runs over: `over: { d: 0 m to 30 m every 3 m }` or `over: { d: 0, 3, 6 m }`.
  *
  * @param entry - one symbol with its values
  * @param symbols - the symbols of the formula

@@ -1,6 +1,6 @@
 import { type CalendarMonth, nextRequalification, readStamp } from '../../../cylinder/index.ts'
 import type { Random } from '../../../uncertainty/index.ts'
-import { filled } from '../exercise-text.table.ts'
+import { filled } from '../../filled.ts'
 import { oneOf, wholeNumber } from '../shuffled.ts'
 import type { DrawnItem } from './drawn-item.ts'
 import { drawnTexts } from './drawn-text.table.ts'

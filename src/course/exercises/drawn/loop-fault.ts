@@ -1,5 +1,5 @@
 import type { Random } from '../../../uncertainty/index.ts'
-import { filled } from '../exercise-text.table.ts'
+import { filled } from '../../filled.ts'
 import { oneOf, shuffled, wholeNumber } from '../shuffled.ts'
 import type { DrawnItem } from './drawn-item.ts'
 import { drawnTexts, loopFaultTexts } from './drawn-text.table.ts'

@@ -17,7 +17,7 @@ import {
   poundPerCubicFoot,
   psi,
   type Unit,
-} from '../../units/index.ts'
+} from '../units/index.ts'
 
 /**
  * The units of the two systems that courses are taught in, by dimension. What is not named keeps the unit it was stated in.

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError } from '../errors/index.ts'
 import {
   allUnits,
   type Dimension,
@@ -11,8 +11,8 @@ import {
   type RoundingUseId,
   roundingUses,
   type Unit,
-} from '../../units/index.ts'
-import type { CardSymbol } from '../card.ts'
+} from '../units/index.ts'
+import type { CardSymbol } from './card.ts'
 
 /** A quantity as an author states it: the number in SI and the unit it was written in. */
 export interface Stated {
