@@ -8,6 +8,7 @@ import { dirname, join, relative } from 'node:path'
 import { build, transform } from 'esbuild'
 import { rollup } from 'rollup'
 import { dts } from 'rollup-plugin-dts'
+import { liveScriptDefinitions } from './live-script.mjs'
 
 const work = '.cache/build'
 const { dependencies = {}, peerDependencies = {}, exports } = JSON.parse(readFileSync('package.json', 'utf8'))
@@ -26,12 +27,16 @@ const moduleOf = (name) => (name === 'index' ? 'index' : isRoom.has(name) ? `${n
 const fileOf = (name) => (isRoom.has(name) ? `${name}/index` : name)
 
 async function buildModules() {
-  const sources = pathsOf('src', '.ts').map((path) => `src/${path}`)
+  // what runs in live pages is joined into one text, which litrebar/live gives
+  const sources = pathsOf('src', '.ts')
+    .filter((path) => !path.startsWith('live/page/'))
+    .map((path) => `src/${path}`)
   await build({
     entryPoints: sources,
     outdir: 'dist/modules',
     outbase: 'src',
     bundle: false,
+    define: await liveScriptDefinitions(),
     format: 'esm',
     target: 'es2022',
     logLevel: 'error',

@@ -1,6 +1,7 @@
 // The demo: makes the station's winter course, a linked set of pages, from the text files in course/, and judges its register of cylinders.
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { coursePages, readChapter, tableCsv, tableText } from 'litrebar/course'
+import { liveScript } from 'litrebar/live'
 import { registerTable } from './register.mjs'
 
 const started = performance.now()
@@ -19,7 +20,7 @@ for (const { file, line, message } of parts.flatMap(({ problems }) => problems))
 
 const out = new URL('../../out/', import.meta.url)
 mkdirSync(out, { recursive: true })
-const pages = coursePages('Gear room, winter course', parts)
+const pages = coursePages('Gear room, winter course', parts, { live: liveScript })
 for (const [name, page] of pages) writeFileSync(new URL(name, out), page)
 const register = registerTable('2026-11-25', 90)
 writeFileSync(new URL('register.csv', out), tableCsv(register))

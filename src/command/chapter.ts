@@ -15,6 +15,7 @@ import { basename, dirname, extname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
 import {
+  type Chapter,
   type ChapterFile,
   chapterHtml,
   chapterLatex,
@@ -24,6 +25,7 @@ import {
   readChapter,
 } from '../course/index.ts'
 import { nearestOf } from '../errors/index.ts'
+import { liveScript } from '../live/index.ts'
 import { claimLines, sayProblems } from './claims.ts'
 import { type Console, exit, WrongUse } from './console.ts'
 
@@ -31,18 +33,24 @@ const options = {
   as: { type: 'string', default: 'html' },
   into: { type: 'string' },
   title: { type: 'string' },
+  live: { type: 'boolean', default: false },
   replace: { type: 'boolean', default: false },
   check: { type: 'boolean', default: false },
   watch: { type: 'boolean', default: false },
 } as const
 
+interface Writing {
+  readonly suffix: string
+  readonly write: (chapter: Chapter, style: ChapterFile['style']) => string
+}
+
 const writers = {
-  html: { suffix: '.html', write: chapterHtml },
+  html: { suffix: '.html', write: (chapter, style) => chapterHtml(chapter, { ...style, live: liveScript }) },
   pdf: { suffix: '.pdf', write: chapterHtml },
   markdown: { suffix: '.markdown', write: chapterMarkdown },
   latex: { suffix: '.tex', write: chapterLatex },
   text: { suffix: '.txt', write: chapterText },
-} as const
+} as const satisfies Readonly<Record<string, Writing>>
 
 type Format = keyof typeof writers
 
@@ -50,6 +58,7 @@ interface Job {
   readonly format: Format
   readonly into: string | undefined
   readonly title: string | undefined
+  readonly live: boolean
   readonly replace: boolean
   readonly check: boolean
 }
@@ -68,6 +77,7 @@ export async function chapterCommand(args: readonly string[], console: Console):
     format: values.as as Format,
     into: values.into,
     title: values.title,
+    live: values.live,
     replace: values.replace,
     check: values.check,
   }
@@ -104,7 +114,11 @@ function made(path: string, job: Job, console: Console): number {
     return {
       name: basename(name, extname(name)),
       file,
-      ...readChapter(readFileSync(file, 'utf8'), { file, image: (address) => pictureAt(join(folder, address)) }),
+      ...readChapter(readFileSync(file, 'utf8'), {
+        file,
+        live: job.live,
+        image: (address) => pictureAt(join(folder, address)),
+      }),
     }
   })
   const problems = parts.flatMap((part) => part.problems)
@@ -118,7 +132,9 @@ function made(path: string, job: Job, console: Console): number {
   const differs = claims.some((part) => part.claims.some(({ verdict }) => verdict === 'differs'))
   if (!job.check) {
     const files =
-      isCourse && job.format === 'html' ? coursePages(job.title ?? basename(path), parts) : pagesOf(parts, job.format)
+      isCourse && job.format === 'html'
+        ? coursePages(job.title ?? basename(path), parts, { live: liveScript })
+        : pagesOf(parts, job.format)
     const target = job.into ?? folder
     const taken = [...files.keys()].filter((name) => existsSync(join(target, name)))
     if (taken.length > 0 && !job.replace) {

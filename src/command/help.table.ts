@@ -15,6 +15,7 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | '
       ['--as html|pdf|markdown|latex|text', 'what to make; html unless given. pdf needs a browser'],
       ['--into FOLDER', 'where to write; beside the chapter unless given'],
       ['--title TEXT', 'title of a course made of a folder'],
+      ['--live', 'let readers change the numbers of every working, not only where the chapter says so'],
       ['--replace', 'write over files that are there'],
       ['--check', 'only look for problems and judge the claims; writes nothing'],
       ['--watch', 'make the pages again whenever a chapter is saved'],

@@ -1,15 +1,14 @@
 import { requireKeys } from '../errors/index.ts'
-import { cautionOf } from '../references/index.ts'
-import type { Chapter } from './chapter.ts'
+import type { Block, Chapter } from './chapter.ts'
 import { chapterStyle, chapterStyleHash } from './chapter-style.ts'
 import { chartSvg } from './chart.ts'
-import { chartTable } from './chart-table.ts'
 import { escaped } from './escape.ts'
-import { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
+import { type LiveScript, liveDataText, liveSectionsOf, requireScript } from './live-data.ts'
+import { mathElement, mathmlNotation } from './mathml.ts'
 import { equationOf } from './notation.ts'
 import { plainNotation } from './plain.ts'
-import { headGroups, type Table } from './table.ts'
-import type { WorkedSolution } from './worked-solution.ts'
+import { chartDataHtml, solutionHtml, tableHtml } from './result-html.ts'
+import { valueText } from './value-text.ts'
 import {
   completedSection,
   type Page,
@@ -18,7 +17,6 @@ import {
   requireAddress,
   requireChapter,
   sourcesOf,
-  valueText,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -31,22 +29,35 @@ export interface PageLinks {
   readonly next?: { readonly address: string; readonly title: string }
 }
 
+/** How a page is written, and the script that makes its workings live. */
+export interface HtmlStyle extends PageStyle {
+  /** The script of `litrebar/live`. Without it, or where nothing may be changed, the page holds no script. */
+  readonly live?: LiveScript
+}
+
 /**
- * A chapter as one self-contained HTML page: MathML, SVG, one style sheet, no script. Opens from disk and prints.
+ * A chapter as one self-contained HTML page: MathML, SVG, one style sheet. Opens from disk and prints.
  * Every result shows its cautions and sources: those the section states stay where they stand, the others are put beside the result.
+ * Given the script of `litrebar/live`, readers may change the numbers of the workings that the chapter declares live; everything is
+ * printed in the page all the same, so that it reads without the script as well.
  *
  * @param chapter - the chapter as data
- * @param style - decimal sign, grouping, fixed texts
+ * @param style - decimal sign, grouping, fixed texts, the script of live pages
  * @param links - the pages before, after and above
  * @returns the document
- * @throws LitrebarError `input` for a kind of block, a caution or a source that is not known, or an id that cannot be linked to
+ * @throws LitrebarError `input` for a kind of block, a caution or a source that is not known, an id that cannot be linked to, or a
+ * script that cannot stand in a page
  */
-export function chapterHtml(chapter: Chapter, style: PageStyle = {}, links: PageLinks = {}): string {
+export function chapterHtml(chapter: Chapter, style: HtmlStyle = {}, links: PageLinks = {}): string {
   requireChapter(chapter)
   requireKeys('links', links, { contents: false, previous: false, next: false })
-  const page = pageOf(chapter, style)
-  const sections = chapter.sections.map((section, index) => {
-    const { id, title, blocks } = completedSection(section)
+  const { live, ...written } = style
+  const completed = chapter.sections.map(completedSection)
+  const liveSections = live === undefined ? [] : liveSectionsOf(completed)
+  const targets = new Map(liveSections.flatMap(({ blocks }) => blocks.map(({ block, target }) => [block, target])))
+  const page: Page = { ...pageOf(chapter, written), targets }
+  const sections = completed.map((section, index) => {
+    const { id, title, blocks } = section
     return `<section id="${id}" aria-labelledby="${id}-title">
 <h2 id="${id}-title">${escaped(title)}</h2>
 ${writtenBlocks(blocks, htmlWriter, page, `chapter.sections[${String(index)}].blocks`).join('\n')}
@@ -60,9 +71,10 @@ ${writtenBlocks(blocks, htmlWriter, page, `chapter.sections[${String(index)}].bl
 ${sections.join('\n')}
 <footer>
 ${sources.length === 0 ? '' : `<h2>${escaped(page.texts.sources)}</h2>\n<ul>${sources.join('')}</ul>`}
-<p>${escaped(cautionOf('always').text)}</p>
+<p>${escaped(page.always)}</p>
 ${navigation(links, page)}
 </footer>`,
+    live === undefined || liveSections.length === 0 ? undefined : { live, data: liveDataText(liveSections, page) },
   )
 }
 
@@ -71,16 +83,24 @@ ${navigation(links, page)}
  *
  * @param head - title and language
  * @param body - markup of the main part, escaped by the caller
+ * @param script - a script with its data, let in by the hash of its text
  * @returns the document
+ * @throws LitrebarError `input` for a script that would end its own element, or a hash that is none
  */
-export function documentHtml(head: { readonly title: string; readonly language: string }, body: string): string {
+export function documentHtml(
+  head: { readonly title: string; readonly language: string },
+  body: string,
+  script?: { readonly live: LiveScript; readonly data: string },
+): string {
+  if (script !== undefined) requireScript(script.live)
+  const scripts = script === undefined ? '' : `; script-src '${script.live.hash}'`
   const images = body.includes('<img ') ? `; img-src data:` : ''
   return `<!DOCTYPE html>
 <html lang="${escaped(head.language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '${chapterStyleHash}'${images}">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src '${chapterStyleHash}'${scripts}${images}">
 <title>${escaped(head.title)}</title>
 <style>${chapterStyle}</style>
 </head>
@@ -88,7 +108,7 @@ export function documentHtml(head: { readonly title: string; readonly language: 
 <main>
 ${body}
 </main>
-</body>
+${script === undefined ? '' : `<script type="application/json" id="live-data">${script.data}</script>\n<script>${script.live.text}</script>\n`}</body>
 </html>
 `
 }
@@ -100,6 +120,12 @@ function navigation({ contents, previous, next }: PageLinks, { texts }: Page): s
       : [`<span>${escaped(word)} <a href="${escaped(requireAddress(to.address))}">${escaped(to.title)}</a></span>`]
   const all = [...link(texts.previous, previous), ...link('', contents), ...link(texts.next, next)]
   return all.length === 0 ? '' : `<nav aria-label="${escaped(texts.contents)}">${all.join(' ')}</nav>`
+}
+
+/** The id by which a script finds a block that it may make again. */
+function idOf(block: Block, { targets }: Page): string {
+  const target = targets?.get(block)
+  return target === undefined ? '' : ` id="${target}"`
 }
 
 const htmlWriter: Writer = {
@@ -122,13 +148,18 @@ const htmlWriter: Writer = {
     quote: ({ blocks }, page) =>
       `<blockquote>${writtenBlocks(blocks, htmlWriter, page, 'quote').join('\n')}</blockquote>`,
     code: ({ text }) => `<pre tabindex="0"><code>${escaped(text)}</code></pre>`,
-    chart: ({ chart }, { style, texts }) => `<figure>
-<figcaption>${escaped(chart.title)}</figcaption>
-${chartSvg(chart, style)}
-<details><summary>${escaped(texts.chartData)}</summary>${tableHtml(chartTable(chart, style))}</details>
+    chart: (block, page) => `<figure${idOf(block, page)}>
+<figcaption>${escaped(block.chart.title)}</figcaption>
+${chartSvg(block.chart, page.style)}
+<details>${chartDataHtml(block.chart, page)}</details>
 </figure>`,
-    table: ({ table }) => tableHtml(table),
-    solution: ({ solution }, page) => solutionHtml(solution, page),
+    table: (block, page) => {
+      const id = idOf(block, page)
+      return id === '' ? tableHtml(block.table) : `<div${id}>${tableHtml(block.table)}</div>`
+    },
+    solution: (block, page) => `<div class="solution"${idOf(block, page)}>
+${solutionHtml(block.solution, page)}
+</div>`,
     cautions: ({ cautions }, { texts, cautionText }) =>
       `<aside class="caution">${cautions.map((id) => `<p><span class="word">${escaped(texts.caution)}</span> ${escaped(cautionText(id))}</p>`).join('')}</aside>`,
     sources: ({ sources }, { citation }) =>
@@ -161,60 +192,4 @@ ${chartSvg(chart, style)}
       `<sup><a id="mark-${String(number)}" href="#note-${String(number)}">${String(number)}</a></sup>`,
     break: () => '<br>',
   },
-}
-
-/** Cells up to so many characters, such as a month or a mark, are not broken. */
-const longestWhole = 14
-
-function tableHtml(table: Table): string {
-  const classOf = (at: number): string => (table.columns[at]?.align === 'number' ? ' class="number"' : '')
-  const groups = headGroups(table)
-  const paired = groups.some(({ columns }) => columns.length > 1)
-  const unitOf = (unit: string | undefined): string =>
-    unit === undefined || unit === '' ? '' : `<span class="unit">${escaped(unit)}</span>`
-  const head = paired
-    ? `<tr>${groups
-        .map(({ heading, columns, first }) =>
-          columns.length > 1
-            ? `<th scope="colgroup" colspan="${String(columns.length)}" class="pair">${escaped(heading)}</th>`
-            : `<th scope="col" rowspan="2"${classOf(first)}>${escaped(heading)}${unitOf(columns[0]?.unit)}</th>`,
-        )
-        .join('')}</tr><tr>${groups
-        .flatMap(({ columns, first }) =>
-          columns.length > 1
-            ? columns.map(({ unit }, at) => `<th scope="col"${classOf(first + at)}>${unitOf(unit)}</th>`)
-            : [],
-        )
-        .join('')}</tr>`
-    : `<tr>${table.columns.map(({ heading, unit }, at) => `<th scope="col"${classOf(at)}>${escaped(heading)}${unitOf(unit)}</th>`).join('')}</tr>`
-  const cellClass = (cell: string, at: number): string =>
-    classOf(at) || (cell.length <= longestWhole ? ' class="short"' : '')
-  const rows = table.rows.map(
-    (row) => `<tr>${row.map((cell, at) => `<td${cellClass(cell, at)}>${escaped(cell)}</td>`).join('')}</tr>`,
-  )
-  return `<div class="scroll${table.columns.length > 5 ? ' wide' : ''}" role="group" aria-label="${escaped(table.caption)}" tabindex="0"><table>
-<caption>${escaped(table.caption)}</caption>
-<thead>${head}</thead>
-<tbody>
-${rows.join('\n')}
-</tbody>
-</table></div>${table.notes.map((note) => `<p class="notes">${escaped(note)}</p>`).join('')}`
-}
-
-function solutionHtml(solution: WorkedSolution, { style, texts }: Page): string {
-  const lines = mathmlLines(solution, style).map(
-    ({ kind, text, note }) =>
-      `<li class="${kind}">${text}${note === undefined ? '' : `<span class="note">${escaped(note)}</span>`}</li>`,
-  )
-  const errors = (solution.commonErrors ?? []).map(
-    ({ text, answer }) => `<li>${escaped(text)}: ${escaped(texts.comesOut)} ${escaped(valueText(answer, style))}.</li>`,
-  )
-  return `<div class="solution">
-<h3>${escaped(solution.title)}</h3>
-<ol>
-${lines.join('\n')}
-</ol>
-<p class="notes">${escaped(texts.holdsFor)} ${escaped(solution.conditions.join('; '))}.</p>
-${errors.length === 0 ? '' : `<p class="notes word">${escaped(texts.commonErrors)}</p><ul class="notes">${errors.join('')}</ul>`}
-</div>`
 }

@@ -1,10 +1,10 @@
-import { cautionOf } from '../references/index.ts'
 import type { Chapter, Text } from './chapter.ts'
 import { chartTable } from './chart-table.ts'
 import { escapedLatex } from './escape.ts'
 import { latexLines, latexNotation } from './latex.ts'
 import { equationOf } from './notation.ts'
 import { headText, type Table } from './table.ts'
+import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 import {
   completedSection,
@@ -13,7 +13,6 @@ import {
   pageOf,
   requireAddress,
   requireChapter,
-  valueText,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -42,7 +41,7 @@ export function chapterLatex(chapter: Chapter, style: PageStyle = {}): string {
     `\\title{${escapedLatex(chapter.title)}}\n\\author{}\n\\date{}\n\\begin{document}\n\\maketitle`,
     escapedLatex(chapter.lead),
     ...sections,
-    `{\\small ${escapedLatex(cautionOf('always').text)}}`,
+    `{\\small ${escapedLatex(page.always)}}`,
     '\\end{document}',
   ].join('\n\n')}\n`
 }

@@ -1,10 +1,10 @@
-import { cautionOf } from '../references/index.ts'
 import type { Chapter, Text } from './chapter.ts'
 import { chartTable } from './chart-table.ts'
 import { escapedMarkdown } from './escape.ts'
 import { latexLines, latexNotation } from './latex.ts'
 import { equationOf } from './notation.ts'
 import { tableMarkdown } from './table.ts'
+import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 import {
   completedSection,
@@ -13,7 +13,6 @@ import {
   pageOf,
   requireAddress,
   requireChapter,
-  valueText,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -38,7 +37,7 @@ export function chapterMarkdown(chapter: Chapter, style: PageStyle = {}): string
       ...writtenBlocks(blocks, markdownWriter, page, `chapter.sections[${String(index)}].blocks`),
     ].join('\n\n')
   })
-  return `${[`# ${escapedMarkdown(chapter.title)}`, escapedMarkdown(chapter.lead), ...sections, escapedMarkdown(cautionOf('always').text)].join('\n\n')}\n`
+  return `${[`# ${escapedMarkdown(chapter.title)}`, escapedMarkdown(chapter.lead), ...sections, escapedMarkdown(page.always)].join('\n\n')}\n`
 }
 
 const written = (text: Text, page: Page): string => writtenText(text, markdownWriter, page)

@@ -46,6 +46,17 @@ tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
 .solution math { overflow-x: auto; overflow-y: hidden; max-width: 100%; padding: .1rem 0; margin: 0; justify-self: start; }
 .solution .note { font: .8rem/1.35 system-ui, sans-serif; color: var(--soft); max-width: 16rem; text-align: right; }
 .solution .result math { font-weight: 700; }
+.live { border: 0; border-top: 1px solid var(--rule); border-bottom: 1px solid var(--rule); margin: 1.4rem 0 .6rem; padding: .5rem 0 .7rem; font: .85rem/1.4 system-ui, sans-serif; min-width: 0; }
+.live legend { font-weight: 600; padding: 0 .6rem 0 0; }
+.live div { display: grid; grid-template-columns: minmax(0, 1fr) 6.5rem 3.2rem 10rem; gap: .2rem .6rem; align-items: center; margin: .35rem 0; }
+.live input, .live button { font: inherit; color: inherit; accent-color: var(--ink); }
+.live input[type='text'] { width: 100%; padding: .2rem .4rem; border: 1px solid #767676; border-radius: 2px; background: var(--paper); text-align: right; font-variant-numeric: tabular-nums; }
+.live input[type='range'] { width: 100%; margin: 0; min-height: 1.6rem; }
+.live input[aria-invalid] { border: 2px solid var(--ink); }
+.live button { padding: .25rem .7rem; border: 1px solid #767676; border-radius: 2px; background: var(--paper); cursor: pointer; }
+.live :focus-visible { outline: 2px solid var(--ink); outline-offset: 2px; }
+.live-status { min-height: 1.4em; margin: .5rem 0 0; }
+.live-error { font-weight: 600; }
 a { color: inherit; }
 footer { margin-top: 3.5rem; border-top: 1px solid var(--rule); padding-top: .8rem; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
 footer li { margin: .2rem 0; }
@@ -55,6 +66,9 @@ footer li { margin: .2rem 0; }
   .scroll { overflow-x: auto; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
   aside.caution { border-left: 0; padding-left: 0; }
+  .live div { grid-template-columns: minmax(0, 1fr) 3.2rem; margin: .7rem 0; }
+  .live label, .live input[type='range'] { grid-column: 1 / -1; }
+  .live input[type='text'], .live button { min-height: 2.4rem; }
   .solution li { grid-template-columns: minmax(0, 1fr); }
   .solution .note { text-align: left; }
 }
@@ -69,10 +83,10 @@ footer li { margin: .2rem 0; }
   tr, li, figure, aside, .solution { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   thead { display: table-header-group; }
-  details { display: none; }
+  details, .live { display: none; }
   a[href^='http']::after { content: ' (' attr(href) ')'; }
 }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-aM25QVtokOFe9P2p06vyxpqlQCZZroA71uO+1EcOUkw='
+export const chapterStyleHash = 'sha256-kIKDKtolaQpAa6KznvuInPzz7YOxes6HTbdm9k9PUeY='

@@ -1,9 +1,9 @@
-import { cautionOf } from '../references/index.ts'
 import type { Chapter, Text } from './chapter.ts'
 import { chartTable } from './chart-table.ts'
 import { equationOf } from './notation.ts'
 import { plainLines, plainNotation } from './plain.ts'
 import { cautionLines, headText, type Table } from './table.ts'
+import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 import {
   completedSection,
@@ -11,7 +11,6 @@ import {
   type PageStyle,
   pageOf,
   requireChapter,
-  valueText,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -35,7 +34,7 @@ export function chapterText(chapter: Chapter, style: PageStyle = {}): string {
       ...writtenBlocks(blocks, textWriter, page, `chapter.sections[${String(index)}].blocks`),
     ].join('\n\n')
   })
-  return `${[underlined(chapter.title, '='), filled(chapter.lead), ...sections, filled(cautionOf('always').text)].join('\n\n')}\n`
+  return `${[underlined(chapter.title, '='), filled(chapter.lead), ...sections, filled(page.always)].join('\n\n')}\n`
 }
 
 const written = (text: Text, page: Page): string => filled(writtenText(text, textWriter, page))

@@ -1,5 +1,7 @@
 import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
 import type { Chart, LineChart } from './chart-kinds.ts'
+import { filled } from './filled.ts'
+import { type PageTexts, pageTexts } from './page-text.table.ts'
 import type { Table } from './table.ts'
 
 /** At most so many rows of a chart's data are printed; the chart itself has them all. */
@@ -10,9 +12,10 @@ const printedRows = 25
  *
  * @param chart - the chart as data
  * @param style - decimal sign and grouping
+ * @param texts - fixed texts; English unless given
  * @returns one row for each point, bar or place; of a map, one row for each value of y
  */
-export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
+export function chartTable(chart: Chart, style: NumberStyle = {}, texts: PageTexts = pageTexts): Table {
   const column = (values: readonly number[]): ((n: number | undefined) => string) => columnOf(values, style)
   const caption = chart.title
   switch (chart.kind) {
@@ -64,8 +67,8 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
         columns: [
           { heading: chart.x.label, unit: chart.x.unit, align: 'number' },
           { heading: chart.y.label, unit, align: 'number' },
-          { heading: 'from', unit, align: 'number' },
-          { heading: 'to', unit, align: 'number' },
+          { heading: texts.from, unit, align: 'number' },
+          { heading: texts.to, unit, align: 'number' },
         ],
         rows: thinned(chart.points.map(({ x, y, low, high }) => [across(x), up(y), up(low), up(high)])),
         notes: [],
@@ -84,7 +87,7 @@ export function chartTable(chart: Chart, style: NumberStyle = {}): Table {
       }
     }
     default:
-      return lineTable(chart, style)
+      return lineTable(chart, style, texts)
   }
 }
 
@@ -93,7 +96,7 @@ function thinned<Row>(rows: readonly Row[]): Row[] {
   return rows.filter((_, at) => at % every === 0 || at === rows.length - 1)
 }
 
-function lineTable(chart: LineChart, style: NumberStyle): Table {
+function lineTable(chart: LineChart, style: NumberStyle, texts: PageTexts): Table {
   const { x, y, series } = chart
   const first = series[0]
   const shared = series.every(
@@ -109,7 +112,12 @@ function lineTable(chart: LineChart, style: NumberStyle): Table {
   )
   const shown = (points: number): string[] =>
     points > printedRows
-      ? [`${String(thinned(Array.from({ length: points })).length)} of ${String(points)} points, evenly spread.`]
+      ? [
+          filled(texts.pointsShown, {
+            shown: String(thinned(Array.from({ length: points })).length),
+            all: String(points),
+          }),
+        ]
       : []
   if (shared && first !== undefined) {
     return {
@@ -125,7 +133,7 @@ function lineTable(chart: LineChart, style: NumberStyle): Table {
   return {
     caption: chart.title,
     columns: [
-      { heading: 'Line', align: 'text' },
+      { heading: texts.line, align: 'text' },
       { heading: x.label, unit: x.unit, align: 'number' },
       { heading: y.label, unit: y.unit, align: 'number' },
     ],

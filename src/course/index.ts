@@ -24,7 +24,7 @@ export * from './cards/uncertainty-compared.ts'
 export * from './cards/units.ts'
 export * from './cards/units-differences.ts'
 export type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
-export { chapterHtml, documentHtml, type PageLinks } from './chapter-html.ts'
+export { chapterHtml, documentHtml, type HtmlStyle, type PageLinks } from './chapter-html.ts'
 export { chapterLatex } from './chapter-latex.ts'
 export { chapterMarkdown } from './chapter-markdown.ts'
 export { chapterText, solutionText, tableText } from './chapter-text.ts'
@@ -69,15 +69,36 @@ export { type StageWaterChartOptions, stageWaterChart } from './figures/stage-wa
 export { type SupplyMapChartOptions, supplyMapChart } from './figures/supply-map-chart.ts'
 export { type TemperatureMapChartOptions, temperatureMapChart } from './figures/temperature-map-chart.ts'
 export { type Claim, judgeClaims } from './file/claims.ts'
-export { type CoursePart, coursePages } from './file/course-pages.ts'
+export { type CourseOptions, type CoursePart, coursePages } from './file/course-pages.ts'
 export type { Problem } from './file/problem.ts'
 export { type ChapterFile, type ChapterFileOptions, readChapter } from './file/read-chapter.ts'
+export { type CardTexts, type CourseLanguage, cardIn } from './language.ts'
 export { latexLines, latexNotation } from './latex.ts'
+export type { LiveScript } from './live-data.ts'
 export { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'
 export { type PageTexts, pageTexts } from './page-text.table.ts'
 export { plainLines, plainNotation } from './plain.ts'
+export type {
+  Ask,
+  HeatMapRecipe,
+  LinesRecipe,
+  Recipe,
+  Run,
+  SolutionRecipe,
+  StatedLimit,
+  TableRecipe,
+} from './recipe.ts'
+export {
+  type RoundingTexts,
+  type RoundingUseTexts,
+  type RoundingWords,
+  roundingTexts,
+  ruleText,
+} from './rounding-text.table.ts'
 export { type Slip, type SlipId, slips } from './slip.table.ts'
+export type { Showing, Stated } from './stated.ts'
+export type { SystemName } from './systems.table.ts'
 export {
   type ComputedColumn,
   type DualColumn,
@@ -87,6 +108,7 @@ export {
   headGroups,
   type Table,
   type TableColumn,
+  type TableWords,
   tableCsv,
   tableMarkdown,
 } from './table.ts'

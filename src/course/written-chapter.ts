@@ -1,17 +1,20 @@
 import { LitrebarError, requireWord } from '../errors/index.ts'
 import { type Caution, cautions, type Source, sources } from '../references/index.ts'
-import { type NumberStyle, withNumberStyle } from '../units/index.ts'
+import type { NumberStyle } from '../units/index.ts'
 import type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
 import { citationOf } from './citation.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { requireId } from './escape.ts'
+import type { CourseLanguage } from './language.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
-import { quantityText } from './quantity-text.ts'
+import type { RoundingWords } from './rounding-text.table.ts'
 
 /** How numbers and fixed texts of a page are written. */
 export interface PageStyle extends NumberStyle {
   /** Fixed texts in another language or other words; what is left out stays English. */
   readonly texts?: Partial<PageTexts>
+  /** The language of the page, with its decimal sign; English without it. */
+  readonly language?: CourseLanguage
 }
 
 /** What the writers of blocks may look up. */
@@ -22,6 +25,11 @@ export interface Page {
   readonly cautionText: (id: CautionName) => string
   /** A source as a reader looks it up. */
   readonly citation: (source: SourceName | CitedSource) => string
+  /** The caution that belongs to every page. */
+  readonly always: string
+  readonly roundings?: RoundingWords
+  /** The ids of blocks that a script may make again. */
+  readonly targets?: ReadonlyMap<Block, string>
 }
 
 /** One way of writing a chapter: a function for every kind of block and of running text. */
@@ -38,22 +46,37 @@ export interface Writer {
  * @returns the look-ups
  */
 export function pageOf(chapter: Chapter, style: PageStyle): Page {
-  const { texts, ...numbers } = style
+  const { texts, language, ...numbers } = style
   const knownCautions: Readonly<Record<string, Caution>> = { ...cautions, ...chapter.ownCautions }
   const knownSources: Readonly<Record<string, Source>> = { ...sources, ...chapter.ownSources }
+  const cautionText = (id: CautionName): string => {
+    requireWord('caution', id, Object.keys(knownCautions))
+    const translated: Readonly<Record<string, string>> = language?.cautions ?? {}
+    return translated[id] ?? (knownCautions[id] as Caution).text
+  }
   return {
-    style: numbers,
-    texts: { ...pageTexts, ...texts },
-    cautionText: (id) => {
-      requireWord('caution', id, Object.keys(knownCautions))
-      return (knownCautions[id] as Caution).text
-    },
+    style: { ...(language !== undefined && { decimal: language.decimal }), ...numbers },
+    texts: { ...pageTexts, ...language?.page, ...texts },
+    cautionText,
+    always: cautionText('always'),
+    ...(language !== undefined && { roundings: language.roundings }),
     citation: (source) => {
       const { id, place } = typeof source === 'string' ? { id: source, place: undefined } : source
       requireWord('source', id, Object.keys(knownSources))
-      return citationOf(knownSources[id] as Source, place)
+      return citationIn(language, id, knownSources[id] as Source, place)
     },
   }
+}
+
+/** A source as one line; what is no publication has its title in the language of the page. */
+export function citationIn(
+  language: Pick<CourseLanguage, 'sources'> | undefined,
+  id: SourceName,
+  source: Source,
+  place?: string,
+): string {
+  const titles: Readonly<Record<string, string>> = language?.sources ?? {}
+  return citationOf({ ...source, title: titles[id] ?? source.title }, place)
 }
 
 /** Blocks in a writing. Unknown kinds are refused, with their place. */
@@ -174,15 +197,6 @@ export function requireChapter(chapter: Chapter): void {
 
 function refuse(argument: string, value: string, expected: string, hint: string): never {
   throw new LitrebarError({ code: 'input', argument, value, expected, hint })
-}
-
-/** A number and its unit, held together by a narrow no-break space. */
-export function valueText(
-  { text, unit }: { readonly text: string; readonly unit: string },
-  style: NumberStyle,
-): string {
-  const number = withNumberStyle(text, style)
-  return quantityText(number, unit)
 }
 
 /** A link may lead to a page, a mail address or a place in the page; anything else could run when it is followed. */

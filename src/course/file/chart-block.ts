@@ -213,7 +213,7 @@ function loopOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
       },
     ],
     limits: statedLimits(fields, setting),
-  } as ChartBody
+  }
 }
 
 function pointsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody {
@@ -233,7 +233,7 @@ function pointsOf(fields: Fields, line: number, setting: BlockSetting): ChartBod
       line: { name: drawn.get('name')?.text ?? '', x: along.map(([x = 0]) => x), y: along.map(([, y = 0]) => y) },
     }),
     limits: statedLimits(fields, setting),
-  } as ChartBody
+  }
 }
 
 /** Bars from numbers, or from values of the chapter: `- Lake: { working gas: 1200 L, reserve: reserve-gas }`. */
@@ -256,7 +256,7 @@ function barsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
     y: statedAxis(fields, 'up', line, setting),
     bars,
     limits: statedLimits(fields, setting),
-  } as ChartBody
+  }
 }
 
 function barNumber(entry: Entry, setting: BlockSetting): number {
@@ -270,5 +270,5 @@ function stepsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody
   const places = (fields.get('places')?.list ?? []).flatMap((row) =>
     [...(row.fields ?? [])].map(([name, entry]) => ({ name, pressure: barNumber(entry, setting) })),
   )
-  return { kind: 'pressure steps', unit: textOf(fields, 'unit', line, problems) ?? '', places } as ChartBody
+  return { kind: 'pressure steps', unit: textOf(fields, 'unit', line, problems) ?? '', places }
 }

@@ -3,14 +3,15 @@ import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { Chapter } from '../chapter.ts'
 import { chapterHtml, documentHtml } from '../chapter-html.ts'
-import { citationOf } from '../citation.ts'
 import type { SourceName } from '../cited.ts'
 import { escaped } from '../escape.ts'
+import { type CourseLanguage, cardIn } from '../language.ts'
+import type { LiveScript } from '../live-data.ts'
 import { mathElement, mathmlNotation } from '../mathml.ts'
 import { equationOf } from '../notation.ts'
 import { type PageTexts, pageTexts } from '../page-text.table.ts'
 import { plainNotation } from '../plain.ts'
-import { completedSection, type PageStyle, sourcesOf } from '../written-chapter.ts'
+import { citationIn, completedSection, sourcesOf } from '../written-chapter.ts'
 import type { ChapterFile } from './read-chapter.ts'
 
 /** A chapter of a course with the name of its page, without suffix. */
@@ -18,21 +19,33 @@ export interface CoursePart extends Pick<ChapterFile, 'chapter' | 'style' | 'for
   readonly name: string
 }
 
+/** What a course may be told. */
+export interface CourseOptions {
+  /** Cards of the author’s own. */
+  readonly cards?: readonly Card[]
+  /** Fixed texts in other words. */
+  readonly texts?: Partial<PageTexts>
+  /** The language of the pages; English without it. */
+  readonly language?: CourseLanguage
+  /** The script of `litrebar/live`, for chapters that let readers change numbers. */
+  readonly live?: LiveScript
+}
+
 /**
  * A course as one linked set of pages: contents, chapters with what comes before and after, an index of formulas and one of sources.
  *
  * @param title - title of the course
  * @param parts - the chapters in their order
- * @param options - cards of the author’s own, fixed texts in another language
+ * @param options - cards of the author’s own, language and fixed texts, the script of live pages
  * @returns the pages by file name
  */
 export function coursePages(
   title: string,
   parts: readonly CoursePart[],
-  options: { readonly cards?: readonly Card[]; readonly texts?: PageStyle['texts'] } = {},
+  options: CourseOptions = {},
 ): ReadonlyMap<string, string> {
-  const texts = { ...pageTexts, ...options.texts }
-  const style = options.texts === undefined ? {} : { texts: options.texts }
+  const { cards: _, ...style } = options
+  const texts = { ...pageTexts, ...style.language?.page, ...style.texts }
   const language = parts[0]?.chapter.language ?? 'en'
   const pages = new Map<string, string>()
   const file = ({ name }: CoursePart): string => `${name}.html`
@@ -46,7 +59,7 @@ export function coursePages(
       file(part),
       chapterHtml(
         part.chapter,
-        { ...part.style, ...style },
+        { ...style, ...part.style },
         {
           contents: { address: 'index.html', title: texts.contents },
           ...(previous !== undefined && { previous: to(previous) as { address: string; title: string } }),
@@ -70,13 +83,18 @@ export function coursePages(
   )
   pages.set(
     'formulas.html',
-    documentHtml(
-      { title: texts.formulas, language },
-      formulaIndex(parts, [...allCards(), ...(options.cards ?? [])], texts, link),
-    ),
+    documentHtml({ title: texts.formulas, language }, formulaIndex(parts, indexedCards(options), texts, link)),
   )
-  pages.set('sources.html', documentHtml({ title: texts.sources, language }, sourceIndex(parts, texts, link)))
+  pages.set(
+    'sources.html',
+    documentHtml({ title: texts.sources, language }, sourceIndex(parts, texts, link, style.language)),
+  )
   return pages
+}
+
+function indexedCards({ cards = [], language }: CourseOptions): readonly Card[] {
+  const all = [...allCards(), ...cards]
+  return language === undefined ? all : all.map((card) => cardIn(card, language))
 }
 
 type Texts = PageTexts
@@ -104,7 +122,7 @@ ${mathElement(equationOf(card.result, expression, symbols, mathmlNotation), alte
   return `<h1>${escaped(texts.formulas)}</h1>\n${rows.join('\n')}\n<p><a href="index.html">${escaped(texts.contents)}</a></p>`
 }
 
-function sourceIndex(parts: readonly CoursePart[], texts: Texts, link: Link): string {
+function sourceIndex(parts: readonly CoursePart[], texts: Texts, link: Link, language?: CourseLanguage): string {
   const users = new Map<SourceName, CoursePart[]>()
   for (const part of parts) {
     const whole: Chapter = { ...part.chapter, sections: part.chapter.sections.map(completedSection) }
@@ -115,7 +133,7 @@ function sourceIndex(parts: readonly CoursePart[], texts: Texts, link: Link): st
       ? sourceOf(id as keyof typeof sources)
       : (users.get(id)?.flatMap(({ chapter }) => chapter.ownSources?.[id as `own-${string}`] ?? [])[0] as Source)
   const lines = [...users.keys()]
-    .map((id) => ({ text: citationOf(row(id)), id }))
+    .map((id) => ({ text: citationIn(language, id, row(id)), id }))
     .sort((a, b) => (a.text < b.text ? -1 : 1))
     .map(
       ({ text, id }) =>

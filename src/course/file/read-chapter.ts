@@ -434,7 +434,7 @@ function withLiveRecipes(section: Section): Section {
   const blocks = section.blocks.map((block): Block => {
     if (!('recipe' in block)) return block
     const { recipe, ...made } = block
-    return (isLive && recipe !== undefined ? { ...made, recipe: asData(recipe) } : made) as Block
+    return (isLive ? { ...made, recipe: asData(recipe) } : made) as Block
   })
   return { ...section, blocks }
 }

@@ -1,0 +1,1 @@
+export { liveScript } from './live-script.ts'
