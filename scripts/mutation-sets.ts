@@ -103,6 +103,24 @@ export const mutationSets = {
     tests: ['tests/cylinder/requalification/*.test.ts', verdicts],
     aim: 0.98,
   },
+  'stamp-evidence': {
+    room: 'cylinder',
+    files: [
+      'cylinder/marking/alloy.ts',
+      'cylinder/marking/consistency.ts',
+      'cylinder/marking/finding-evidence.ts',
+      'cylinder/marking/test-kind.ts',
+      'cylinder/marking/calendar-month.ts',
+    ],
+    tests: [
+      'tests/cylinder/marking/stamps.test.ts',
+      'tests/cylinder/marking/shoulders.test.ts',
+      'tests/cylinder/marking/finding-evidence.test.ts',
+      'tests/cylinder/marking/joined-words.test.ts',
+      'tests/cylinder/requalification/*.test.ts',
+    ],
+    aim: 0.98,
+  },
   testing: {
     room: 'cylinder',
     files: ['cylinder/testing/*.ts'],

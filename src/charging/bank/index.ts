@@ -7,3 +7,4 @@ export {
   boosterStroke,
 } from './booster.ts'
 export { type BankRun, type BankYield, compressorStart, fillsFromBank, type LackedFill } from './fills-from-bank.ts'
+export { type FillFromBank, type PlannedFill, type PlannedFills, plannedFills } from './planned-fills.ts'

@@ -15,3 +15,4 @@ export {
   internalVolumeForCapacity,
   ratedCapacity,
 } from './rated-capacity.ts'
+export { type TradeSizeReading, tradeSizeReadings } from './trade-size.ts'

@@ -1,5 +1,6 @@
 export { assessFill, type FilledCylinder } from './assess-fill.ts'
 export { type BankFill, type BankSequence, type BankStep, bankOrder, bankSequence } from './bank-sequence.ts'
+export { blendByMass, type MassBlend, type MassBlendOptions, type MassStep } from './blend-by-mass.ts'
 export { type BlendUncertainty, blendUncertainty, type UncertainFill } from './blend-uncertainty.ts'
 export { type ContinuousMix, type ContinuousMixing, continuousMix } from './continuous-mix.ts'
 export {
@@ -66,3 +67,4 @@ export {
   type SuddenCompression,
   suddenCompression,
 } from './sudden-compression.ts'
+export { type BlendTrim, type SingleGasTrim, trimBlend } from './trim-blend.ts'

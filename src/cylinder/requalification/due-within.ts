@@ -74,6 +74,7 @@ const rowKeys = {
   meetsStarConditions: false,
   triggers: false,
   permit: false,
+  permits: false,
 } as const
 
 function dueRow(row: RegisterRow, { asOf, days }: { readonly asOf: CalendarDate; readonly days: number }): DueRow {

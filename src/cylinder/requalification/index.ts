@@ -6,6 +6,7 @@ export {
   type Requalification,
   requalifications,
 } from './next-requalification.ts'
+export type { PermitRow, PermitTimes } from './permit-table.ts'
 export { type PlusMark, type PlusMarkOptions, plusMark } from './plus-mark.ts'
 export { type RequalificationNote, requalificationNotes } from './requalification-note.table.ts'
 export type { RequalificationOptions } from './requalification-options.ts'

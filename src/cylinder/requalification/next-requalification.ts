@@ -13,6 +13,7 @@ import {
 import { type Deadline, type Finding, findingEvidence } from '../marking/index.ts'
 import { requireStampKeys } from '../marking/stamp-keys.ts'
 import { type DueReading, dueOf } from './due-readings.ts'
+import { permitInForce, requirePermits } from './permit-table.ts'
 import type { RequalificationOptions } from './requalification-options.ts'
 import { cylinderServices, type RequalificationRule, type RuleSetId, ruleSetIds } from './requalification-rule.table.ts'
 import { type AlloyKnowledge, materialOf, rulesFor } from './rules-for.ts'
@@ -86,10 +87,11 @@ export function requalifications(
   const rules = rulesFor(cylinder, options, record, alloy)
   const common = commonEvidence(cylinder, options, record, today)
   const situation: Situation = { cylinder, options, record, today, alloy, rules, common }
-  const rows = [...rules, ...permitRules(cylinder, options)].flatMap((rule) => judged(rule, situation))
+  const ofPermit = permitRules(cylinder, options)
+  const rows = [...rules, ...ofPermit].flatMap((rule) => judged(rule, situation))
   for (const { date, kind } of liveDeadlines(cylinder, record)) rows.push(stamped(date, kind, situation))
   // An examination of the neck alone is no answer to when the cylinder is due.
-  if (rules.every(({ kind }) => kind === 'eddy current') && options.permit === undefined)
+  if (rules.every(({ kind }) => kind === 'eddy current') && ofPermit.length === 0)
     rows.push(row(situation, { doubts: [noRule(cylinder, options)] }))
   return rows.sort((a, b) => rank(a) - rank(b) || (a.due ?? undated).localeCompare(b.due ?? undated))
 }
@@ -121,7 +123,7 @@ function alloyOf(cylinder: RequalificationHistory, { alloy }: RequalificationOpt
 /** What holds for every row: the findings, an ended life, damage, dates that are no tests. */
 function commonEvidence(
   cylinder: RequalificationHistory,
-  { triggers = [], service }: RequalificationOptions,
+  { triggers = [], service, permit, permits, asOf }: RequalificationOptions,
   record: TestRecord,
   today: number,
 ): Situation['common'] {
@@ -135,6 +137,11 @@ function commonEvidence(
     ({ kind, date }) => kind === 'end of life' && today > monthNumber('cylinder.deadlines', date),
   )
   if (isOver && !against.some(({ code }) => code === 'life-ended')) against.push(lifeEnded)
+  if (cylinder.specification === 'special permit' && permit === undefined && permits !== undefined) {
+    const inForce = permitInForce(cylinder.permit, permits, asOf)
+    against.push(...inForce.against)
+    doubts.push(...inForce.doubts)
+  }
   for (const trigger of triggers) against.push({ code: trigger, ...testTriggers[trigger] })
   const isUnderwater = service === undefined || service === 'diving'
   const isComposite = materialOf(cylinder) === 'composite'
@@ -390,10 +397,12 @@ function noRule({ specification }: RequalificationHistory, { ruleSet }: Requalif
 
 /** The terms of a permit as rules of their own. */
 function permitRules(
-  { specification }: RequalificationHistory,
-  { permit, ruleSet }: RequalificationOptions,
+  { specification, permit: stamped }: RequalificationHistory,
+  { permit: stated, permits, ruleSet, asOf }: RequalificationOptions,
 ): readonly RequalificationRule[] {
-  if (permit === undefined || specification !== 'special permit') return []
+  if (specification !== 'special permit') return []
+  const permit = stated ?? (permits === undefined ? undefined : permitInForce(stamped, permits, asOf).row)
+  if (permit === undefined) return []
   const common = {
     ruleSet,
     status: 'read',
@@ -434,7 +443,9 @@ function requireOptions(options: RequalificationOptions): void {
     meetsStarConditions: false,
     triggers: false,
     permit: false,
+    permits: false,
   })
+  if (options.permits !== undefined) requirePermits('options.permits', options.permits)
   requireRuleSet('options.ruleSet', options.ruleSet)
   if (options.service !== undefined) requireWord('options.service', options.service, cylinderServices)
   if (options.alloy !== undefined) requireWord('options.alloy', options.alloy, ['6351-T6', 'other'])

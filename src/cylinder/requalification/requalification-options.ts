@@ -1,4 +1,5 @@
 import type { CalendarDate, CalendarMonth } from '../marking/index.ts'
+import type { PermitRow, PermitTimes } from './permit-table.ts'
 import type { CylinderService, RuleSetId } from './requalification-rule.table.ts'
 import type { TestTrigger } from './test-trigger.table.ts'
 
@@ -28,5 +29,10 @@ export interface RequalificationOptions {
   /** What has happened to the cylinder that calls for a test in spite of a valid date. */
   readonly triggers?: readonly TestTrigger[]
   /** The terms of its special permit, as the caller read them there. */
-  readonly permit?: { readonly months: number; readonly lifeMonths?: number }
+  readonly permit?: PermitTimes
+  /**
+   * Permits as the caller read them, for a register with many: the row of the stamped number gives interval and life, and one that is
+   * missing or no longer in force is a reason. `permit` comes before it.
+   */
+  readonly permits?: readonly PermitRow[]
 }

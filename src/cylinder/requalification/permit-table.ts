@@ -1,0 +1,107 @@
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import type { Reason } from '../../references/assessment.ts'
+import { type Accepted, one, requireWithin } from '../../units/index.ts'
+import {
+  type CalendarDate,
+  type CalendarMonth,
+  daysBetween,
+  lastDayOf,
+  monthNumber,
+} from '../marking/calendar-month.ts'
+import { requireList } from '../require-list.ts'
+
+/** What the caller read in a special permit, or in what takes its place. */
+export interface PermitRow {
+  /** Its number with letters as stamped: `SP9144`, `E9144`, `SU9102`. Letters of an exemption and of the permit that it became count as one. */
+  readonly permit: string
+  /** Interval between requalifications. */
+  readonly months: number
+  /** Service life from manufacture, where it has an end. */
+  readonly lifeMonths?: number
+  /** Last day on which it is in force. Left out, the caller does not know. */
+  readonly validUntil?: CalendarMonth | CalendarDate
+}
+
+/** The terms of a permit, as an interval needs them. */
+export type PermitTimes = Pick<PermitRow, 'months' | 'lifeMonths'>
+
+const monthsRange: Accepted = { above: 0, atMost: 600, unit: one, hint: 'Give whole months: 5 years are 60.' }
+
+/** Refuses a table with a row out of range or a permit twice. */
+export function requirePermits(argument: string, permits: readonly PermitRow[]): void {
+  requireList(
+    argument,
+    permits,
+    0,
+    'List the permits that you read: number, interval, life, and until when they are in force.',
+  )
+  const seen = new Set<string>()
+  for (const [k, row] of permits.entries()) {
+    const path = `${argument}[${String(k)}]`
+    requireKeys(path, row, { permit: true, months: true, lifeMonths: false, validUntil: false })
+    const number = numberIn(row.permit)
+    if (number === undefined) throw noNumber(`${path}.permit`, row.permit)
+    requireWithin(`${path}.months`, row.months, monthsRange)
+    if (row.lifeMonths !== undefined) requireWithin(`${path}.lifeMonths`, row.lifeMonths, monthsRange)
+    if (row.validUntil !== undefined) monthNumber(`${path}.validUntil`, row.validUntil)
+    if (seen.has(number)) throw twice(`${path}.permit`, row.permit)
+    seen.add(number)
+  }
+}
+
+/** The row of a stamped permit, and whether it is in force on the day; nothing for a shoulder without a permit. */
+export function permitInForce(
+  stamped: string | undefined,
+  permits: readonly PermitRow[],
+  asOf: CalendarMonth | CalendarDate,
+): { readonly row?: PermitRow; readonly against: readonly Reason[]; readonly doubts: readonly Reason[] } {
+  const number = numberIn(stamped)
+  const row = number === undefined ? undefined : permits.find(({ permit }) => numberIn(permit) === number)
+  if (row === undefined) return { against: [], doubts: [unknownPermit(stamped)] }
+  if (row.validUntil === undefined) {
+    const text = `until when ${row.permit} is in force is not stated: the authority publishes it`
+    return { row, against: [], doubts: [{ code: 'permit-validity-unknown', text }] }
+  }
+  const last = row.validUntil.length === 7 ? lastDayOf(row.validUntil as CalendarMonth) : row.validUntil
+  if (daysBetween(asOf, last) >= 0) return { row, against: [], doubts: [] }
+  const text = `${row.permit} was in force until ${row.validUntil}, as stated: without a renewal nothing may be filled under it`
+  return { row, against: [{ code: 'permit-expired', text, source: 'cfr-49-180-205' }], doubts: [] }
+}
+
+function unknownPermit(stamped: string | undefined): Reason {
+  return {
+    code: 'permit-unknown',
+    text:
+      stamped === undefined
+        ? 'no number of a permit was read from the shoulder'
+        : `${stamped} is not in the table of permits that was given: read the permit`,
+  }
+}
+
+/** SP9144, SP-9144, E 9144 and DOT-E9144 are one number; the Canadian SU numbers are a series of their own. */
+function numberIn(permit: unknown): string | undefined {
+  const match = typeof permit === 'string' ? numberForm.exec(permit.toUpperCase()) : null
+  return match === null ? undefined : `${match[1] === 'SU' ? 'SU' : 'SP'}${match[2] ?? ''}`
+}
+
+const numberForm = /^(?:DOT-?|TC-?)?(SP|SU|E)[ -]?0*(\d{1,6})$/u
+
+function noNumber(argument: string, permit: unknown): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument,
+    value: String(permit),
+    expected: 'letters and number of a permit',
+    hint: 'Write it as it is stamped: SP9144, E9144, SU9102.',
+  })
+}
+
+function twice(argument: string, permit: string): LitrebarError {
+  return new LitrebarError({
+    code: 'input',
+    argument,
+    value: permit,
+    expected: 'each permit once',
+    hint: 'An exemption and the permit that it became are one: keep the row that is in force.',
+  })
+}
