@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import { type Accepted, one, requireWithin } from '../../units/index.ts'
 import {
@@ -8,7 +8,6 @@ import {
   lastDayOf,
   monthNumber,
 } from '../marking/calendar-month.ts'
-import { requireList } from '../require-list.ts'
 
 /** What the caller read in a special permit, or in what takes its place. */
 export interface PermitRow {
@@ -62,10 +61,10 @@ export function permitInForce(
     const text = `until when ${row.permit} is in force is not stated: the authority publishes it`
     return { row, against: [], doubts: [{ code: 'permit-validity-unknown', text }] }
   }
-  const last = row.validUntil.length === 7 ? lastDayOf(row.validUntil as CalendarMonth) : row.validUntil
+  const last = row.validUntil.length === 7 ? lastDayOf(row.validUntil) : row.validUntil
   if (daysBetween(asOf, last) >= 0) return { row, against: [], doubts: [] }
   const text = `${row.permit} was in force until ${row.validUntil}, as stated: without a renewal nothing may be filled under it`
-  return { row, against: [{ code: 'permit-expired', text, source: 'cfr-49-180-205' }], doubts: [] }
+  return { row, against: [{ code: 'permit-expired', text }], doubts: [] }
 }
 
 function unknownPermit(stamped: string | undefined): Reason {
