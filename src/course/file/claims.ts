@@ -1,11 +1,11 @@
 import { isLitrebarError } from '../../errors/index.ts'
-import { allUnits, type Dimension, dimensions, roundNumber, type Unit } from '../../units/index.ts'
+import { allUnits, type Dimension, dimensions, parseUnit, roundNumber, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import { type Expression, evaluate, symbolsIn } from '../expression.ts'
 import { type Ask, numberOfAsk } from '../recipe.ts'
 import { type SlipId, slips } from '../slip.table.ts'
-import { dimensionOfText, readShowing, type Stated } from '../stated.ts'
+import { dimensionOfText, readShowing, readStated, type Stated } from '../stated.ts'
 import { askNames, cardNamed, type Named, readNumber, type Setting } from './ask.ts'
 import { type Entry, fieldsOf, readEntries, textOf } from './entries.ts'
 import { type Problem, Problems, unknownWord } from './problem.ts'
@@ -25,7 +25,7 @@ export interface Claim {
   readonly because?: string
 }
 
-const claimNames = ['says', 'text', 'last place', ...askNames] as const
+const claimNames = ['says', 'text', 'last place', 'same as', 'because', ...askNames] as const
 
 /**
  * Reads claims, one to an item of a list, and judges each.
@@ -49,8 +49,18 @@ function readClaim(row: Entry, setting: Setting): Claim | undefined {
   if (says === undefined) return undefined
   const text = fields.get('text')?.text ?? says
   const open = (because: string): Claim => ({ line: row.line, text, says, verdict: 'cannot be judged', because })
+  const place = fields.get('last place')?.text
+  const printed = printedOf(says, place)
+  const same = fields.get('same as')
+  if (same !== undefined) {
+    const read = same.text === undefined ? undefined : readQuantity(same.text, same.line, setting)
+    if (read !== undefined && printed !== undefined)
+      return { line: row.line, text, says, ...compared(read.value, read, printed, () => undefined) }
+    if (printed === undefined) problems.add(row.line, `"${says}" is no number with a unit.`)
+    return undefined
+  }
   const formula = fields.get('formula')
-  if (formula?.text === undefined) return open('no formula is named for it')
+  if (formula?.text === undefined) return open(fields.get('because')?.text ?? 'no formula is named for it')
   const card = cardNamed(formula.text, formula.line, setting)
   if (card === undefined) return undefined
   const find = fields.get('find')?.text ?? card.result
@@ -81,8 +91,6 @@ function readClaim(row: Entry, setting: Setting): Claim | undefined {
     return open(
       `the text does not state ${missing.map((name) => `${name} (${card.symbols[name]?.meaning ?? ''})`).join(', ')}`,
     )
-  const place = fields.get('last place')?.text
-  const printed = printedOf(says, place)
   if (printed === undefined) {
     problems.add(row.line, `"${says}" is no number with a unit.`)
     return undefined
@@ -124,17 +132,40 @@ function printedOf(says: string, place: string | undefined): Printed | undefined
     : undefined
 }
 
+/** A quantity that the text states in another unit, as it stands there. */
+function readQuantity(
+  text: string,
+  line: number,
+  { problems, decimal }: Setting,
+): { readonly value: number; readonly dimension: Dimension; readonly meaning: string } | undefined {
+  return problems.attempt(line, () => {
+    const dimension = dimensionOfText(text)
+    return { value: readStated(text, { dimension }, { decimal }).value, dimension, meaning: text }
+  })
+}
+
 type Judgement = Pick<Claim, 'verdict' | 'computed' | 'difference' | 'because'>
 
 function judged(ask: Ask, printed: Printed): Judgement {
-  const { dimension } = ask.card.symbols[ask.find] as CardSymbol
   const value = numberOfAsk(ask)
+  return compared(value, ask.card.symbols[ask.find] as CardSymbol, printed, (unit) =>
+    slipBehind(ask, value, unit, printed),
+  )
+}
+
+/** A printed number against the computed one; where they differ, the slip of the formula or of the printing that explains it. */
+function compared(
+  value: number,
+  { dimension, meaning }: Pick<CardSymbol, 'dimension' | 'meaning'>,
+  printed: Printed,
+  slipOfFormula: (unit: Unit) => string | undefined,
+): Judgement {
   const unit = unitOf(printed.unit, dimension)
   if (unit === undefined) {
     const other = dimensionOfText(`1 ${printed.unit}`)
     return {
       verdict: 'differs',
-      because: `${printed.unit} is a unit of ${other}, and ${ask.card.symbols[ask.find]?.meaning ?? ''} is a quantity of ${dimension}`,
+      because: `${printed.unit} is a unit of ${other}, and ${meaning} is a quantity of ${dimension}`,
     }
   }
   const computed = inUnit(value, unit)
@@ -146,7 +177,7 @@ function judged(ask: Ask, printed: Printed): Judgement {
     difference: (printed.number - computed) / computed,
   }
   if (fits(computed, printed)) return { verdict: 'agrees', ...facts }
-  const because = explanation(ask, value, unit, printed)
+  const because = slipOfFormula(unit) ?? slipOfPrint(value, unit, printed)
   return { verdict: 'differs', ...facts, ...(because !== undefined && { because }) }
 }
 
@@ -159,11 +190,21 @@ function inUnit(value: number, unit: Unit): number {
   return (value - (unit.offset ?? 0)) / unit.factor
 }
 
+/** The unit that a text names, of the dimension or of one that is made the same way; undefined for a unit of another. */
 function unitOf(text: string, dimension: Dimension): Unit | undefined {
   const plain = text.replace(/\s*\(?\b(gauge|absolute|abs)\b\)?$/i, '')
-  return allUnits
-    .filter(({ quantity }) => quantity === dimension || alike(quantity, dimension))
-    .find(({ symbol, spellings }) => symbol === plain || spellings?.includes(plain))
+  if (plain === '') return allUnits.find(({ quantity, symbol }) => quantity === dimension && symbol === '')
+  for (const like of [
+    dimension,
+    ...(Object.keys(dimensions) as Dimension[]).filter((each) => alike(each, dimension)),
+  ]) {
+    try {
+      return parseUnit(plain, like)
+    } catch (error) {
+      if (!isLitrebarError(error)) throw error // else of another dimension: the next is tried
+    }
+  }
+  return undefined
 }
 
 function alike(one: Dimension, other: Dimension): boolean {
@@ -198,8 +239,8 @@ const conventions: Readonly<Record<string, number>> = {
   '34 ft of water to the atmosphere': 101_325 / (9.80665 * 34 * 0.3048),
 }
 
-/** The first slip after which the number comes out as printed. */
-function explanation(ask: Ask, value: number, unit: Unit, printed: Printed): string | undefined {
+/** The first slip with the formula after which the number comes out as printed. */
+function slipBehind(ask: Ask, value: number, unit: Unit, printed: Printed): string | undefined {
   const { card, find, stated } = ask
   const expression = card.forms[find] as Expression
   const values = {
@@ -223,9 +264,11 @@ function explanation(ask: Ask, value: number, unit: Unit, printed: Printed): str
       (name) => card.symbols[name]?.dimension === dimension && card.constants?.[name] === undefined,
     )
     for (const id of ids) {
-      const each = names.map((name): [string, number] => [name, slips[id].of(values[name] as number)])
+      // what is above 1 was no fraction that somebody could have put in in per cent
+      const open = names.filter((name) => id !== 'percent-for-fraction' || (values[name] as number) <= 1)
+      const each = open.map((name): [string, number] => [name, slips[id].of(values[name] as number)])
       for (const changes of [Object.fromEntries(each), ...each.map((one) => Object.fromEntries([one]))]) {
-        if (names.length > 0 && comes(changes)) return slipTexts[id]
+        if (open.length > 0 && comes(changes)) return slipTexts[id]
       }
     }
   }
@@ -234,15 +277,24 @@ function explanation(ask: Ask, value: number, unit: Unit, printed: Printed): str
     if (names.length === 1 && comes({ [names[0] as string]: density }))
       return `another depth convention was used: ${text}`
   }
+  if (card.symbols[find]?.dimension !== 'pressure') return undefined
   if (fits(inUnit(value - 101_325, unit), printed)) return 'the result is a gauge pressure'
   if (fits(inUnit(value + 101_325, unit), printed)) return 'the result is an absolute pressure'
+  return undefined
+}
+
+/** What may have happened to the right number on its way into print. */
+function slipOfPrint(value: number, unit: Unit, printed: Printed): string | undefined {
   const meant = allUnits.find(
     (other) => other.symbol !== unit.symbol && other.quantity === unit.quantity && fits(inUnit(value, other), printed),
   )
   if (meant !== undefined) return `the number is right in ${meant.symbol}`
-  const ratio = printed.number / inUnit(value, unit)
+  const computed = inUnit(value, unit)
+  const lost = Math.abs(computed) - Math.abs(printed.number)
+  if (computed * printed.number > 0 && lost > 0 && lost < 2 * printed.half) return 'the number was cut off, not rounded'
+  const ratio = printed.number / computed
   const decimal = Math.round(Math.log10(Math.abs(ratio)))
-  if (decimal !== 0 && fits(inUnit(value, unit) * 10 ** decimal, printed))
+  if (decimal !== 0 && fits(computed * 10 ** decimal, printed))
     return `the decimal sign or the prefix of the unit is off by a factor of ${String(10 ** Math.abs(decimal))}`
   if (Math.abs(ratio - 1) < 0.02) return 'an intermediate result was probably rounded'
   return undefined
