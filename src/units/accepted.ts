@@ -31,13 +31,14 @@ export function requireWithin(argument: string, value: number, accepted: Accepte
   const { factor, offset = 0, symbol } = unit
   const limits = Object.entries(accepted).filter(([key]) => key in words) as [Limit, number][]
   const expected = limits.map(([key, limit]) => `${words[key]} ${limit}`).join(' and ')
+  const isOddSize = Number.isFinite(value) && !isOfSize(value)
   const isNumber = typeof value === 'number'
   throw new LitrebarError({
     code: Number.isFinite(value) ? code : isNumber ? 'range' : 'input',
     argument,
     // 11 psi, not 10.999999999999998
     value: isNumber ? `${Number(((value - offset) / factor).toPrecision(12))} ${symbol}`.trim() : shown(value),
-    expected: expected === '' ? 'a finite number' : `${expected} ${symbol}`.trim(),
+    expected: isOddSize ? sizes : expected === '' ? 'a finite number' : `${expected} ${symbol}`.trim(),
     hint,
     accepted: { ...Object.fromEntries(limits), unit: symbol },
   })
@@ -56,7 +57,7 @@ const words: Readonly<Record<Limit, string>> = {
  *
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @returns false also for NaN, the infinities and what is no number
+ * @returns false also for NaN, the infinities, sizes below 1e-150 or above 1e150, and what is not a number
  */
 export function isWithin(value: number, accepted: Accepted): boolean {
   requireRow(accepted)
@@ -65,13 +66,20 @@ export function isWithin(value: number, accepted: Accepted): boolean {
   // Limits are taken to SI as the constructors take values, so that a value stated at a limit equals it to the last bit.
   return (
     typeof value === 'number' && // null, true and '5' would count as numbers
-    value - value === 0 && // NaN and the infinities fail this
+    isOfSize(value) && // NaN and the infinities fail this
     (atMost === undefined || value <= atMost * factor + shift) &&
     (atLeast === undefined || value >= atLeast * factor + shift) &&
     (above === undefined || value > above * factor + shift) &&
     (below === undefined || value < below * factor + shift)
   )
 }
+
+/** Closer to 0, or further from it, is no quantity: dividing by it, or squaring it, overflows. */
+function isOfSize(value: number): boolean {
+  const size = Math.abs(value)
+  return (size > 1e-150 && size < 1e150) || size === 0
+}
+const sizes = '0, or a size between 1e-150 and 1e150'
 
 /** A limit that is misspelt or not a number would let everything through. */
 function requireRow(accepted: Accepted): void {
