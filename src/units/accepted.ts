@@ -1,4 +1,4 @@
-import { inputError, LitrebarError, shown } from '../errors/index.ts'
+import { inputError, LitrebarError, requireKeys, shown } from '../errors/index.ts'
 import type { Unit } from './unit.ts'
 
 /**
@@ -31,14 +31,14 @@ export function requireWithin(argument: string, value: number, accepted: Accepte
   const { factor, offset = 0, symbol } = unit
   const limits = Object.entries(accepted).filter(([key]) => key in words) as [Limit, number][]
   const expected = limits.map(([key, limit]) => `${words[key]} ${limit}`).join(' and ')
-  const isOddSize = Number.isFinite(value) && !isOfSize(value)
+  const isTooLarge = Number.isFinite(value) && Math.abs(value) >= largest
   const isNumber = typeof value === 'number'
   throw new LitrebarError({
     code: Number.isFinite(value) ? code : isNumber ? 'range' : 'input',
     argument,
     // 11 psi, not 10.999999999999998
     value: isNumber ? `${Number(((value - offset) / factor).toPrecision(12))} ${symbol}`.trim() : shown(value),
-    expected: isOddSize ? sizes : expected === '' ? 'a finite number' : `${expected} ${symbol}`.trim(),
+    expected: isTooLarge ? 'a size below 1e150' : expected === '' ? 'a finite number' : `${expected} ${symbol}`.trim(),
     hint,
     accepted: { ...Object.fromEntries(limits), unit: symbol },
   })
@@ -57,7 +57,8 @@ const words: Readonly<Record<Limit, string>> = {
  *
  * @param value - the value, SI
  * @param accepted - the row of the range
- * @returns false also for NaN, the infinities, sizes below 1e-150 or above 1e150, and what is not a number
+ * @returns false also for NaN, the infinities, sizes of 1e150 or more, and what is not a number; where the
+ *   limit is `above: 0`, also for less than 1e-150
  */
 export function isWithin(value: number, accepted: Accepted): boolean {
   requireRow(accepted)
@@ -66,20 +67,32 @@ export function isWithin(value: number, accepted: Accepted): boolean {
   // Limits are taken to SI as the constructors take values, so that a value stated at a limit equals it to the last bit.
   return (
     typeof value === 'number' && // null, true and '5' would count as numbers
-    isOfSize(value) && // NaN and the infinities fail this
+    Math.abs(value) < largest && // NaN and the infinities fail this
     (atMost === undefined || value <= atMost * factor + shift) &&
     (atLeast === undefined || value >= atLeast * factor + shift) &&
-    (above === undefined || value > above * factor + shift) &&
+    (above === undefined || value > above * factor + shift + smallest) &&
     (below === undefined || value < below * factor + shift)
   )
 }
 
-/** Closer to 0, or further from it, is no quantity: dividing by it, or squaring it, overflows. */
-function isOfSize(value: number): boolean {
-  const size = Math.abs(value)
-  return (size > 1e-150 && size < 1e150) || size === 0
+// No quantity is as large, and what is divided by less overflows.
+const largest = 1e150
+const smallest = 1e-150
+
+/**
+ * Refuses an object unless it has these fields and no others, each a number within its accepted range.
+ *
+ * @param argument - the parameter with its path, as the caller wrote it
+ * @param given - what was handed in
+ * @param fields - the accepted range of every field, SI
+ * @throws LitrebarError `input` for something that is not an object, or a field that is missing, misspelt or not a number;
+ *   otherwise as `requireWithin`
+ */
+export function requireFields(argument: string, given: unknown, fields: Readonly<Record<string, Accepted>>): void {
+  requireKeys(argument, given, fields)
+  for (const [name, accepted] of Object.entries(fields))
+    requireWithin(`${argument}.${name}`, (given as Readonly<Record<string, number>>)[name] as number, accepted)
 }
-const sizes = '0, or a size between 1e-150 and 1e150'
 
 /** A limit that is misspelt or not a number would let everything through. */
 function requireRow(accepted: Accepted): void {

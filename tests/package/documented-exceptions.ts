@@ -8,6 +8,7 @@ export interface DocumentedException {
 const nameAlone =
   'reads the name of a reference condition alone, so that a condition of the caller’s own needs nothing else'
 const restOfResult = 'takes a result as another function gives it, whole, and reads three of its fields'
+const twoOfResult = 'takes a result as another function gives it, whole, and reads two of its fields'
 
 /** Where the hostile test finds what the documentation promises. An exception that covers nothing fails the test. */
 export const documentedExceptions: Readonly<Record<string, readonly DocumentedException[]>> = {
@@ -25,4 +26,6 @@ export const documentedExceptions: Readonly<Record<string, readonly DocumentedEx
   ],
   coverageInterval: [{ at: /^0\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' }],
   quantileOf: [{ at: /^0\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' }],
+  // gauges
+  deviationAt: [{ at: /^0\.(standardUncertainties|scatter|degreesOfFreedom)/, because: twoOfResult }],
 }

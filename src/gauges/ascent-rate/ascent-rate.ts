@@ -1,4 +1,4 @@
-import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
+import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes, shown } from '../../errors/index.ts'
 import {
   type Accepted,
   type Depth,
@@ -93,7 +93,7 @@ export function ascentRateInto(
   const { window, depthUncertainty } = options
   requireWithin('options.depthUncertainty', depthUncertainty, noise)
   if (!(Number.isSafeInteger(window) && window >= 2 && window <= 1000))
-    throw refusal('options.window', String(window), 'a whole number, 2 to 1000')
+    throw refusal('options.window', shown(window), 'a whole number, 2 to 1000')
   const { timeSecond, depthMetre } = columns
   for (let row = from; row < end; row++) {
     const start = row - window + 1

@@ -1,6 +1,8 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import { leastSquares } from '../../uncertainty/least-squares.ts'
+import { requireFields } from '../../units/accepted.ts'
 import { type Accepted, type Angle, degree, requireWithin } from '../../units/index.ts'
+import { finite } from '../accepted.ts'
 import { wrapped } from './tilt.ts'
 
 /** One heading of a swing. */
@@ -63,15 +65,7 @@ const declinationRange: Accepted = {
  * inUnit(coefficients.b, degree).toFixed(1) // => '11.9'
  */
 export function compassDeviation(swing: readonly SwingPoint[]): Deviation {
-  if (!Array.isArray(swing) || swing.length < 6) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'swing',
-      value: Array.isArray(swing) ? `${String(swing.length)} headings` : 'no list',
-      expected: 'at least 6 headings',
-      hint: 'Five coefficients take five headings, and one more to tell how well they fit.',
-    })
-  }
+  requireList('swing', swing, 6, 'Five coefficients need five headings, and one more to tell how well they fit.')
   swing.forEach((point: SwingPoint, i) => {
     requireKeys(`swing[${i}]`, point, { compassHeading: true, deviation: true })
     requireWithin(`swing[${i}].compassHeading`, point.compassHeading, headingRange)
@@ -90,6 +84,14 @@ export function compassDeviation(swing: readonly SwingPoint[]): Deviation {
     scatter: fit.scatter as Angle,
     degreesOfFreedom: fit.degreesOfFreedom,
   }
+}
+
+const coefficientRanges = {
+  a: deviationRange,
+  b: deviationRange,
+  c: deviationRange,
+  d: deviationRange,
+  e: deviationRange,
 }
 
 /** Deviation on one heading. */
@@ -113,6 +115,15 @@ export interface DeviationAt {
  */
 export function deviationAt(fitted: Deviation, compassHeading: Angle): DeviationAt {
   requireWithin('compassHeading', compassHeading, headingRange)
+  requireKeys('fitted', fitted, {
+    coefficients: true,
+    standardUncertainties: false,
+    covariance: true,
+    scatter: false,
+    degreesOfFreedom: false,
+  })
+  requireFields('fitted.coefficients', fitted.coefficients, coefficientRanges)
+  requireCovariance(fitted.covariance)
   const terms = termsAt(compassHeading)
   const { a, b, c, d, e } = fitted.coefficients
   const deviation = [a, b, c, d, e].reduce((sum: number, each, i) => sum + each * (terms[i] ?? 0), 0)
@@ -146,6 +157,16 @@ export function trueHeading(reading: {
   requireWithin('reading.declination', declination, declinationRange)
   const heading = wrapped(compassHeading + deviation + declination)
   return (heading < 0 ? heading + 2 * Math.PI : heading) as Angle
+}
+
+function requireCovariance(covariance: Deviation['covariance']): void {
+  requireList('fitted.covariance', covariance, 5, 'Pass what compassDeviation gave.')
+  covariance.forEach((row, i) => {
+    requireList(`fitted.covariance[${i}]`, row, 5, 'Pass what compassDeviation gave.')
+    row.forEach((entry, j) => {
+      requireWithin(`fitted.covariance[${i}][${j}]`, entry, finite)
+    })
+  })
 }
 
 function termsAt(heading: number): readonly number[] {

@@ -1,5 +1,5 @@
 import { pressureAtDepth, standardGravity, type WaterColumn } from '../../environment/index.ts'
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import { type Accepted, type Depth, type Length, metre, requireWithin, type Temperature } from '../../units/index.ts'
 import { depth, instrumentTemperature } from '../accepted.ts'
 
@@ -81,6 +81,7 @@ export function capillaryResolution(
 ): Length {
   requireKeys('at', at, { depth: true, readable: true })
   requireWithin('at.readable', at.readable, lengthRange)
+  requireCapillary(gauge)
   const { travelPerMetre } = capillaryReading(gauge, { depth: at.depth, water: gauge.scale })
   return (at.readable / travelPerMetre) as Length
 }
@@ -133,6 +134,8 @@ export interface CapillaryMark {
  * marks.map(({ position }) => inUnit(position, millimetre).toFixed(0)) // => ['50', '80']
  */
 export function capillaryScale(gauge: CapillaryGauge, depths: readonly Depth[]): readonly CapillaryMark[] {
+  requireCapillary(gauge)
+  requireList('depths', depths)
   return depths.map((mark, i) => {
     requireWithin(`depths[${i}]`, mark, depth)
     const { gasLength } = capillaryReading(gauge, { depth: mark, water: gauge.scale })

@@ -1,8 +1,8 @@
-import { depthAtPressure, standardGravity, type WaterColumn } from '../../environment/index.ts'
+import { standardGravity, type WaterColumn } from '../../environment/index.ts'
 import { faultOfRow, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
 import { requireWithin } from '../../units/index.ts'
 import { surroundingPressure } from '../accepted.ts'
-import { type DepthGauge, pressurePerMetre, zeroPressureNow } from './depth-gauge.ts'
+import { type DepthGauge, pressurePerMetre, requireWater, zeroPressureNow } from './depth-gauge.ts'
 
 /** What is worked out for each row of a pressure log. */
 export interface DepthColumns {
@@ -34,8 +34,7 @@ export function depthFromPressureInto(
   const end = requireRows([columns, ['pressurePascal']], [out, ['trueDepthMetre', 'shownDepthMetre', 'code']], from, to)
   requireKeys('options', options, { water: true, gauge: true })
   const { water, gauge } = options
-  requireKeys('options.water', water, { surfacePressure: true, density: true, gravity: false })
-  depthAtPressure({ pressure: water.surfacePressure, ...water }) // refuses water out of range
+  requireWater('options.water', water)
   requireWithin('options.water.surfacePressure', water.surfacePressure, surroundingPressure)
   const zero = zeroPressureNow(gauge, undefined)
   const perShownMetre = pressurePerMetre(gauge.convention)

@@ -1,4 +1,10 @@
-import { type DepthConvention, depthAtPressure, standardGravity, type WaterColumn } from '../../environment/index.ts'
+import {
+  type DepthConvention,
+  densityOfConvention,
+  depthAtPressure,
+  standardGravity,
+  type WaterColumn,
+} from '../../environment/index.ts'
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
@@ -8,7 +14,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { finite, instrumentTemperature, surfacePressure, surroundingPressure } from '../accepted.ts'
+import { finite, instrumentTemperature, surroundingPressure } from '../accepted.ts'
 
 /**
  * An instrument that measures pressure and shows depth: Bourdon tube, diaphragm or electronic sensor.
@@ -126,7 +132,7 @@ export function trueDepth(
  * depthBeforePointerMoves(sealed, lake).toFixed(2) // => '2.17'
  */
 export function depthBeforePointerMoves(gauge: DepthGauge, water: WaterColumn, temperature?: Temperature): Length {
-  requireKeys('water', water, { surfacePressure: true, density: true, gravity: false })
+  requireWater('water', water)
   const zero = zeroPressureNow(gauge, temperature)
   const pressure = Math.max(zero, water.surfacePressure) as AbsolutePressure
   return depthAtPressure({ pressure, ...water }) as number as Length
@@ -150,12 +156,18 @@ export function depthErrorOf(
   at: { readonly depth: Depth; readonly water: WaterColumn; readonly temperature?: Temperature },
 ): Length {
   requireKeys('at', at, { depth: true, water: true, temperature: false })
+  requireWater('at.water', at.water)
   const { density, gravity = standardGravity } = at.water
   requireWithin('at.depth', at.depth, finite)
-  requireWithin('at.water.surfacePressure', at.water.surfacePressure, surfacePressure)
   const pressure = (at.water.surfacePressure + density * gravity * at.depth) as AbsolutePressure
   const surroundings = at.temperature === undefined ? { pressure } : { pressure, temperature: at.temperature }
   return (depthShown(gauge, surroundings).depth - at.depth) as Length
+}
+
+/** Refuses water that a depth cannot be told from. */
+export function requireWater(argument: string, water: WaterColumn): void {
+  requireKeys(argument, water, { surfacePressure: true, density: true, gravity: false })
+  depthAtPressure({ pressure: water.surfacePressure, ...water }) // refuses what is out of range
 }
 
 /** Pressure at which a gauge shows zero at its present temperature: sealed gas follows Gay-Lussac. */
@@ -178,6 +190,7 @@ export function zeroPressureNow(gauge: DepthGauge, temperature: Temperature | un
 }
 
 /** Pressure that a convention counts for a metre. */
-export function pressurePerMetre({ pressure, length }: DepthConvention): number {
-  return pressure.factor / length.factor
+export function pressurePerMetre(convention: DepthConvention): number {
+  densityOfConvention(convention) // refuses what is not a convention
+  return convention.pressure.factor / convention.length.factor
 }

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireText, requireWord } from '../../errors/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
 
 /** What an instrument can show. */
@@ -54,18 +54,12 @@ export interface InstrumentEvidence {
  * left.remaining.map(({ quantity, evidence }) => `${quantity}: ${evidence}`) // => ['depth: single', 'time: lost']
  */
 export function remainingEvidence(displays: readonly Display[]): InstrumentEvidence {
-  if (!Array.isArray(displays) || displays.length === 0) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'displays',
-      value: 'none',
-      expected: 'at least one display',
-      hint: 'List every value that was displayed, with its sensor.',
-    })
-  }
+  requireList('displays', displays, 1, 'List every value that was displayed, with its sensor.')
   displays.forEach((display: Display, i) => {
     requireKeys(`displays[${i}]`, display, { quantity: true, sensor: true, works: true })
     requireWord(`displays[${i}].quantity`, display.quantity, shownQuantities)
+    requireText(`displays[${i}].sensor`, display.sensor, 'Name the sensor.')
+    requireWord(`displays[${i}].works`, display.works, [true, false])
   })
   const remaining = shownQuantities
     .filter((quantity) => displays.some((display: Display) => display.quantity === quantity))

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import {
   type AbsolutePressure,
@@ -58,6 +58,7 @@ export function assessSurfaceCheck(check: SurfaceCheck): Assessment<Length> {
   requireWithin('check.shown', check.shown, shownRange)
   requireWithin('check.allowed', check.allowed, allowedRange)
   requireWithin('check.surfacePressure', check.surfacePressure, surfacePressure)
+  requireWord('check.hasStop', check.hasStop, [true, false])
   const pressure = check.surfacePressure
   const { temperature } = check
   const expected = depthShown(check.gauge, temperature === undefined ? { pressure } : { pressure, temperature }).depth

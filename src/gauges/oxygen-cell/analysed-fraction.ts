@@ -16,6 +16,7 @@ import {
   type Temperature,
   type Voltage,
 } from '../../units/index.ts'
+import { requireWater } from '../depth/depth-gauge.ts'
 import { oxygenAtCell } from './calibration-gas.ts'
 import { oxygenShown } from './cell.ts'
 
@@ -134,10 +135,20 @@ export function depthOfAnalysis(
   analysed: { readonly oxygen: MoleFraction; readonly expandedUncertainty: number },
   at: { readonly water: WaterColumn; readonly maximumOxygenPartialPressure: AbsolutePressure },
 ): AnalysedDepth {
+  // the whole result of analysedFraction may be passed
+  requireKeys('analysed', analysed, {
+    oxygen: true,
+    expandedUncertainty: true,
+    standardUncertainty: false,
+    budget: false,
+    cautions: false,
+    sources: false,
+  })
   requireWithin('analysed.oxygen', analysed.oxygen, fraction)
   requireWithin('analysed.expandedUncertainty', analysed.expandedUncertainty, spread)
   requireKeys('at', at, { water: true, maximumOxygenPartialPressure: true })
   requireWithin('at.maximumOxygenPartialPressure', at.maximumOxygenPartialPressure, limit)
+  requireWater('at.water', at.water)
   const depthOfFraction = (oxygen: number): Depth => {
     const pressure = Math.max(at.maximumOxygenPartialPressure / oxygen, at.water.surfacePressure) as AbsolutePressure
     return depthAtPressure({ pressure, ...at.water })

@@ -1,10 +1,11 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import {
   type AbsolutePressure,
   type Accepted,
   bar,
   type Fraction,
+  millivolt,
   percent,
   requireWithin,
   type Voltage,
@@ -25,6 +26,7 @@ export interface CellCheck {
 }
 
 const bound: Accepted = { above: 0, atMost: 100, unit: percent, hint: 'Take it from the maker of the cell.' }
+const output: Accepted = { atLeast: 0, atMost: 1000, unit: millivolt, hint: 'Take it from the maker of the cell.' }
 const used: Accepted = { above: 0, atMost: 10, unit: bar, hint: 'Give the highest partial pressure in use.' }
 
 /**
@@ -51,6 +53,8 @@ export function assessCell(check: CellCheck): Assessment<Fraction> {
   const { inAir, richer, highestUsed, leastLinearity, leastInAir } = check
   requireWithin('check.highestUsed', highestUsed, used)
   requireWithin('check.leastLinearity', leastLinearity, bound)
+  requireWithin('check.leastInAir', leastInAir, output)
+  requireList('check.richer', richer)
   const linearities = richer.map((point) => cellLinearity(inAir, point))
   const value = Math.min(1, ...linearities)
   const tried = Math.max(inAir.partialPressure, ...richer.map(({ partialPressure }) => partialPressure))

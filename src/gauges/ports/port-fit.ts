@@ -1,14 +1,6 @@
 import { requireKeys, requireWord } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
-import {
-  type Accepted,
-  bar,
-  type GaugePressure,
-  inch,
-  type Length,
-  millimetre,
-  requireWithin,
-} from '../../units/index.ts'
+import { type Accepted, bar, type GaugePressure, inch, type Length, one, requireWithin } from '../../units/index.ts'
 import { type HoseId, hoses, type PortId, ports, type UnifiedThread } from './port.table.ts'
 
 /** A hose that is to be screwed into a port. */
@@ -67,6 +59,9 @@ export function assessPortFit(fit: PortFit): Assessment<GaugePressure> {
   }
 }
 
+const diameterRange: Accepted = { above: 0, atMost: 8, unit: one, hint: 'Give inches.' }
+const threadsRange: Accepted = { above: 2.5, atMost: 200, unit: one, hint: 'Count threads per inch.' }
+
 /** Sizes of a thread, from its designation. */
 export interface ThreadSize {
   readonly diameter: Length
@@ -84,17 +79,8 @@ export interface ThreadSize {
  * inUnit(threadSize(ports['high-7/16']).diameter, millimetre).toFixed(2) // => '11.11'
  */
 export function threadSize(thread: UnifiedThread): ThreadSize {
-  requireWithin('thread.diameterInch', thread.diameterInch * inch.factor, {
-    above: 0,
-    atMost: 200,
-    unit: millimetre,
-    hint: 'Give inches.',
-  })
-  requireWithin('thread.perInch', inch.factor / thread.perInch, {
-    above: 0,
-    atMost: 10,
-    unit: millimetre,
-    hint: 'Count threads per inch.',
-  })
+  requireKeys('thread', thread, { ...ports['high-7/16'], diameterInch: true, perInch: true }) // a row of ports, or less
+  requireWithin('thread.diameterInch', thread.diameterInch, diameterRange)
+  requireWithin('thread.perInch', thread.perInch, threadsRange)
   return { diameter: (thread.diameterInch * inch.factor) as Length, pitch: (inch.factor / thread.perInch) as Length }
 }

@@ -23,6 +23,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../../units/index.ts'
+import { instrumentTemperature } from '../accepted.ts'
 import { cylinderPressureBehind } from './case-pressure.ts'
 import { type GaugeError, gaugeError, type PressureGauge } from './gauge-error.ts'
 
@@ -124,6 +125,7 @@ export function certainGas<Name extends string>(
   requireWithin('cylinder.residualPressure', residualPressure, residual)
   requireWithin('cylinder.respiratoryMinuteVolume', cylinder.respiratoryMinuteVolume, rate)
   requireWithin('cylinder.ambientPressure', ambientPressure, ambient)
+  requireWithin('cylinder.gasTemperature', gasTemperature, instrumentTemperature)
   const error = gaugeError(gauge, cylinder.gaugeTemperature)
   const shown = cylinderPressureBehind({ reading, casePressure })
   const gas = options.gas ?? 'real'

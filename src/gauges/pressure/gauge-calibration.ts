@@ -1,7 +1,8 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { leastSquares } from '../../uncertainty/least-squares.ts'
-import { requireWithin } from '../../units/index.ts'
-import { finite } from '../accepted.ts'
+import { requireFields } from '../../units/accepted.ts'
+import { one, requireWithin } from '../../units/index.ts'
+import { finite, uncertainty } from '../accepted.ts'
 
 /** One row of a calibration: what the instrument showed, and how much was to be added to it. */
 export interface CalibrationPoint {
@@ -28,6 +29,18 @@ export interface CalibrationLine {
   readonly to: number
 }
 
+const lineRanges = {
+  meanReading: finite,
+  correction: finite,
+  slope: finite,
+  correctionUncertainty: uncertainty,
+  slopeUncertainty: uncertainty,
+  scatter: uncertainty,
+  degreesOfFreedom: { atLeast: 1, unit: one, hint: 'Pass the line as calibrationLine gave it.' },
+  from: finite,
+  to: finite,
+}
+
 /** A reading put right. */
 export interface CorrectedReading {
   readonly value: number
@@ -50,15 +63,7 @@ export interface CorrectedReading {
  * calibrationLine(points).slope.toFixed(4) // => '0.0048'
  */
 export function calibrationLine(points: readonly CalibrationPoint[]): CalibrationLine {
-  if (!Array.isArray(points) || points.length < 3) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'points',
-      value: Array.isArray(points) ? `${String(points.length)} of them` : 'no list',
-      expected: 'at least 3',
-      hint: 'Two points fit a line without telling how well: measure at more.',
-    })
-  }
+  requireList('points', points, 3, 'Two points fit a line without telling how well: measure at more.')
   points.forEach((point: CalibrationPoint, i) => {
     requireKeys(`points[${i}]`, point, { reading: true, correction: true })
     requireWithin(`points[${i}].reading`, point.reading, finite)
@@ -108,6 +113,8 @@ export function correctedReading(
   options: { readonly beyondRange?: boolean } = {},
 ): CorrectedReading {
   requireKeys('options', options, { beyondRange: false })
+  if (options.beyondRange !== undefined) requireWord('options.beyondRange', options.beyondRange, [true, false])
+  requireFields('line', line, lineRanges)
   requireWithin('reading', reading, finite)
   if (options.beyondRange !== true && !(reading >= line.from && reading <= line.to)) {
     throw new LitrebarError({
