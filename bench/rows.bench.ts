@@ -1,5 +1,5 @@
 // What a row costs from file to file, in processor time, since other work may share the machine.
-// Usage: npm run bench rows [thousands of rows] [words that the names of cases hold]
+// Usage: npm run bench rows [thousands of rows] [words that the names of cases hold] [--write]
 import { appendFileSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -16,9 +16,11 @@ import {
 import { parquetWriteBuffer } from 'hyparquet-writer'
 import { type RowPlan, runRows } from '../src/batch/index.ts'
 import { isoStandard } from '../src/gas-law/index.ts'
+import { cpuSeconds, machine, markdownTable, numbersGiven, storeResult } from './stored-result.ts'
 
-const rows = Number(process.argv[2] ?? 1000) * 1000
-const wanted = process.argv[3] ?? ''
+const [thousands = 1000] = numbersGiven()
+const rows = thousands * 1000
+const wanted = process.argv.slice(2).find((word) => /^[a-z]/.test(word)) ?? ''
 const folder = mkdtempSync(join(tmpdir(), 'litrebar-bench-'))
 process.on('exit', () => rmSync(folder, { recursive: true, force: true }))
 const path = (name: string): string => join(folder, name)
@@ -106,12 +108,7 @@ const byMixture: RowPlan = {
 const ofOne: RowPlan = { ...byMixture, mixture: { value: 'nitrox 32' } }
 const density: RowPlan = { ...ofOne, compute: ['density'] }
 
-const cpuSeconds = (): number => {
-  const { user, system } = process.cpuUsage()
-  return (user + system) / 1e6
-}
-
-async function measure(name: string, from: string, to: string, plan: RowPlan): Promise<void> {
+async function measure(name: string, from: string, to: string, plan: RowPlan): Promise<string[]> {
   const before = cpuSeconds()
   let first = 0
   let firstRows = 0
@@ -128,9 +125,10 @@ async function measure(name: string, from: string, to: string, plan: RowPlan): P
   })
   const all = cpuSeconds() - before
   const further = (done.rows - firstRows) / (all - first)
-  console.log(
-    `${name.padEnd(42)} ${all.toFixed(2).padStart(6)} s in all, ${(first * 1000).toFixed(0).padStart(4)} ms first block, ${(done.rows / all / 1e6).toFixed(2)} M rows/s in all, ${(further / 1e6).toFixed(2)} M further rows/s, ${(statSync(path(to)).size / done.rows).toFixed(0)} bytes a row`,
-  )
+  const size = statSync(path(to)).size / done.rows
+  const figures = [all.toFixed(2), (done.rows / all / 1e6).toFixed(2), (further / 1e6).toFixed(2), size.toFixed(0)]
+  console.log([name.padEnd(42), ...figures].join('  '))
+  return [name, ...figures]
 }
 
 const cases = (['csv', 'ndjson', 'arrow', 'parquet'] as const).flatMap((format) => [
@@ -138,8 +136,22 @@ const cases = (['csv', 'ndjson', 'arrow', 'parquet'] as const).flatMap((format) 
   { name: `${format}, three results, one gas`, format, plan: ofOne },
   { name: `${format}, density, one gas`, format, plan: density },
 ])
+const results: string[][] = []
 for (const { name, format, plan } of cases.filter((each) => each.name.includes(wanted))) {
   const input = `in.${format}`
   if (statSync(path(input), { throwIfNoEntry: false }) === undefined) inputs[input]?.()
-  await measure(name, input, `out.${format}`, plan)
+  results.push(await measure(name, input, `out.${format}`, plan))
 }
+const headings = [
+  'from file to file',
+  'processor time, s',
+  'million rows a second of it',
+  'the same without the first block',
+  'bytes a row',
+]
+if (wanted === '')
+  storeResult(
+    'docs/measured/batch.md',
+    'rows',
+    `${machine()}; ${thousands} thousand rows, one process, tables and hashes of both files included.\n\n${markdownTable(headings, results)}`,
+  )

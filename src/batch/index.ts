@@ -1,3 +1,13 @@
+export type { ColumnFunctionName } from './columns/column-function.table.ts'
+export {
+  type ColumnCalculation,
+  type ColumnWorkers,
+  type ColumnWorkersOptions,
+  columnWorkers,
+  type SharedColumns,
+  sharedCodes,
+  sharedColumn,
+} from './columns/column-workers.ts'
 export type { RowFormatName } from './formats/format.table.ts'
 export type { CalculationName } from './rows/calculation.table.ts'
 export type { FieldColumn } from './rows/field-column.ts'
