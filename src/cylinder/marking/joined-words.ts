@@ -1,4 +1,4 @@
-import { withoutAccents } from './labelled-dates.ts'
+import { withoutAccents, wordsThatBegin } from './labelled-dates.ts'
 import { pressureWords } from './pressure-label.table.ts'
 import type { MarkingFamily } from './stamp.ts'
 import { isAllFigures } from './us-names.ts'
@@ -6,6 +6,60 @@ import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // What is one mark and typed as two words, `SP 9144` or `June 2024`, is put together before any family is read; what is several marks and
 // typed as one word, `PW232/PH348BAR/14.9KG`, is taken apart.
+
+// By the languages themselves, without accents that shoulders and keyboards leave out; the usual short forms among them.
+const monthNames = [
+  'JAN JANUARY JANUAR JANVIER JANV GENNAIO GEN ENERO ENE JANUARI JANEIRO',
+  'FEB FEBRUARY FEBRUAR FEVRIER FÉVRIER FEVR FEBBRAIO FEBRERO FEBRUARI FEVEREIRO FEV',
+  'MAR MARCH MARZ MÄRZ MAERZ MARS MARZO MAART MRT MARTS MARÇO MARCO',
+  'APR APRIL AVRIL AVR APRILE ABRIL ABR',
+  'MAY MAI MAGGIO MAG MAYO MEI MAJ MAIO',
+  'JUN JUNE JUNI JUIN GIUGNO GIU JUNIO JUNHO',
+  'JUL JULY JULI JUILLET JUIL LUGLIO LUG JULIO JULHO',
+  'AUG AUGUST AOUT AOÛT AGOSTO AGO AUGUSTUS AUGUSTI',
+  'SEP SEPT SEPTEMBER SEPTEMBRE SETTEMBRE SET SEPTIEMBRE SETEMBRO',
+  'OCT OCTOBER OKT OKTOBER OCTOBRE OTTOBRE OTT OCTUBRE OUTUBRO OUT',
+  'NOV NOVEMBER NOVEMBRE NOVIEMBRE NOVEMBRO',
+  'DEC DECEMBER DEZ DEZEMBER DECEMBRE DÉCEMBRE DICEMBRE DIC DICIEMBRE DES DESEMBER DEZEMBRO',
+] as const
+
+/**
+ * Whether any word of a text is one of a language, a date with its day, or a permit in two words. Most shoulders have none, and need
+ * neither be joined nor searched for dates in words.
+ */
+export function hasPhrases(words: readonly Word[], system: MarkingFamily): boolean {
+  for (let index = 0; index < words.length; index++) {
+    const { text } = words[index] as Word
+    const first = text.charCodeAt(0)
+    if (isDigitCode(first)) {
+      if (text.length > 7 ? isoDate.test(text) : system === 'US' && words[index + 1]?.isJoined === true) return true
+    } else if (isDigitCode(text.charCodeAt(text.length - 1))) {
+      if (text.length > 3 && text.includes('XXX')) return true
+    } else if (beginsPhrase(text)) return true
+  }
+  return false
+}
+
+function beginsPhrase(text: string): boolean {
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    // An accent, a point or a dash may hide a word of the lists.
+    if (code < 65 || code > 90) return isLetterCode(text.charCodeAt(0)) && text.length > 1
+  }
+  return phraseWords.has(text) || text.includes('XXX')
+}
+
+const phraseWords: ReadonlySet<string> = /* @__PURE__ */ new Set([
+  ...wordsThatBegin,
+  ...pressureWords.test.split(' '),
+  ...pressureWords.working.split(' '),
+  ...pressureWords.filler.split(' '),
+  ...monthNames.flatMap((names) => names.split(' ')),
+  'SP',
+  'SU',
+  'E',
+  'X',
+])
 
 /** The words of a text with permits, months in words, whole dates and the words for a pressure put together. */
 export function joinWords(words: readonly Word[], system: MarkingFamily): readonly Word[] {
@@ -160,22 +214,6 @@ function isPermit(text: string): boolean {
 function isYear(text: string): boolean {
   return (text.length === 2 || text.length === 4) && isAllFigures(text, 0)
 }
-
-// By the languages themselves, without accents that shoulders and keyboards leave out; the usual short forms among them.
-const monthNames = [
-  'JAN JANUARY JANUAR JANVIER JANV GENNAIO GEN ENERO ENE JANUARI JANEIRO',
-  'FEB FEBRUARY FEBRUAR FEVRIER FÉVRIER FEVR FEBBRAIO FEBRERO FEBRUARI FEVEREIRO FEV',
-  'MAR MARCH MARZ MÄRZ MAERZ MARS MARZO MAART MRT MARTS MARÇO MARCO',
-  'APR APRIL AVRIL AVR APRILE ABRIL ABR',
-  'MAY MAI MAGGIO MAG MAYO MEI MAJ MAIO',
-  'JUN JUNE JUNI JUIN GIUGNO GIU JUNIO JUNHO',
-  'JUL JULY JULI JUILLET JUIL LUGLIO LUG JULIO JULHO',
-  'AUG AUGUST AOUT AOÛT AGOSTO AGO AUGUSTUS AUGUSTI',
-  'SEP SEPT SEPTEMBER SEPTEMBRE SETTEMBRE SET SEPTIEMBRE SETEMBRO',
-  'OCT OCTOBER OKT OKTOBER OCTOBRE OTTOBRE OTT OCTUBRE OUTUBRO OUT',
-  'NOV NOVEMBER NOVEMBRE NOVIEMBRE NOVEMBRO',
-  'DEC DECEMBER DEZ DEZEMBER DECEMBRE DÉCEMBRE DICEMBRE DIC DICIEMBRE DES DESEMBER DEZEMBRO',
-] as const
 
 const months: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(
   monthNames.flatMap((names, index) =>

@@ -25,6 +25,11 @@ export function readLabelledDates(reading: Reading): readonly Word[] {
   return left ?? words
 }
 
+/** Words that a phrase beside a date, or one that takes a cylinder out of use, begins with. */
+export const wordsThatBegin: readonly string[] = /* @__PURE__ */ (Object.keys(dateWords) as DateRole[])
+  .flatMap((role) => (role === 'filler' ? [] : dateWords[role].split(' ')))
+  .concat(outOfUsePhrases.map((phrase) => phrase.split(' ')[0] as string))
+
 /** What a word beside a date makes of it. */
 export function roleOf(text: string): DateRole | undefined {
   // Most words of a shoulder begin or end in a figure; no such word has one anywhere.

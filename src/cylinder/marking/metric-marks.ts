@@ -94,7 +94,9 @@ function sortAmbiguous(reading: Reading): void {
 
 /** `À 15°C`, `C à 15`: the temperature that the pressure before it holds at. Gives how many words say so. */
 function referenceTemperature(words: readonly Word[], index: number): number {
-  const at = words[index]?.text === 'C' ? index + 1 : index
+  const first = (words[index] as Word).text
+  if (first !== 'C' && first !== 'À' && first !== 'A' && first !== 'BEI') return 0
+  const at = first === 'C' ? index + 1 : index
   const preposition = words[at]
   const degrees = words[at + 1]
   if (preposition?.text !== 'À' && preposition?.text !== 'A' && preposition?.text !== 'BEI') return 0

@@ -77,6 +77,8 @@ const waterLabels: ReadonlySet<string> = /* @__PURE__ */ new Set([
 export function readWaterCapacity(reading: Reading): boolean {
   const { words, marks } = reading
   const label = words[reading.at] as Word
+  const initial = label.text.charCodeAt(0)
+  if (initial !== 87 && initial !== 86 && initial !== 67) return false // W, V, C
   const word = words[reading.at + 1]
   if (word?.line !== label.line || !isDigitCode(word.text.charCodeAt(0)) || !waterLabels.has(label.text)) return false
   const figures = figuresAt(word.text, 0)

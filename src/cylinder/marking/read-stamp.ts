@@ -3,7 +3,7 @@ import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-m
 import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
 import { hasInvisible, moveBack, withoutInvisible } from './invisible.ts'
-import { joinWords, splitSlashes } from './joined-words.ts'
+import { hasPhrases, joinWords, splitSlashes } from './joined-words.ts'
 import { isCondemnation, readLabelledDates } from './labelled-dates.ts'
 import { gasAt, isMegapascalMark, isMetricDate, isMetricUnit, readMetricMarks } from './metric-marks.ts'
 import { type Draft, emptyDraft, found, type Reading, within } from './reading.ts'
@@ -74,8 +74,10 @@ function readVisible(text: string, asOf: number | undefined): Draft {
   const reading = newReading(scan, scan === plain ? words : scan.words, family.system, asOf)
   noteRepairs(reading)
   if (family.other !== undefined) found(reading, 'two-families', within(family.other, 0, family.other.text.length))
-  reading.words = joinWords(reading.words, family.system)
-  reading.words = readLabelledDates(reading)
+  if (hasPhrases(reading.words, family.system)) {
+    reading.words = joinWords(reading.words, family.system)
+    reading.words = readLabelledDates(reading)
+  }
   if (family.system === 'US') readUsMarks(reading)
   else if (family.system === 'METRIC-OLD') readMetricMarks(reading)
   else {

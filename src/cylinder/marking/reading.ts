@@ -243,7 +243,8 @@ const nearlyAhead = 120
 function takeDatesAhead({ marks, dates, asOf }: Reading): void {
   if (asOf === undefined) return
   const isOldUs = marks.system === 'US' && marks.prefix !== 'DOT' && marks.prefix !== 'TC'
-  for (const [index, date] of dates.entries()) {
+  for (let index = 0; index < dates.length; index++) {
+    const date = dates[index] as DatedMark
     const ahead = date.number + 1200
     if (!date.hasShortYear || ahead <= asOf || ahead > asOf + nearlyAhead) continue
     if (isOldUs && date.role === 'any') continue

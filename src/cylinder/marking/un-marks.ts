@@ -92,7 +92,7 @@ export function readUnMarks(reading: Reading): void {
 
 // 98/23/EC: a directive, neither a date nor a serial number.
 function isDirective(text: string): boolean {
-  return isDigitCode(text.charCodeAt(0)) && text.endsWith('C') && directive.test(text)
+  return text.charCodeAt(text.length - 1) === 67 && isDigitCode(text.charCodeAt(0)) && directive.test(text)
 }
 
 const directive = /^\d{2,4}\/\d{1,3}\/[A-Z]{2,3}$/u

@@ -83,6 +83,9 @@ function requalifierBehind(reading: Reading, { endWord, endOffset }: DatePattern
 /** `C208 07/22`: the number before its date, with or without the letters RIN. */
 function requalifierBefore({ words, at }: Reading): { readonly rin: string; readonly words: number } | undefined {
   const first = words[at] as Word
+  const { length } = first.text
+  if (length !== 3 && length !== 4) return undefined
+  if (!isLetterCode(first.text.charCodeAt(0))) return undefined
   const isLabelled = first.text === 'RIN'
   const number = isLabelled ? words[at + 1] : first
   if (number?.line !== first.line || !isRin(number.text)) return undefined
@@ -164,12 +167,13 @@ const suffixesAtEnd = /(?:VE|UE|AE|FS|RR|[ESRV])+$/u
 /** `05 12`: month and year with nothing between them, alone on their line or behind the mark of an inspector. */
 function spacedPattern(words: readonly Word[], index: number): DatePattern | undefined {
   const month = words[index] as Word
+  if (month.text.length > 2 || !isDigitCode(month.text.charCodeAt(0))) return undefined
   const year = words[index + 1]
   if (year?.line !== month.line || words[index + 2]?.line === month.line) return undefined
   const before = words[index - 1]
   const isFirst = before?.line !== month.line || (words[index - 2]?.line !== month.line && isInspectorMark(before.text))
   const length = lengthOfYear(year.text, 0)
-  if (!isFirst || month.text.length > 2 || length !== year.text.length) return undefined
+  if (!isFirst || length !== year.text.length) return undefined
   if (!isAllDigits(month.text) || !isAllDigits(year.text)) return undefined
   const value = Number(month.text)
   if (value < 1 || value > 12) return undefined
