@@ -167,9 +167,15 @@ function bodyBehind(reading: Reading, last: Word, index: number): Word | undefin
   const word = reading.words[index]
   if (word === undefined || word.line !== last.line || word.text.length > 5) return undefined
   if (reading.marks.system === 'US') return isRin(word.text) ? word : undefined
+  if (isNotifiedBody(word.text)) return reading.marks.system === 'METRIC-OLD' ? undefined : word
   return isLetterCode(word.text.charCodeAt(0)) && suffixOf(word.text) === undefined && roleOf(word.text) === undefined
     ? word
     : undefined
+}
+
+/** Four figures that are no year. */
+function isNotifiedBody(text: string): boolean {
+  return text.length === 4 && wholeAt(text, 0, 4) !== undefined && !text.startsWith('19') && !text.startsWith('20')
 }
 
 /** FIN is the sign of Finland where it stands right behind a design standard. */

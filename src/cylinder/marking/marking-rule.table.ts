@@ -15,6 +15,8 @@ export interface MarkingRule {
 const un = { source: 'un-model-regulations-17', edition: '2011' } as const
 const us = { source: 'cfr-49-178-35', place: 'paragraph (f)', edition: '2010' } as const
 const retest = { source: 'cfr-49-180-213', place: 'paragraphs (a) and (b)', edition: '2007' } as const
+const retest2015 = { source: 'cfr-49-180-213', edition: '2015, amended since' } as const
+const un2015 = { source: 'cfr-49-178-71', edition: '2015, amended since' } as const
 const prefix = { source: 'cfr-49-180-205', place: 'paragraph (c)', edition: '2021' } as const
 const condemned = { source: 'cfr-49-180-205-2015', edition: '2015, amended since' } as const
 const practice = {
@@ -147,33 +149,33 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'retest-mark-height',
-    text: 'height of the date',
+    text: 'height of the date, at least',
     value: 6.35,
     unit: 'mm',
-    place: '49 CFR 180.213(c) and (d)',
-    ...recalled,
+    place: 'paragraph (e)',
+    ...retest2015,
   },
   {
     id: 'rin-height',
-    text: 'height of the RIN',
+    text: 'height of the RIN, at least',
     value: 3.18,
     unit: 'mm',
-    place: '49 CFR 180.213(c) and (d)',
-    ...recalled,
+    place: 'paragraph (e)',
+    ...retest2015,
   },
   {
     id: 'rin-square',
     text: 'four characters in a square between month and year, read clockwise from the upper left',
     value: 4,
     unit: 'characters',
-    place: '49 CFR 180.213(d)',
-    ...recalled,
+    place: 'paragraph (d)',
+    ...retest2015,
   },
   {
     id: 'retest-letters',
-    text: '+ ten per cent, star ten years, E visual in place of test, S proof test, VE eddy current, UE ultrasonic',
-    place: '49 CFR 180.213(f)',
-    ...recalled,
+    text: '+ ten per cent, star ten years, E external visual in place of a test, S proof test, FS shell and filler, AE acoustic emission, UE ultrasonic, VE eddy current; none: the volumetric test, which tells nothing of the interval',
+    place: 'paragraph (f)',
+    ...retest2015,
   },
   {
     id: 'un-groups',
@@ -240,11 +242,11 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'un-figures',
-    text: 'mass and capacity with three figures, mass rounded up and capacity down',
+    text: 'mass with three figures, rounded up, below 1 kg two figures, rounded down; capacity with three, rounded down, and asked for liquefied gases alone',
     value: 3,
     unit: 'figures',
-    place: 'UN 6.2.2.7.3',
-    ...recalled,
+    place: 'paragraphs (q)(8) and (q)(11)',
+    ...un2015,
   },
   {
     id: 'adr-without-symbol',
@@ -265,8 +267,9 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'usa-approval',
-    text: 'UN receptacles approved in the US carry USA/ and a number as country and maker',
-    ...practice,
+    text: 'UN receptacles approved in the US carry USA/ and the approval number of the maker',
+    place: 'paragraph (q)(3)',
+    ...un2015,
   },
   {
     id: 'body-catalogue',

@@ -46,6 +46,8 @@ export function readMetricMarks(reading: Reading): void {
     const label = roleOf(word.text)
     const temperature = referenceTemperature(words, reading.at)
     if (temperature > 0) {
+      // C à 15 stands before the pressure of charge at 15 °C.
+      if (word.text === 'C') role = 'working'
       reading.at += temperature
     } else if (readWaterCapacity(reading)) {
       role = undefined

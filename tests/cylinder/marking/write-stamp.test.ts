@@ -2,6 +2,7 @@ import { array, assert, constantFrom, integer, option, property, record, uniqueA
 import { expect, test } from 'vitest'
 import {
   type CalendarMonth,
+  type Deadline,
   monthsLater,
   type Retest,
   readStamp,
@@ -24,6 +25,31 @@ const types = constantFrom(
 
 const history = uniqueArray(months, { minLength: 1, maxLength: 6 }).map((dates) => [...dates].sort())
 
+// What words say of dates: manufacture, kinds of tests, and what lies ahead of the latest mark.
+const inWords = {
+  made: option(integer({ min: 0, max: 3 }), absent),
+  ahead: uniqueArray(constantFrom('next due', 'expiry', 'end of life'), { maxLength: 3 }),
+  kinds: array(
+    option(constantFrom('hydraulic', 'visual', 'ultrasonic', 'acoustic emission', 'eddy current'), {
+      nil: undefined,
+      freq: 2,
+    }),
+    { minLength: 6, maxLength: 6 },
+  ),
+} as const
+
+/** Dates in words, from the first test and the latest mark of a shoulder. */
+function datesInWords(
+  { made, ahead }: { readonly made: number | undefined; readonly ahead: readonly Deadline['kind'][] },
+  history: readonly CalendarMonth[],
+): Pick<StampMarks, 'manufactured' | 'deadlines'> {
+  const [first, last] = [history[0] as CalendarMonth, history.at(-1) as CalendarMonth]
+  return {
+    ...(made === undefined ? {} : { manufactured: monthsLater(first, -made) }),
+    deadlines: ahead.map((kind, index) => ({ kind, date: monthsLater(last, 24 + 12 * index) })),
+  }
+}
+
 const usMarks = record({
   prefix: option(constantFrom('DOT', 'ICC', 'TC', 'CTC'), absent),
   specification: types,
@@ -40,11 +66,40 @@ const usMarks = record({
   }),
   bodies: array(option(bodies, absent), { minLength: 6, maxLength: 6 }),
   nominal: option(constantFrom({ identifier: 'K80', cubicFeet: 80 }), absent),
+  thread: option(
+    constantFrom({ designation: '1.125-12 UNF' }, { designation: '3/4-14 NPSM' }, { designation: 'M25x2' }),
+    absent,
+  ),
+  testPsi: option(
+    integer({ min: 200, max: 1600 }).map((n) => n * 5),
+    absent,
+  ),
+  firstTestSuffixes: option(constantFrom(['+'] as const), absent),
+  ...inWords,
 }).map(
-  ({ history: [firstTest, ...later], dual, servicePsi, serviceBar, suffixes, bodies: who, ...marks }): StampMarks => {
+  ({
+    history: dates,
+    dual,
+    servicePsi,
+    serviceBar,
+    testPsi,
+    suffixes,
+    bodies: who,
+    made,
+    ahead,
+    kinds,
+    ...marks
+  }): StampMarks => {
+    const [firstTest, ...later] = dates
     // Without the letters of an authority, a type that ends in a figure cannot be told from a number.
     const isBareNumber = marks.prefix === undefined && /\d$/.test(marks.specification)
-    const retests = later.map((date, index): Retest => ({ date, body: who[index], suffixes: suffixes[index] ?? [] }))
+    const retests = later.map((date, index): Retest => {
+      const kind = kinds[index]
+      // A word that names the kind stands in place of the letters.
+      return kind === undefined
+        ? { date, body: who[index], suffixes: suffixes[index] ?? [] }
+        : { date, body: who[index], kind, suffixes: [] }
+    })
     return {
       ...marks,
       system: 'US',
@@ -56,6 +111,8 @@ const usMarks = record({
           : undefined,
       firstTest,
       retests,
+      testPressure: testPsi === undefined ? undefined : gauge(testPsi, psi),
+      ...datesInWords({ made, ahead }, dates),
     }
   },
 )
@@ -84,6 +141,8 @@ const unMarks = record({
   history,
   bodies: array(option(constantFrom('K11', '9998'), { freq: 9, nil: 'K12' }), { minLength: 6, maxLength: 6 }),
   countries: array(option(constantFrom('N', 'CH'), absent), { minLength: 6, maxLength: 6 }),
+  underwater: option(constantFrom(true), absent),
+  ...inWords,
 }).map((drawn): StampMarks => {
   const [firstTest, ...later] = drawn.history
   const isSteel = drawn.specification !== 'ISO 7866'
@@ -104,13 +163,16 @@ const unMarks = record({
     countryOfApproval: drawn.countryOfApproval,
     inspector: drawn.inspector,
     notifiedBody: drawn.system === 'EU-pi' ? drawn.notifiedBody : undefined,
+    underwater: drawn.underwater,
     firstTest,
-    retests: later.map((date, index) => ({
-      date,
-      body: drawn.bodies[index],
-      country: drawn.countries[index],
-      suffixes: [],
-    })),
+    retests: later.map((date, index): Retest => {
+      const kind = drawn.kinds[index]
+      // Behind a word only the body is written.
+      return kind === undefined
+        ? { date, body: drawn.bodies[index], country: drawn.countries[index], suffixes: [] }
+        : { date, body: drawn.bodies[index], kind, suffixes: [] }
+    }),
+    ...datesInWords(drawn, drawn.history),
   }
 })
 
@@ -123,8 +185,22 @@ const oldMarks = record({
   maker: constantFrom('STERNWERK', 'FOREZ'),
   history,
   bodies: array(option(constantFrom('T7', 'K11'), absent), { minLength: 6, maxLength: 6 }),
+  thread: option(constantFrom({ designation: 'M25x2' }, { designation: 'M18x1.5' }), absent),
+  ...inWords,
 }).map(
-  ({ gas, working, capacity, mass, serial, maker, history: [firstTest, ...later], bodies: who }): StampMarks => ({
+  ({
+    gas,
+    working,
+    capacity,
+    mass,
+    serial,
+    maker,
+    thread,
+    history: dates,
+    bodies: who,
+    kinds,
+    ...words
+  }): StampMarks => ({
     system: 'METRIC-OLD',
     gas,
     workingPressure: gauge(working, bar),
@@ -133,8 +209,13 @@ const oldMarks = record({
     emptyMass: measure(mass / 10, kilogram),
     serial,
     maker,
-    firstTest,
-    retests: later.map((date, index) => ({ date, body: who[index], suffixes: [] })),
+    thread,
+    firstTest: dates[0],
+    retests: dates.slice(1).map((date, index): Retest => {
+      const kind = kinds[index]
+      return { date, body: who[index], suffixes: [], ...(kind === undefined ? {} : { kind }) }
+    }),
+    ...datesInWords(words, dates),
   }),
 )
 
@@ -149,7 +230,10 @@ test.each([
       for (const [name, value] of Object.entries(given)) {
         const got =
           name === 'retests'
-            ? back.retests.map(({ date, body, country, suffixes }) => ({ date, body, country, suffixes }))
+            ? back.retests.map((retest, index) => {
+                const { kind, ...unsaid } = retest
+                return given.retests[index]?.kind === undefined ? unsaid : retest
+              })
             : back[name as keyof typeof back]
         expect({ [name]: got }).toEqual({ [name]: typeof value === 'number' ? expect.closeTo(value, 6) : value })
       }
