@@ -223,7 +223,7 @@ const months: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(
 
 /** Words of shoulders without US marks in which a slash stands between marks and not within one. */
 export function splitSlashes(words: readonly Word[]): readonly Word[] {
-  if (!words.some((word) => word.text.includes('/') && (isSeveralMarks(word) || pair.test(word.text)))) return words
+  if (!hasSeveralMarks(words)) return words
   return words.flatMap((word, index) => {
     const pressures = pairOf(word, words[index + 1])
     if (pressures !== undefined) return pressures
@@ -231,6 +231,11 @@ export function splitSlashes(words: readonly Word[]): readonly Word[] {
     const isUnitOfPair = word.text === 'BAR' && index > 0 && pairOf(words[index - 1] as Word, word) !== undefined
     return isUnitOfPair ? [] : isSeveralMarks(word) ? partsOf(word) : [word]
   })
+}
+
+function hasSeveralMarks(words: readonly Word[]): boolean {
+  for (const word of words) if (word.text.includes('/') && (isSeveralMarks(word) || pair.test(word.text))) return true
+  return false
 }
 
 const pair = /^(\d{3})\/(\d{3})(BAR)?$/u

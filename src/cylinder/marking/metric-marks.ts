@@ -113,6 +113,7 @@ const roles: ReadonlyMap<string, 'test' | 'working'> = new Map([
 ])
 
 function roleOf(text: string): 'test' | 'working' | undefined {
+  if (isDigitCode(text.charCodeAt(0)) || isDigitCode(text.charCodeAt(text.length - 1))) return undefined
   return roles.get(text.includes('.') ? text.replaceAll('.', '') : text)
 }
 

@@ -53,7 +53,9 @@ const canadian: readonly UsPrefix[] = ['TC', 'CTC', 'CRC', 'BTC']
 
 /** Whether a word begins with the letters of one of the two authorities, followed by what a mark goes on with. */
 export function prefixAt(text: string): UsPrefix | undefined {
-  for (const prefix of prefixes.get(text.charCodeAt(0)) ?? none) {
+  const candidates = prefixes.get(text.charCodeAt(0))
+  if (candidates === undefined) return undefined
+  for (const prefix of candidates) {
     if (!spells(text, 0, prefix)) continue
     const after = text.charCodeAt(prefix.length)
     if (text.length === prefix.length || !isLetterCode(after) || permitLetters(text, prefix.length) !== undefined) {
@@ -62,8 +64,6 @@ export function prefixAt(text: string): UsPrefix | undefined {
   }
   return undefined
 }
-
-const none: readonly UsPrefix[] = []
 
 const names = (Object.keys(usSpecifications) as UsSpecification[]).sort((a, b) => b.length - a.length)
 
