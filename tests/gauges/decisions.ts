@@ -251,33 +251,33 @@ const agreement: readonly Decision[] = [
   ['apart and untried', 'beyond', ['cells-apart', 'untried', alike], () => agreeing([1.2, 1.4])],
 ]
 
-const fit = (change: Partial<PortFit> = {}) =>
+const fitting = (change: Partial<PortFit> = {}) =>
   assessPortFit({ port: 'low-3/8', hose: 'low-pressure', pressure: gauge(10, bar), rating: gauge(30, bar), ...change })
 const portFit: readonly Decision[] = [
-  ['a low-pressure hose in its port', 'within', [], () => fit()],
-  ['at the rating of the hose', 'within', [], () => fit({ pressure: gauge(30, bar) })],
-  ['above it', 'beyond', ['rating'], () => fit({ pressure: gauge(30.1, bar) })],
+  ['a low-pressure hose in its port', 'within', [], () => fitting()],
+  ['at the rating of the hose', 'within', [], () => fitting({ pressure: gauge(30, bar) })],
+  ['above it', 'beyond', ['rating'], () => fitting({ pressure: gauge(30.1, bar) })],
   [
     'a rating that cannot be read',
     'undetermined',
     ['no-rating'],
     () => assessPortFit({ port: 'low-3/8', hose: 'low-pressure', pressure: gauge(10, bar) }),
   ],
-  ['the wider hose in its port', 'within', [], () => fit({ port: 'low-1/2', hose: 'low-pressure-1/2' })],
-  ['another thread', 'beyond', ['thread'], () => fit({ port: 'low-1/2' })],
+  ['the wider hose in its port', 'within', [], () => fitting({ port: 'low-1/2', hose: 'low-pressure-1/2' })],
+  ['another thread', 'beyond', ['thread'], () => fitting({ port: 'low-1/2' })],
   [
     'a high-pressure hose in its port',
     'within',
     [],
-    () => fit({ port: 'high-7/16', hose: 'high-pressure', pressure: gauge(232, bar), rating: gauge(300, bar) }),
+    () => fitting({ port: 'high-7/16', hose: 'high-pressure', pressure: gauge(232, bar), rating: gauge(300, bar) }),
   ],
-  ['a high-pressure hose on the low side', 'beyond', ['thread', 'side'], () => fit({ hose: 'high-pressure' })],
-  ['the thread that engages at cylinder pressure', 'beyond', ['side', 'memory'], () => fit({ port: 'high-3/8' })],
+  ['a high-pressure hose on the low side', 'beyond', ['thread', 'side'], () => fitting({ hose: 'high-pressure' })],
+  ['the thread that engages at cylinder pressure', 'beyond', ['side', 'memory'], () => fitting({ port: 'high-3/8' })],
   [
     'the same with a pressure above the rating',
     'beyond',
     ['side', 'rating', 'memory'],
-    () => fit({ port: 'high-3/8', pressure: gauge(232, bar) }),
+    () => fitting({ port: 'high-3/8', pressure: gauge(232, bar) }),
   ],
 ]
 

@@ -47,21 +47,14 @@ export interface AscentLeg {
   readonly pressureVolume: PressureVolume
 }
 
-const depthRange: Accepted = { above: 0, atMost: 500, unit: metre, hint: 'Give the depth where the ascent begins.' }
-const stress: Accepted = {
-  atLeast: 1,
-  atMost: 10,
-  unit: one,
-  hint: 'Give 1 for breathing at ease, 2 for twice as much.',
-}
-const wait: Accepted = { atLeast: 0, atMost: 600, unit: minute, hint: 'Give the minutes before the ascent begins.' }
-const speed: Accepted = {
-  above: 0,
-  atMost: 100,
-  unit: metrePerMinute,
-  hint: 'Give the rate of ascent, upwards positive.',
-}
-const stopTime: Accepted = { above: 0, atMost: 600, unit: minute, hint: 'Leave the stop out, or give its minutes.' }
+/** What an ascent accepts. */
+export const ascentRanges = {
+  depth: { above: 0, atMost: 500, unit: metre, hint: 'Give the depth where the ascent begins.' },
+  stressFactor: { atLeast: 1, atMost: 10, unit: one, hint: 'Give 1 for breathing at ease, 2 for twice as much.' },
+  timeAtDepth: { atLeast: 0, atMost: 600, unit: minute, hint: 'Give the minutes before the ascent begins.' },
+  ascentRate: { above: 0, atMost: 100, unit: metrePerMinute, hint: 'Give the rate of ascent, upwards positive.' },
+  stopDuration: { atLeast: 0, atMost: 600, unit: minute, hint: 'Leave the stop out, or give its minutes.' },
+} as const satisfies Readonly<Record<string, Accepted>>
 
 /**
  * The parts of an ascent in order, each with what all breathe on it: time at depth, ascent to the stop, stop, ascent to the surface.
@@ -138,7 +131,7 @@ const ascentKeys = {
 function requireAscent(ascent: Ascent): void {
   requireKeys('ascent', ascent, ascentKeys)
   const { depth, breathers, stressFactor, timeAtDepth, ascentRate, stop } = ascent
-  requireWithin('depth', depth, depthRange)
+  requireWithin('depth', depth, ascentRanges.depth)
   if (breathers.length === 0) {
     throw new LitrebarError({
       code: 'input',
@@ -151,17 +144,17 @@ function requireAscent(ascent: Ascent): void {
   breathers.forEach((rate, i) => {
     if (!isWithin(rate, breathingRate)) requireWithin(`breathers[${i}]`, rate, breathingRate)
   })
-  requireWithin('stressFactor', stressFactor, stress)
-  requireWithin('timeAtDepth', timeAtDepth, wait)
-  requireWithin('ascentRate', ascentRate, speed)
+  requireWithin('stressFactor', stressFactor, ascentRanges.stressFactor)
+  requireWithin('timeAtDepth', timeAtDepth, ascentRanges.timeAtDepth)
+  requireWithin('ascentRate', ascentRate, ascentRanges.ascentRate)
   if (stop === undefined) return
   requireKeys('ascent.stop', stop, { depth: true, duration: true })
   if (!(stop.depth > 0 && stop.depth <= depth)) {
     requireWithin('stop.depth', stop.depth, {
-      ...depthRange,
+      ...ascentRanges.depth,
       atMost: depth / metre.factor,
       hint: 'A stop lies between the depth and the surface.',
     })
   }
-  requireWithin('stop.duration', stop.duration, stopTime)
+  requireWithin('stop.duration', stop.duration, ascentRanges.stopDuration)
 }

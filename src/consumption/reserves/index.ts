@@ -1,4 +1,5 @@
 export { type Ascent, type AscentLeg, ascentLegs } from './ascent-gas.ts'
+export { type CompiledReserve, compileReserve, type ReserveSample, reservePressureInto } from './compiled-reserve.ts'
 export type { CountedReserve, ReserveCylinder, ReservePart } from './counted-reserve.ts'
 export { type Consumer, type FurthestTurn, furthestTurn } from './furthest-turn.ts'
 export { type IndependentTurn, independentTurn } from './independent-cylinders.ts'

@@ -33,12 +33,12 @@ export interface BreathedDive<Name extends string = string> {
 }
 
 /** Accepted respiratory minute volumes. */
-export const breathingRate: Accepted = {
+export const breathingRate = {
   above: 0,
   atMost: 500,
   unit: litrePerMinute,
   hint: 'Give the litres breathed each minute, at the pressure of the diver.',
-}
+} as const satisfies Accepted
 
 /** A segment of the profile within one period of breathing. */
 export interface Stretch<Name extends string> extends Segment {
