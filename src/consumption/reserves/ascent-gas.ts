@@ -1,5 +1,5 @@
 import { pressureAtDepth, standardGravity, type WaterColumn } from '../../environment/index.ts'
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -130,17 +130,10 @@ const ascentKeys = {
 
 function requireAscent(ascent: Ascent): void {
   requireKeys('ascent', ascent, ascentKeys)
+  requireKeys('ascent.water', ascent.water, { surfacePressure: true, density: true, gravity: false })
   const { depth, breathers, stressFactor, timeAtDepth, ascentRate, stop } = ascent
   requireWithin('depth', depth, ascentRanges.depth)
-  if (breathers.length === 0) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'breathers',
-      value: 'an empty list',
-      expected: 'at least one',
-      hint: 'Give the rate of each who breathes from the cylinder.',
-    })
-  }
+  requireList('breathers', breathers, 1, 'Give the rate of each who breathes from the cylinder.')
   breathers.forEach((rate, i) => {
     if (!isWithin(rate, breathingRate)) requireWithin(`breathers[${i}]`, rate, breathingRate)
   })
@@ -149,12 +142,10 @@ function requireAscent(ascent: Ascent): void {
   requireWithin('ascentRate', ascentRate, ascentRanges.ascentRate)
   if (stop === undefined) return
   requireKeys('ascent.stop', stop, { depth: true, duration: true })
-  if (!(stop.depth > 0 && stop.depth <= depth)) {
-    requireWithin('stop.depth', stop.depth, {
-      ...ascentRanges.depth,
-      atMost: depth / metre.factor,
-      hint: 'A stop lies between the depth and the surface.',
-    })
-  }
+  requireWithin('stop.depth', stop.depth, {
+    ...ascentRanges.depth,
+    atMost: depth / metre.factor,
+    hint: 'A stop lies between the depth and the surface.',
+  })
   requireWithin('stop.duration', stop.duration, ascentRanges.stopDuration)
 }

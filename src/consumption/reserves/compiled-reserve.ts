@@ -1,17 +1,17 @@
-import { isLitrebarError, requireKeys, rowCodes } from '../../errors/index.ts'
+import { isLitrebarError, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
 import type { GasModelOption } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
   type Duration,
+  type PlainNumber,
   requireWithin,
   type Speed,
   type VolumeFlow,
 } from '../../units/index.ts'
-import { densityOf, requireGasOptions } from '../gas/vessel-gas.ts'
+import { amountIn, requireGasOptions } from '../gas/vessel-gas.ts'
 import { pressureHolding } from '../gas/vessel-pressure.ts'
 import { breathingRate, densityTime } from '../use/breathed-dive.ts'
-import { requireRows } from '../use/rows.ts'
 import { type Ascent, type AscentLeg, ascentLegs, ascentRanges } from './ascent-gas.ts'
 import { pressureToBegin, type ReserveCylinder, requireReserveCylinder } from './counted-reserve.ts'
 import { idealPressure, isothermOf } from './isotherm.ts'
@@ -111,10 +111,10 @@ export function reservePressureInto(
     readonly timeAtDepthSecond: Float64Array
   },
   options: GasModelOption & { readonly ascent: Ascent; readonly cylinder: ReserveCylinder },
-  from = 0,
-  to: number = columns.stressFactor.length,
+  from: PlainNumber = 0,
+  to?: PlainNumber,
 ): void {
-  requireRows(from, to, { ...out, ...columns })
+  const end = requireRows([columns, columnNames], [out, ['pressurePascal', 'code']], from, to)
   requireGasOptions(options, { ascent: true, cylinder: true })
   const { ascent, cylinder, gas } = options
   const kernel = kernelOf(ascent, cylinder, gas === undefined ? {} : { gas })
@@ -124,7 +124,7 @@ export function reservePressureInto(
     stressFactor: stresses,
     timeAtDepthSecond: waits,
   } = columns
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const [rate, stress, wait] = [rates[row] as number, stresses[row] as number, waits[row] as number]
     let code: number = rowCodes.good
     let pressure = Number.NaN
@@ -152,6 +152,8 @@ function usualOf({ breathers, stressFactor, timeAtDepth, ascentRate, stop }: Asc
     stopDuration: stop?.duration ?? (0 as Duration),
   }
 }
+
+const columnNames = ['respiratoryMinuteVolumeCubicMetrePerSecond', 'stressFactor', 'timeAtDepthSecond'] as const
 
 const fields = {
   respiratoryMinuteVolume: false,
@@ -198,8 +200,8 @@ function requireSample(rate: number, stress: number, wait: number, speed: number
 }
 
 function kernelOf(ascent: Ascent, cylinder: ReserveCylinder, options: GasModelOption): Kernel {
-  requireReserveCylinder(cylinder, ascent)
   const legs = ascentLegs(ascent)
+  requireReserveCylinder(cylinder, ascent)
   const { residualPressure } = cylinder
   const isEndHardest = typeof residualPressure === 'number' && residualPressure >= (legs[0] as AscentLeg).from
   return isEndHardest
@@ -215,6 +217,8 @@ function straightKernel(
   options: GasModelOption,
 ): Kernel {
   const { mixture, temperature, internalVolume, residualPressure } = cylinder
+  // refuses what is no cylinder, too
+  const kept = amountIn({ internalVolume, temperature, mixture, pressure: residualPressure }, options) / internalVolume
   /** Mean density as breathed on a leg, mol/m³. */
   const densityOn = (cause: AscentLeg['cause']): number => {
     const leg = legs.find((each) => each.cause === cause)
@@ -226,7 +230,6 @@ function straightKernel(
   const stopDepth = stop?.depth ?? 0
   const onWay = (depth - stopDepth) * densityOn('ascent to the stop') + stopDepth * densityOn('ascent to the surface')
   const up = stop === undefined ? depth * densityOn('ascent to the surface') : onWay
-  const kept = densityOf(options, mixture, residualPressure, temperature)
   const pressure = pressureOfDensity(cylinder, options)
   return (rate, stress, wait, speed, stopDuration) =>
     pressure(kept + (rate * stress * (atDepth * wait + up / speed + atStop * stopDuration)) / internalVolume)
@@ -263,6 +266,7 @@ function usableIsotherm(cylinder: ReserveCylinder & { readonly residualPressure:
 /** The hardest moment differs from sample to sample. */
 function searchingKernel(ascent: Ascent, cylinder: ReserveCylinder, options: GasModelOption): Kernel {
   const { stop } = ascent
+  pressureToBegin(ascent, cylinder, options) // refuses what is no cylinder
   return (rate, stress, wait, speed, stopDuration) =>
     pressureToBegin(
       {

@@ -59,6 +59,7 @@ export function requireReserveCylinder(cylinder: ReserveCylinder, { water }: Asc
     residualPressure: true,
     maximumPermissibleError: true,
   })
+  requireWithin('maximumPermissibleError', cylinder.maximumPermissibleError, errorRange)
   requireResidual('residualPressure', cylinder.residualPressure, water.surfacePressure)
 }
 
@@ -83,7 +84,6 @@ export function pressureToBegin(ascent: Ascent, cylinder: ReserveCylinder, optio
 /** Gas for an ascent with its parts, from the residual upwards. */
 export function countedReserve(ascent: Ascent, cylinder: ReserveCylinder, options: GasOptions): CountedReserve {
   const { maximumPermissibleError } = cylinder
-  requireWithin('maximumPermissibleError', maximumPermissibleError, errorRange)
   const surface = ascent.water.surfacePressure
   const legs = ascentLegs(ascent)
   const amounts = legs.map((leg) => amountOfLeg(ascent, leg, options, cylinder.mixture, cylinder.temperature))
