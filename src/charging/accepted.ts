@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { requireList } from '../errors/index.ts'
 import {
   type Accepted,
   bar,
@@ -92,12 +92,5 @@ export function requireAbove(argument: string, value: number, other: number): vo
  * @param hint - what to list
  */
 export function requireSome(argument: string, list: readonly unknown[], hint: string): void {
-  if (Array.isArray(list) && list.length > 0) return
-  throw new LitrebarError({
-    code: 'input',
-    argument,
-    value: Array.isArray(list) ? 'empty' : 'not a list',
-    expected: 'at least 1 entry',
-    hint,
-  })
+  requireList(argument, list, 1, hint)
 }

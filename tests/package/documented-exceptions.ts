@@ -8,6 +8,7 @@ export interface DocumentedException {
 const nameAlone =
   'reads the name of a reference condition alone, so that a condition of the caller’s own needs nothing else'
 const restOfResult = 'takes a result as another function gives it, whole, and reads three of its fields'
+const stateOfReference = 'takes any reference condition, and reads its pressure and temperature'
 const twoOfResult = 'takes a result as another function gives it, whole, and reads two of its fields'
 
 /** Where the hostile test finds what the documentation promises. An exception that covers nothing fails the test. */
@@ -28,4 +29,9 @@ export const documentedExceptions: Readonly<Record<string, readonly DocumentedEx
   quantileOf: [{ at: /^0\.(mean|standardUncertainty)/, because: 'reads the sorted results alone' }],
   // gauges
   deviationAt: [{ at: /^0\.(standardUncertainties|scatter|degreesOfFreedom)/, because: twoOfResult }],
+  // charging
+  compressorStart: [{ at: /: result.latest is Infinity$/, because: 'no time is the latest where nothing is lacking' }],
+  drainInterval: [{ at: /: result.(interval|shortest) is Infinity$/, because: 'no drain is needed where no water separates' }],
+  assessAnalysis: [{ at: /^2\.reference\.waterVapourPressure/, because: stateOfReference }],
+  deliveredMoisture: [{ at: /^1\.reference\.waterVapourPressure/, because: stateOfReference }],
 }

@@ -14,6 +14,7 @@ import {
   requireWithin,
 } from '../../units/index.ts'
 import { pressure, requireSome } from '../accepted.ts'
+import { requireContents } from './planned-fills.ts'
 
 /** Receivers of one kind, filled one after the other. */
 export interface BankRun {
@@ -67,6 +68,8 @@ export function fillsFromBank(
   requireWord('options.gas', gas, ['real', 'ideal'])
   requireWord('options.order', order, ['low-to-high', 'best'])
   requireSome('run.bank', run.bank, 'List the cylinders of the bank.')
+  for (const [k, cylinder] of run.bank.entries()) requireContents(`run.bank[${k}]`, cylinder)
+  requireContents('run.receiver', run.receiver)
   requireWithin('run.target', run.target, pressure)
   requireWithin('run.target', run.target, {
     above: run.receiver.pressure,
@@ -111,7 +114,7 @@ const amountRange: Accepted = { atLeast: 0, atMost: 1e9, unit: one, hint: 'Take 
  *
  * @param fills - in the order of their times: time, s, and the amount lacked, mol
  * @param molarFlow - what the compressor delivers, mol/s, above 0
- * @returns latest start from now, s, negative where it should run already; and the fill that decides
+ * @returns latest start from now, s, negative where it should run already, infinite where nothing is lacking; and the fill that decides
  * @throws LitrebarError `range`, naming the fill and field; `input` for none or an unknown key
  * @source litrebar-derivation, balance of amounts in time
  * @example

@@ -79,6 +79,7 @@ export function plannedFills(
   requireWord('options.order', order, ['low-to-high', 'best'])
   requireSome('plan.bank', plan.bank, 'List the cylinders of the bank.')
   requireSome('plan.fills', plan.fills, 'List the cylinders to be filled.')
+  for (const [k, cylinder] of plan.bank.entries()) requireContents(`plan.bank[${k}]`, cylinder)
   for (const [k, fill] of plan.fills.entries()) requireFill(`plan.fills[${k}]`, fill)
   let { bank } = plan
   const fills = plan.fills.map(({ receiver, target }): FillFromBank => {
@@ -114,15 +115,15 @@ function pressureAt(bank: readonly ContentsByAbsolutePressure[], k: number): num
   return (bank[k] as ContentsByAbsolutePressure).pressure
 }
 
+/** Refuses a cylinder without its contents; what is in it may be nothing. Shared with the fills of one kind. */
+export function requireContents(path: string, cylinder: ContentsByAbsolutePressure): void {
+  requireKeys(path, cylinder, { internalVolume: true, mixture: true, pressure: true, temperature: true })
+  requireWithin(`${path}.pressure`, cylinder.pressure, heldPressure)
+}
+
 function requireFill(path: string, fill: PlannedFill): void {
   requireKeys(path, fill, { receiver: true, target: true })
-  requireKeys(`${path}.receiver`, fill.receiver, {
-    internalVolume: true,
-    mixture: true,
-    pressure: true,
-    temperature: true,
-  })
-  requireWithin(`${path}.receiver.pressure`, fill.receiver.pressure, heldPressure)
+  requireContents(`${path}.receiver`, fill.receiver)
   requireWithin(`${path}.target`, fill.target, pressure)
   requireWithin(`${path}.target`, fill.target, {
     above: fill.receiver.pressure,

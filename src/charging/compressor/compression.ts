@@ -8,6 +8,7 @@ import {
   temperatureAtEnthalpy,
   temperatureAtEntropy,
 } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -84,6 +85,7 @@ export function compression(gas: CompressedGas, path: CompressionPath, options: 
   requireWithin('gas.from.pressure', gas.from.pressure, pressure)
   requireWithin('gas.from.temperature', gas.from.temperature, temperature)
   requireAbove('gas.to', gas.to, gas.from.pressure)
+  requireMixture('gas.mixture', gas.mixture)
   requirePath('path', path)
   return compressed(gas, path, requireModel(options))
 }

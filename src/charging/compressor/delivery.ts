@@ -114,8 +114,8 @@ function requireStage(stage: IntakeStage): IntakeStage {
     requireWithin('stage.drawn.temperature', stage.drawn.temperature, temperature)
   }
   requireAbove('stage.to', stage.to, (stage.drawn ?? stage.ambient).pressure)
-  requireWithin('stage.leakage', stage.leakage ?? 0, share)
-  requireWithin('stage.waterFraction', stage.waterFraction ?? 0, share)
+  if (stage.leakage !== undefined) requireWithin('stage.leakage', stage.leakage, share)
+  if (stage.waterFraction !== undefined) requireWithin('stage.waterFraction', stage.waterFraction, share)
   return stage
 }
 

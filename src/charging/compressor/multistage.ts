@@ -144,15 +144,17 @@ function requireMachine(machine: MultistageCompressor): void {
   requireKeys('machine.intake', machine.intake, { pressure: true, temperature: true })
   requireWithin('machine.intake.pressure', machine.intake.pressure, pressure)
   requireWithin('machine.intake.temperature', machine.intake.temperature, temperature)
-  requireWithin('machine.deliveryTemperature', machine.deliveryTemperature ?? machine.intake.temperature, temperature)
+  if (machine.deliveryTemperature !== undefined)
+    requireWithin('machine.deliveryTemperature', machine.deliveryTemperature, temperature)
   requireSome('machine.stages', machine.stages, 'List the stages in the order in which the gas passes them.')
   requirePath('machine.path', machine.path)
   for (const [k, stage] of machine.stages.entries()) {
     const at = `machine.stages[${k}]`
     requireKeys(at, stage, { to: true, inletTemperature: false, inletPressure: false, path: false })
     if (stage.path !== undefined) requirePath(`${at}.path`, stage.path)
-    requireWithin(`${at}.inletTemperature`, stage.inletTemperature ?? machine.intake.temperature, temperature)
-    requireWithin(`${at}.inletPressure`, stage.inletPressure ?? machine.intake.pressure, pressure)
+    if (stage.inletTemperature !== undefined)
+      requireWithin(`${at}.inletTemperature`, stage.inletTemperature, temperature)
+    if (stage.inletPressure !== undefined) requireWithin(`${at}.inletPressure`, stage.inletPressure, pressure)
   }
   for (const [k, inlet] of inletsOf(machine).entries()) {
     requireAbove(`machine.stages[${k}].to`, (machine.stages[k] as CompressorStage).to, inlet.pressure)

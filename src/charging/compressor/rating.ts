@@ -1,6 +1,7 @@
 import { requireKeys } from '../../errors/index.ts'
 import { amountPerFreeGas } from '../../gas-law/contents/free-gas.ts'
 import { type GasModelOption, type Mixture, molarDensityBy, type ReferenceCondition } from '../../gas-law/index.ts'
+import { isUnitOf, notOfQuantity } from '../../units/check-unit.ts'
 import {
   type AbsolutePressure,
   bar,
@@ -8,6 +9,7 @@ import {
   type FreeGasFlow,
   hour,
   type InternalVolume,
+  one,
   type PlainNumber,
   type Quantity,
   requireWithin,
@@ -46,6 +48,8 @@ export interface FillingTest {
  * inUnit(fillingRateOf(100, litrePerMinute), litrePerMinute) // => 100
  */
 export function fillingRateOf(n: PlainNumber, unit: Unit<'volume flow'>): FillingRate {
+  if (!isUnitOf(unit, 'volume flow')) throw notOfQuantity('unit', unit, 'volume flow')
+  requireWithin('n', n, { above: 0, unit: one, hint: 'Give the rate in the unit named.' })
   const rate = n * unit.factor
   requireWithin('filling rate', rate, flow)
   return rate as FillingRate

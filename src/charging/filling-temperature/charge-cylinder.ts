@@ -62,13 +62,13 @@ export interface ChargedEnd {
 }
 
 const flowRange: Accepted = {
-  above: 0,
+  atLeast: 0.001,
   atMost: 1000,
   unit: gramPerSecond,
   hint: 'Give the mass flow into the cylinder.',
 }
 const capacityRange: Accepted = {
-  above: 0,
+  atLeast: 1,
   atMost: 1e6,
   unit: joulePerKelvin,
   hint: 'Mass times specific heat: about 6 kJ/K for 13 kg of steel.',
@@ -81,6 +81,8 @@ const conductanceRange: Accepted = {
 }
 // Halving the step changes the temperature by less than 1e-5 K.
 const stepsPerUnit = 16
+// More are needed only where the wall follows the gas at once: the fill is then that of a wall without mass.
+const mostSteps = 20_000
 
 /**
  * A cylinder while it is charged: gas that warms by what is pushed in, a wall that takes part of the heat, surroundings that take some of
@@ -143,6 +145,7 @@ export function chargeCylinder(fill: ChargedCylinder, options: CaloricOptions = 
     wall.innerConductance / (2.5 * gerg2008GasConstant * molarFlow) +
     ((wall.innerConductance + wall.outerConductance) * (amount / molarFlow)) / wall.heatCapacity
   const steps = Math.ceil(span * (1 + fastest) * stepsPerUnit) + 12
+  if (steps > mostSteps) throw tooSlow(steps)
   const step = span / steps
   for (let k = 0; k < steps; k++) {
     const n = held * Math.exp(k * step)
@@ -221,6 +224,16 @@ function fullAlready(): LitrebarError {
     value: 'less gas than the cylinder holds',
     expected: 'more gas than it holds at the start',
     hint: 'Check both pressures and the temperature that the fill settles to.',
+  })
+}
+
+function tooSlow(steps: number): LitrebarError {
+  return new LitrebarError({
+    code: 'range',
+    argument: 'fill.flow',
+    value: `so slow that it takes ${steps} steps`,
+    expected: `at most ${mostSteps} steps`,
+    hint: 'At that flow the gas stays at the temperature of its surroundings: check flow, heat capacity and conductances.',
   })
 }
 

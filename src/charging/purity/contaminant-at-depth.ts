@@ -1,8 +1,9 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireText } from '../../errors/index.ts'
 import { surfaceEquivalentFraction } from '../../gas-law/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
+import { isUnitOf, notOfQuantity } from '../../units/check-unit.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -94,6 +95,9 @@ export function assessContaminantAtDepth(
   requireKeys('gas', gas, { fraction: true, pressure: true, surfacePressure: true, standardUncertainty: true })
   requireWithin('gas.standardUncertainty', gas.standardUncertainty, doubtRange)
   requireKeys('limit', limit, { atMost: true, unit: true, source: true, place: true })
+  if (!isUnitOf(limit.unit, 'pressure')) throw notOfQuantity('limit.unit', limit.unit, 'pressure')
+  requireText('limit.source', limit.source, 'Name the source of the limit.')
+  requireWithin('limit.atMost', limit.atMost, { above: 0, unit: one, hint: 'Give a number above 0.' })
   requireWithin('limit.atMost', limit.atMost * limit.unit.factor, {
     above: 0,
     unit: pascal,

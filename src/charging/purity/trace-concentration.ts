@@ -96,8 +96,19 @@ function densityAlone(options: { readonly molarMass: MolarMass; readonly referen
   return (reference.pressure * molarMass) / (molarGasConstant * reference.temperature)
 }
 
-/** Refuses a state of the cubic metre that is none. */
+const referenceKeys = {
+  name: false,
+  pressure: true,
+  temperature: true,
+  moisture: false,
+  waterVapourPressure: false,
+  source: false,
+  place: false,
+}
+
+/** Refuses what is not a state of a cubic metre; a reference condition is one. */
 export function requireConcentrationReference(argument: string, reference: ConcentrationReference): void {
+  requireKeys(argument, reference, referenceKeys)
   requireWithin(`${argument}.pressure`, reference.pressure, {
     atLeast: 0.5,
     atMost: 1.2,

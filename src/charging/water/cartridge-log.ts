@@ -1,4 +1,4 @@
-import { requireKeys, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { amountPerFreeGas } from '../../gas-law/contents/free-gas.ts'
 import { dryAir, type GasModelOption, type ReferenceCondition } from '../../gas-law/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
@@ -110,6 +110,7 @@ function requireLog<Name extends string>(log: CartridgeLog<Name>): void {
   requireWithin('log.capacity.value', log.capacity.value, massRange)
   requireWithin('log.capacity.standardUncertainty', log.capacity.standardUncertainty, doubt)
   requireWord('log.capacity.basis', log.capacity.basis, ['maker', 'measured', 'memory'])
+  requireList('log.runs', log.runs)
   for (const [k, run] of log.runs.entries()) {
     requireAir(`log.runs[${k}]`, run, { duration: true })
     requireWithin(`log.runs[${k}].duration`, run.duration, duration)

@@ -18,7 +18,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { flow, requireAbove } from '../accepted.ts'
+import { flow, pressure, requireAbove } from '../accepted.ts'
 import { requireReference } from '../compressor/delivery.ts'
 import {
   requireGasOption,
@@ -241,6 +241,8 @@ export function fillWaterFraction(
   })
   const gas = requireGasOption(options)
   const { temperature, maintainedPressure: kept = 0, from, to } = fill
+  requireWithin('fill.from', from, pressure)
+  if (fill.maintainedPressure !== undefined) requireWithin('fill.maintainedPressure', kept, pressure)
   requireAbove('fill.to', to, from)
   requireSeparator('fill', { pressure: Math.max(from, kept) as AbsolutePressure, temperature })
   requireSeparator('fill', { pressure: Math.max(to, kept) as AbsolutePressure, temperature })

@@ -139,7 +139,8 @@ function requireTrain(train: SeparatorTrain): void {
   requireSome('train.separators', train.separators, 'List the separators in the order in which the air passes them.')
   for (const [k, separator] of train.separators.entries()) {
     requireSeparator(`train.separators[${k}]`, separator, { separation: false })
-    requireWithin(`train.separators[${k}].separation`, separator.separation ?? 1, efficiency)
+    if (separator.separation !== undefined)
+      requireWithin(`train.separators[${k}].separation`, separator.separation, efficiency)
   }
 }
 
@@ -186,7 +187,7 @@ export function drainInterval(separator: {
   requireWithin('separator.temperature', temperature, liquidTemperature)
   const mass = liquidVolume * saturatedWaterDensity(temperature)
   return {
-    interval: (mass / water.value) as Duration,
+    interval: (mass / (water.value + 0)) as Duration, // -0 + 0 is 0,
     shortest: (mass / (water.value + 2 * water.standardUncertainty)) as Duration,
   }
 }
