@@ -31,7 +31,9 @@ export const documentedExceptions: Readonly<Record<string, readonly DocumentedEx
   deviationAt: [{ at: /^0\.(standardUncertainties|scatter|degreesOfFreedom)/, because: twoOfResult }],
   // charging
   compressorStart: [{ at: /: result.latest is Infinity$/, because: 'no time is the latest where nothing is lacking' }],
-  drainInterval: [{ at: /: result.(interval|shortest) is Infinity$/, because: 'no drain is needed where no water separates' }],
+  drainInterval: [
+    { at: /: result.(interval|shortest) is Infinity$/, because: 'no drain is needed where no water separates' },
+  ],
   assessAnalysis: [{ at: /^2\.reference\.waterVapourPressure/, because: stateOfReference }],
   deliveredMoisture: [{ at: /^1\.reference\.waterVapourPressure/, because: stateOfReference }],
 }
