@@ -11,8 +11,10 @@ import type {
 } from '../consumption/index.ts'
 import { profileInWater } from '../consumption/index.ts'
 import type { WaterColumn } from '../environment/index.ts'
+import type { StatedRecord } from '../units/index.ts'
 import { type CylinderContentsInput, cylinderContentsSchema } from './gas.ts'
 import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
+import { goingTogether, recordOfDive } from './record.ts'
 import { type WaterColumnInput, waterColumnSchema } from './water.ts'
 
 const rate = quantitySchema('volume flow', { role: 'respiratory minute volume' })
@@ -53,14 +55,28 @@ export interface MeasuredUseInput {
 }
 
 /** What `measuredRate` takes. */
-export const measuredUseSchema: z.ZodMiniType<MeasuredUse, MeasuredUseInput> = z.strictObject({
-  cylinders: z
-    .array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema }))
-    .check(z.minLength(1)),
-  profile: diveProfileSchema,
-  breathingGasTemperature: temperature,
-  surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
-})
+export const measuredUseSchema: z.ZodMiniType<MeasuredUse, MeasuredUseInput> = z
+  .strictObject({
+    cylinders: z
+      .array(z.strictObject({ before: cylinderContentsSchema, after: cylinderContentsSchema }))
+      .check(z.minLength(1)),
+    profile: diveProfileSchema,
+    breathingGasTemperature: temperature,
+    surfacePressure: quantitySchema('absolute pressure', { role: 'surface pressure' }),
+  })
+  .check(goingTogether<MeasuredUse>(recordOfUse))
+
+/** Several cylinders may hold several gases, and nobody knows which was breathed where. */
+function recordOfUse({ cylinders, profile }: MeasuredUse): StatedRecord {
+  const [only, ...others] = cylinders
+  if (only === undefined || others.length > 0) return {}
+  const { after } = only
+  return {
+    ...recordOfDive(profile, only.before),
+    'ending gauge pressure': 'gaugePressure' in after ? after.gaugePressure : undefined,
+    duration: (profile.at(-1)?.time ?? 0) - (profile[0]?.time ?? 0),
+  }
+}
 
 /** An absolute pressure, or what the first stage needs above the pressure around the diver. */
 export type ResidualInput = QuantityInput | { readonly aboveAmbient: QuantityInput }
@@ -112,14 +128,21 @@ export interface BreathedDiveInput {
 }
 
 /** What `gasUsed` takes. */
-export const breathedDiveSchema: z.ZodMiniType<BreathedDive, BreathedDiveInput> = z.strictObject({
-  profile: diveProfileSchema,
-  breathing: z
-    .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
-    .check(z.minLength(1)),
-  cylinders: z.record(z.string(), breathedCylinderSchema),
-  breathingGasTemperature: temperature,
-})
+export const breathedDiveSchema: z.ZodMiniType<BreathedDive, BreathedDiveInput> = z
+  .strictObject({
+    profile: diveProfileSchema,
+    breathing: z
+      .array(z.strictObject({ from: quantitySchema('duration'), respiratoryMinuteVolume: rate, cylinder: z.string() }))
+      .check(z.minLength(1)),
+    cylinders: z.record(z.string(), breathedCylinderSchema),
+    breathingGasTemperature: temperature,
+  })
+  .check(
+    goingTogether<BreathedDive>(({ cylinders, profile }) => {
+      const [only, ...others] = Object.values(cylinders)
+      return only === undefined || others.length > 0 ? {} : recordOfDive(profile, only.contents)
+    }),
+  )
 
 /** An ascent that gas is kept for. */
 export interface AscentInput {

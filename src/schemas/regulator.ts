@@ -3,6 +3,7 @@ import type { BreathingLog, BreathingSetting, TestConditions } from '../regulato
 import { allUnits, type Dimension, type Fraction, parseUnit } from '../units/index.ts'
 import { type MixtureInput, mixtureSchema } from './gas.ts'
 import { guarded, type QuantityInput, quantitySchema } from './quantity.ts'
+import { goingTogether } from './record.ts'
 
 /** One column of a log with the unit of its numbers. A missing value is null. */
 export interface ColumnInput {
@@ -89,16 +90,27 @@ export interface TestConditionsInput {
 }
 
 /** The conditions that `assessAcceptance` compares with those of the limits. What is left out is not known, and makes a limit not comparable. */
-export const testConditionsSchema: z.ZodMiniType<TestConditions, TestConditionsInput> = z.strictObject({
-  ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
-  surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),
-  gas: z.exactOptional(mixtureSchema),
-  waveform: z.exactOptional(z.enum(['sinusoid', 'trapezoid', 'other'])),
-  tidalVolume: z.exactOptional(quantitySchema('volume')),
-  breathingFrequency: z.exactOptional(quantitySchema('frequency')),
-  respiratoryMinuteVolume: z.exactOptional(quantitySchema('volume flow', { role: 'respiratory minute volume' })),
-  waterTemperature: z.exactOptional(quantitySchema('temperature', { role: 'water temperature' })),
-  supplyPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'cylinder gauge pressure' })),
-  ratedWorkingPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'service pressure' })),
-  attitude: z.exactOptional(z.enum(['vertical', 'horizontal'])),
-})
+export const testConditionsSchema: z.ZodMiniType<TestConditions, TestConditionsInput> = z
+  .strictObject({
+    ambientPressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'ambient pressure' })),
+    surfacePressure: z.exactOptional(quantitySchema('absolute pressure', { role: 'surface pressure' })),
+    gas: z.exactOptional(mixtureSchema),
+    waveform: z.exactOptional(z.enum(['sinusoid', 'trapezoid', 'other'])),
+    tidalVolume: z.exactOptional(quantitySchema('volume')),
+    breathingFrequency: z.exactOptional(quantitySchema('frequency')),
+    respiratoryMinuteVolume: z.exactOptional(quantitySchema('volume flow', { role: 'respiratory minute volume' })),
+    waterTemperature: z.exactOptional(quantitySchema('temperature', { role: 'water temperature' })),
+    supplyPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'cylinder gauge pressure' })),
+    ratedWorkingPressure: z.exactOptional(quantitySchema('gauge pressure', { role: 'service pressure' })),
+    attitude: z.exactOptional(z.enum(['vertical', 'horizontal'])),
+  })
+  .check(
+    goingTogether<TestConditions>((conditions) => ({
+      'ambient pressure': conditions.ambientPressure,
+      'surface pressure': conditions.surfacePressure,
+      'water temperature': conditions.waterTemperature,
+      'cylinder gauge pressure': conditions.supplyPressure,
+      'service pressure': conditions.ratedWorkingPressure,
+      'respiratory minute volume': conditions.respiratoryMinuteVolume,
+    })),
+  )

@@ -127,7 +127,7 @@ export {
   nauticalMile,
   yard,
 } from './length.ts'
-export { type LikelySlip, likelySlips, type Plausibility, type SlipRole } from './likely-slip.ts'
+export { type LikelySlip, likelySlips, type Plausibility } from './likely-slip.ts'
 export {
   grain,
   gram,
@@ -260,8 +260,11 @@ export type {
   VolumeFraction,
   Weight,
 } from './quantity.ts'
+export type { StatedRecord } from './record-relation.table.ts'
+export { type RecordPlausibility, type RecordSlip, recordSlips } from './record-slips.ts'
 export { type Direction, type Fineness, type Rounded, type RoundingRule, round, roundNumber } from './round.ts'
 export { type RoundingUse, type RoundingUseId, roundingUses } from './rounding-uses.table.ts'
+export type { SlipRole } from './slip-role.table.ts'
 export {
   celsius,
   fahrenheit,

@@ -49,6 +49,18 @@ test.each([
     'the number is right in psi',
   ],
   [
+    'feet for metres in what is given', // 1 bar and 1025 × 9.80665 × 30 ft: 1.92 bar
+    'says: 1.92 bar\n  formula: pressure-at-depth\n  p0: 1 bar\n  rho: 1025 kg/m³\n  g: 9.80665 m/s²\n  d: 30 m',
+    'differs',
+    'was taken in ft instead of m',
+  ],
+  [
+    'degrees Fahrenheit for Celsius in what is given', // 200 × (305.372 / 288.15): 90 °F is 305.372 K
+    'says: 212 bar\n  last place: 1\n  formula: gay-lussac\n  p1: 200 bar\n  T1: 15 °C\n  T2: 90 °C',
+    'differs',
+    'was taken in °F instead of °C',
+  ],
+  [
     'a prefix off',
     'says: 177 mL\n  formula: boyle\n  p1: 6.5 psi\n  V1: 30.0 mL\n  p2: 11.0 psi',
     'differs',

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import * as z from 'zod/mini'
 import { gases, mixtureFromText } from '../../src/gas-law/index.ts'
 import {
+  breathedDiveSchema,
   breathingLogSchema,
   breathingSettingSchema,
   cylinderContentsSchema,
@@ -9,6 +10,7 @@ import {
   type InputName,
   inputSchemas,
   jsonSchemaOf,
+  measuredUseSchema,
   mixtureSchema,
   quantitySchema,
   registerRowSchema,
@@ -179,4 +181,33 @@ test('the JSON Schema of an object names its required fields and closes it to ot
     required: ['internalVolume', 'gaugePressure', 'ambientPressure', 'temperature', 'mixture'],
     additionalProperties: false,
   })
+})
+
+test('numbers that are usual one by one, but not together, are refused with the slip', () => {
+  const water = { surfacePressure: '1013.25 hPa', density: '1025 kg/m³' }
+  const points = (depth: string) => ['0 m', depth, '0 m'].map((each, k) => ({ time: `${20 * k} min`, depth: each }))
+  const dive = (depth: string) => ({
+    cylinders: [{ before: contents, after: { ...contents, gaugePressure: '60 bar' } }],
+    profile: { water, points: points(depth) },
+    breathingGasTemperature: '15 °C',
+    surfacePressure: '1013.25 hPa',
+  })
+  expect(measuredUseSchema.safeParse(dive('30 m')).success).toBe(true)
+  const { error } = measuredUseSchema.safeParse(dive('98 m'))
+  expect(error?.issues[0]?.message).toContain('in the depth, a number in feet was read as metres')
+  const two = dive('98 m')
+  expect(measuredUseSchema.safeParse({ ...two, cylinders: [...two.cylinders, ...two.cylinders] }).success).toBe(true)
+
+  const breathed = (depth: string) => ({
+    profile: { water, points: points(depth) },
+    breathing: [{ from: '0 min', respiratoryMinuteVolume: '20 L/min', cylinder: 'back' }],
+    cylinders: { back: { contents, residualPressure: '20 bar' } },
+    breathingGasTemperature: '15 °C',
+  })
+  expect(breathedDiveSchema.safeParse(breathed('30 m')).success).toBe(true)
+  expect(breathedDiveSchema.safeParse(breathed('98 m')).success).toBe(false)
+
+  const conditions = { supplyPressure: '290 bar', ratedWorkingPressure: '300 bar' }
+  expect(testConditionsSchema.safeParse(conditions).success).toBe(true)
+  expect(testConditionsSchema.safeParse({ ...conditions, ratedWorkingPressure: '105 bar' }).success).toBe(false)
 })

@@ -239,6 +239,16 @@ const conventions: Readonly<Record<string, number>> = {
   '34 ft of water to the atmosphere': 101_325 / (9.80665 * 34 * 0.3048),
 }
 
+/** Units that are taken for one another: few, since any wrong number fits some unit. */
+const confusedUnits: readonly (readonly string[])[] = [
+  ['bar', 'psi', 'kPa'],
+  ['°C', '°F'],
+  ['m', 'ft'],
+  ['L', 'ft³'],
+  ['L/min', 'ft³/min'],
+  ['kg', 'lb'],
+]
+
 /** The first slip with the formula after which the number comes out as printed. */
 function slipBehind(ask: Ask, value: number, unit: Unit, printed: Printed): string | undefined {
   const { card, find, stated } = ask
@@ -277,17 +287,37 @@ function slipBehind(ask: Ask, value: number, unit: Unit, printed: Printed): stri
     if (names.length === 1 && comes({ [names[0] as string]: density }))
       return `another depth convention was used: ${text}`
   }
+  if (rightIn(value, unit, printed) !== undefined) return undefined
+  for (const name of used) {
+    const { unit: from, value: given } = stated[name] ?? {}
+    const row = confusedUnits.find((symbols) => symbols.includes(from?.symbol ?? ''))
+    if (from === undefined || given === undefined || row === undefined) continue
+    const other = allUnits.find(
+      (each) =>
+        each !== from &&
+        each.quantity === from.quantity &&
+        row.includes(each.symbol) &&
+        comes({ [name]: inUnit(given, from) * each.factor + (each.offset ?? 0) }),
+    )
+    if (other !== undefined)
+      return `${card.symbols[name]?.meaning ?? name} was taken in ${other.symbol} instead of ${from.symbol}`
+  }
   if (card.symbols[find]?.dimension !== 'pressure') return undefined
   if (fits(inUnit(value - 101_325, unit), printed)) return 'the result is a gauge pressure'
   if (fits(inUnit(value + 101_325, unit), printed)) return 'the result is an absolute pressure'
   return undefined
 }
 
-/** What may have happened to the right number on its way into print. */
-function slipOfPrint(value: number, unit: Unit, printed: Printed): string | undefined {
-  const meant = allUnits.find(
+/** The other unit in which the printed number is right. */
+function rightIn(value: number, unit: Unit, printed: Printed): Unit | undefined {
+  return allUnits.find(
     (other) => other.symbol !== unit.symbol && other.quantity === unit.quantity && fits(inUnit(value, other), printed),
   )
+}
+
+/** What may have happened to the right number on its way into print. */
+function slipOfPrint(value: number, unit: Unit, printed: Printed): string | undefined {
+  const meant = rightIn(value, unit, printed)
   if (meant !== undefined) return `the number is right in ${meant.symbol}`
   const computed = inUnit(value, unit)
   const lost = Math.abs(computed) - Math.abs(printed.number)
