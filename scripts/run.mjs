@@ -29,5 +29,12 @@ await build({
   logLevel: 'error',
 }).catch(() => process.exit(1)) // it has said why
 process.on('exit', () => rmSync(outfile, { force: true }))
+// A bench on a busy machine: processor time in place of the wall clock.
+if (process.env.LITREBAR_CLOCK === 'processor') {
+  performance.now = () => {
+    const { user, system } = process.cpuUsage()
+    return (user + system) / 1000
+  }
+}
 process.argv = [process.argv[0], source, ...rest]
 await import(pathToFileURL(outfile).href)

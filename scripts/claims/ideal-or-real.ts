@@ -1,4 +1,4 @@
-import { type Chart, chartSvg, type Table, tableMarkdown } from '../src/course/index.ts'
+import { type Chart, chartSvg, type Table, tableMarkdown } from '../../src/course/index.ts'
 import {
   absolute,
   atmosphere,
@@ -25,7 +25,7 @@ import {
   toAbsolute,
   trimix,
   withNumberStyle,
-} from '../src/index.ts'
+} from '../../src/index.ts'
 
 const ambient = absolute(1, atmosphere)
 const room = temperatureOf(20, celsius)
