@@ -1,5 +1,5 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
-import { requireKeys } from '../errors/index.ts'
+import { requireKeys, requireList } from '../errors/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import {
   type Accepted,
@@ -100,6 +100,7 @@ export function ballastFromCheck(given: BallastCheck): CheckedBallast {
   requireWithin('ballastDensity', ballastDensity, densityRange)
   requireKeys('show', show, { unit: true, step: true })
   gravityOf(water)
+  requireList('foamSuits', foamSuits)
   foamSuits.forEach((suit, i) => {
     requireItem(`foamSuits[${i}]`, suit, foamKeys)
   })

@@ -1,6 +1,7 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../errors/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
+import { requireFields } from '../units/accepted.ts'
 import {
   type Accepted,
   type Density,
@@ -11,6 +12,7 @@ import {
   kilogramPerCubicMetre,
   litre,
   type Mass,
+  metre,
   type Rounded,
   requireWithin,
   round,
@@ -82,6 +84,7 @@ const ballastRange: Accepted = {
   unit: kilogramPerCubicMetre,
   hint: 'Give the density of the ballast itself: lead is near 11 340 kg/m³.',
 }
+const depthRange: Accepted = { atLeast: 0, atMost: 11_000, unit: metre, hint: 'Count downwards from the surface.' }
 const gasMassRange: Accepted = { atLeast: 0, atMost: 500, unit: kilogram, hint: 'Give the mass of the gas.' }
 const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Give the gas in the suit at that depth.' }
 
@@ -183,7 +186,7 @@ const ofMoments = { start: true, deepest: true, end: true } as const
 
 /** Refuses a deepest point that is not the deepest. */
 function requireDepths(depths: BallastConditions['depths']): void {
-  requireKeys('conditions.depths', depths, ofMoments)
+  requireFields('conditions.depths', depths, { start: depthRange, deepest: depthRange, end: depthRange })
   for (const moment of ['start', 'end'] as const) {
     if (depths[moment] <= depths.deepest) continue
     throw new LitrebarError({
@@ -216,6 +219,9 @@ function requireFalling(argument: string, gasMass: BallastCylinder['gasMass']): 
 function requireDiver(diver: EquippedDiver): void {
   requireKeys('diver', diver, { items: true, foamSuits: true, cylinders: true, suitGas: false })
   const { items, cylinders, foamSuits, suitGas } = diver
+  requireList('diver.items', items)
+  requireList('diver.foamSuits', foamSuits)
+  requireList('diver.cylinders', cylinders)
   items.forEach((item, i) => {
     requireItem(`diver.items[${i}]`, item)
   })

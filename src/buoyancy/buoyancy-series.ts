@@ -1,5 +1,5 @@
 import { pressureAtDepth, type WaterColumn } from '../environment/index.ts'
-import { LitrebarError, requireKeys } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../errors/index.ts'
 import {
   type Accepted,
   type Depth,
@@ -11,8 +11,9 @@ import {
   type Mass,
   type PressureVolume,
   requireWithin,
+  second,
 } from '../units/index.ts'
-import { type FoamSuit, foamVolume } from './foam-suit.ts'
+import { type FoamSuit, foamVolume, requireFoam } from './foam-suit.ts'
 import { gravityOf, type RigidItem, requireItem } from './net-buoyancy.ts'
 
 /** A moment of a dive with the gas left in the cylinders. */
@@ -40,6 +41,7 @@ export interface BuoyancyMoment {
 }
 
 const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Give the gas in the suit at that depth.' }
+const timeRange: Accepted = { unit: second, hint: 'Give the time of the point.' }
 const gasMassRange: Accepted = { atLeast: 0, atMost: 500, unit: kilogram, hint: 'Give the mass of the gas.' }
 
 /**
@@ -77,6 +79,10 @@ export function buoyancySeries(
   water: WaterColumn,
 ): readonly BuoyancyMoment[] {
   requireKeys('diver', diver, { items: true, foamSuits: true })
+  requireList('points', points)
+  requireList('diver.items', diver.items)
+  requireList('diver.foamSuits', diver.foamSuits)
+  for (const suit of diver.foamSuits) requireFoam(suit)
   const gravity = gravityOf(water)
   let mass = 0
   let volume = 0
@@ -90,6 +96,7 @@ export function buoyancySeries(
     const { time, depth, gasMass, suitGas = 0 as GasVolume } = point
     requireWithin(`points[${i}].suitGas`, suitGas, suitGasRange)
     requireWithin(`points[${i}].gasMass`, gasMass, gasMassRange)
+    requireWithin(`points[${i}].time`, time, timeRange)
     requireLater(points, i)
     const pressure = pressureAtDepth({ ...water, depth })
     const foam = diver.foamSuits.reduce((sum, suit) => sum + foamVolume(suit, pressure) * water.density - suit.mass, 0)

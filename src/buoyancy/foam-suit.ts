@@ -7,6 +7,7 @@ import {
   type DisplacedVolume,
   type Force,
   type Fraction,
+  kilogram,
   kilogramPerCubicMetre,
   litre,
   type Mass,
@@ -31,6 +32,7 @@ export interface FoamSuit {
 }
 
 const volumeRange: Accepted = { above: 0, atMost: 200, unit: litre, hint: 'Give the volume of the foam.' }
+const massRange: Accepted = { atLeast: 0, atMost: 1000, unit: kilogram, hint: 'Give the mass as weighed in air.' }
 const pressureRange: Accepted = { atLeast: 0.2, atMost: 100, unit: bar, hint: 'Give an absolute pressure.' }
 const gasRange: Accepted = { atLeast: 0, below: 1, unit: one, hint: 'Give 80 per cent as 0.8.' }
 const stiffnessRange: Accepted = {
@@ -85,8 +87,8 @@ export function gasFractionOfFoam(foam: Density, rubber: Density): Fraction {
  * inUnit(foamVolume(suit, absolute(4, bar)), litre).toFixed(2) // => '5.28'
  */
 export function foamVolume(suit: FoamSuit, pressure: AbsolutePressure): DisplacedVolume {
-  const { displacedVolume, gasFraction } = suit
   requireFoam(suit)
+  const { displacedVolume, gasFraction } = suit
   requireWithin('pressure', pressure, pressureRange)
   return (displacedVolume * (1 - gasFraction + gasFraction * gasRatio(suit, pressure))) as DisplacedVolume
 }
@@ -166,7 +168,8 @@ export const foamKeys = { statedAt: true, gasFraction: true, stiffness: false } 
 /** Refuses a suit whose foam makes no sense. */
 export function requireFoam(suit: FoamSuit): void {
   requireKeys('suit', suit, { mass: true, displacedVolume: true, ...foamKeys })
-  const { displacedVolume, statedAt, gasFraction, stiffness } = suit
+  const { mass, displacedVolume, statedAt, gasFraction, stiffness } = suit
+  requireWithin('suit.mass', mass, massRange)
   requireWithin('suit.displacedVolume', displacedVolume, volumeRange)
   requireWithin('suit.statedAt', statedAt, pressureRange)
   requireWithin('suit.gasFraction', gasFraction, gasRange)

@@ -59,7 +59,8 @@ const gravityRange: Accepted = {
  */
 export function netBuoyancy(item: RigidItem, water: Water): Force {
   requireItem('item', item)
-  return ((item.displacedVolume * water.density - item.mass) * gravityOf(water)) as Force
+  const gravity = gravityOf(water)
+  return ((item.displacedVolume * water.density - item.mass) * gravity) as Force
 }
 
 /**
@@ -73,7 +74,8 @@ export function netBuoyancy(item: RigidItem, water: Water): Force {
  */
 export function liftOf(volume: number, water: Water): Force {
   requireWithin('volume', volume, volumeRange)
-  return (volume * water.density * gravityOf(water)) as Force
+  const gravity = gravityOf(water)
+  return (volume * water.density * gravity) as Force
 }
 
 /**
@@ -100,7 +102,9 @@ export function ballastForOtherWater(
 }
 
 /** Gravity of a water whose fields are checked on the way. */
-export function gravityOf({ density, gravity = standardGravity }: Water): number {
+export function gravityOf(water: Water): number {
+  requireKeys('water', water, { density: true, gravity: false, surfacePressure: false }) // of a water column, too
+  const { density, gravity = standardGravity } = water
   requireWithin('water.density', density, densityRange)
   requireWithin('water.gravity', gravity, gravityRange)
   return gravity

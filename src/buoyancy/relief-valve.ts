@@ -31,7 +31,8 @@ const flowRange: Accepted = { above: 0, atMost: 10_000, unit: litrePerMinute, hi
  */
 export function bubbleHead(height: Length, water: Water): PressureDifference {
   requireWithin('height', height, heightRange)
-  return (water.density * gravityOf(water) * height) as PressureDifference
+  const gravity = gravityOf(water)
+  return (water.density * gravity * height) as PressureDifference
 }
 
 /** A relief valve in its place. */

@@ -1,5 +1,14 @@
-import { LitrebarError, requireKeys } from '../errors/index.ts'
-import { type Accepted, type Force, type Length, metre, newton, requireWithin, type Torque } from '../units/index.ts'
+import { requireKeys, requireList } from '../errors/index.ts'
+import {
+  type Accepted,
+  type Force,
+  type Length,
+  metre,
+  newton,
+  newtonMetre,
+  requireWithin,
+  type Torque,
+} from '../units/index.ts'
 
 /** A force on a diver in the water, and where it acts. */
 export interface PlacedForce {
@@ -17,6 +26,13 @@ export interface Trim {
 }
 
 const forceRange: Accepted = { atLeast: -1e5, atMost: 1e5, unit: newton, hint: 'Give the force in water.' }
+const weightRange: Accepted = {
+  above: 0,
+  atMost: 1e5,
+  unit: newton,
+  hint: 'Give the weight in water of what is moved, downwards positive.',
+}
+const momentRange: Accepted = { atLeast: -1e6, atMost: 1e6, unit: newtonMetre, hint: 'Take it from trim.' }
 const positionRange: Accepted = { atLeast: -5, atMost: 5, unit: metre, hint: 'Count from the reference point.' }
 
 /**
@@ -33,6 +49,7 @@ const positionRange: Accepted = { atLeast: -5, atMost: 5, unit: metre, hint: 'Co
  * moment.toFixed(1) // => '-10.1'
  */
 export function trim(forces: readonly PlacedForce[]): Trim {
+  requireList('forces', forces)
   let net = 0
   let moment = 0
   forces.forEach((placed, i) => {
@@ -58,14 +75,7 @@ export function trim(forces: readonly PlacedForce[]): Trim {
  * shiftForTrim(measure(-10, newtonMetre), measure(40, newton)) // => -0.25
  */
 export function shiftForTrim(moment: Torque, weight: Force): Length {
-  if (!(weight > 0 && moment - moment === 0)) {
-    throw new LitrebarError({
-      code: 'range',
-      argument: weight > 0 ? 'moment' : 'weight',
-      value: weight > 0 ? String(moment) : `${weight} N`,
-      expected: weight > 0 ? 'a finite moment' : 'above 0 N',
-      hint: 'Give the weight in water of what is moved, downwards positive.',
-    })
-  }
+  requireWithin('weight', weight, weightRange)
+  requireWithin('moment', moment, momentRange)
   return (moment / weight) as Length
 }

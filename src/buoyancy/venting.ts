@@ -57,7 +57,8 @@ export function ventFlow(gas: RisingGas, ascentRate: Speed): VolumeFlow {
  * inUnit(liftGainPerMetre(gas), kilogramForce).toFixed(3) // => '0.256'
  */
 export function liftGainPerMetre(gas: RisingGas): Force {
-  return (expansionPerMetre(gas) * gas.water.density * gravityOf(gas.water)) as Force
+  const expansion = expansionPerMetre(gas)
+  return (expansion * gas.water.density * gravityOf(gas.water)) as Force
 }
 
 /**
@@ -84,7 +85,8 @@ export function unventedLift(gas: RisingGas, to: Depth): Force {
 function expansionPerMetre(gas: RisingGas): number {
   requireGas(gas)
   const { volume, depth, water } = gas
-  return (volume * water.density * gravityOf(water)) / pressureAtDepth({ ...water, depth })
+  const gravity = gravityOf(water)
+  return (volume * water.density * gravity) / pressureAtDepth({ ...water, depth })
 }
 
 function requireGas(gas: RisingGas): void {
@@ -92,4 +94,5 @@ function requireGas(gas: RisingGas): void {
   const { volume, depth } = gas
   requireWithin('gas.volume', volume, volumeRange)
   requireWithin('gas.depth', depth, depthRange)
+  gravityOf(gas.water) // refuses water that is missing or out of range
 }
