@@ -44,7 +44,9 @@ tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
 .solution ol { list-style: none; margin: 0; padding: 0; }
 .solution li { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: .2rem 1rem; align-items: baseline; margin: .45rem 0; }
 .solution math { overflow-x: auto; overflow-y: hidden; max-width: 100%; padding: .1rem 0; margin: 0; justify-self: start; }
-.solution .note { font: .8rem/1.35 system-ui, sans-serif; color: var(--soft); max-width: 16rem; text-align: right; }
+.solution .note { font: .8rem/1.35 system-ui, sans-serif; color: var(--soft); max-width: 18rem; text-align: right; }
+.solution .long math { font-size: .86em; }
+.solution .longer math { font-size: .7em; }
 .solution .result math { font-weight: 700; }
 .live { border: 0; border-top: 1px solid var(--rule); border-bottom: 1px solid var(--rule); margin: 1.4rem 0 .6rem; padding: .5rem 0 .7rem; font: .85rem/1.4 system-ui, sans-serif; min-width: 0; }
 .live legend { font-weight: 600; padding: 0 .6rem 0 0; }
@@ -80,7 +82,7 @@ footer li { margin: .2rem 0; }
   body { padding: 0; max-width: none; }
   main { width: 68%; }
   aside { width: 13rem; margin-right: -14.5rem; }
-  tr, li, figure, aside, .solution { break-inside: avoid; }
+  tr, li, figure, aside { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
   thead { display: table-header-group; }
   details, .live { display: none; }
@@ -89,4 +91,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-kIKDKtolaQpAa6KznvuInPzz7YOxes6HTbdm9k9PUeY='
+export const chapterStyleHash = 'sha256-F+7E2VVfhpQPrQd93IywIJl47WFIfOGqnY8I+oh21dw='

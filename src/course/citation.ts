@@ -22,6 +22,7 @@ export function citation(id: SourceId, place?: string): string {
  */
 export function citationOf({ title, edition, publisher, kind }: Source, place?: string): string {
   if (kind === 'memory' || kind === 'common-practice') return `${title}.`
+  if (kind === 'derivation') return `${place === undefined ? title : `${title}: ${place}`}.`
   const what = [title, edition, place].filter((part) => part !== undefined).join(', ')
   return publisher === 'none' ? `${what}.` : `${what}. ${publisher}.`
 }

@@ -25,7 +25,9 @@ export const mathmlNotation: Notation = {
   root: (inner) => `<msqrt>${inner}</msqrt>`,
   word: (name) => `<mi>${escaped(name)}</mi>`,
   call: (name, parts) =>
-    `<mrow>${name}<mo stretchy="false">(</mo>${parts.join('<mo>,</mo>')}<mo stretchy="false">)</mo></mrow>`,
+    parts.some((part) => part.includes('<mfrac>'))
+      ? `<mrow>${name}<mo>(</mo>${parts.join('<mo>,</mo>')}<mo>)</mo></mrow>`
+      : `<mrow>${name}<mo stretchy="false">(</mo>${parts.join('<mo>,</mo>')}<mo stretchy="false">)</mo></mrow>`,
   brackets: (inner) => `<mrow><mo>(</mo>${inner}<mo>)</mo></mrow>`,
   group: (inner) => `<mrow>${inner}</mrow>`,
 }

@@ -20,7 +20,7 @@ export function pressureStepsSvg(chart: PressureSteps, style: NumberStyle): stri
     const from = left + slot * at
     const level = y(logs[at] as number)
     const next = logs[at + 1]
-    const text = withNumberStyle(String(Number(pressure.toPrecision(4))), style)
+    const text = withNumberStyle(String(Number(pressure.toPrecision(3))), style)
     const drop =
       next === undefined
         ? ''

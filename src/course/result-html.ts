@@ -2,6 +2,8 @@ import type { Chart } from './chart-kinds.ts'
 import { chartTable } from './chart-table.ts'
 import { escaped } from './escape.ts'
 import { mathmlLines } from './mathml.ts'
+import { linesOf, type Notation } from './notation.ts'
+import { plainNotation } from './plain.ts'
 import { headGroups, type Table } from './table.ts'
 import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
@@ -49,11 +51,24 @@ ${rows.join('\n')}
 /** What the lines of a solution need of its page. */
 type Words = Pick<Page, 'style' | 'texts'>
 
+/** Of a fraction the wider part alone, so that the text is about as wide as the formula is set. */
+const widestRows: Notation = {
+  ...plainNotation,
+  fraction: (over, under) => (over.length > under.length ? over : under),
+  fractionHasLevels: true,
+}
+
+/** Browsers break no formula: one that would pass the end of its line is set smaller. */
+function sizeOf(width: number): string {
+  return width > 78 ? ' longer' : width > 62 ? ' long' : ''
+}
+
 /** The inside of a worked solution: title, lines, conditions, common errors. */
 export function solutionHtml(solution: WorkedSolution, { style, texts }: Words): string {
+  const widths = linesOf(solution, widestRows, style).map(({ text }) => text.length)
   const lines = mathmlLines(solution, style).map(
-    ({ kind, text, note }) =>
-      `<li class="${kind}">${text}${note === undefined ? '' : `<span class="note">${escaped(note)}</span>`}</li>`,
+    ({ kind, text, note }, at) =>
+      `<li class="${kind}${sizeOf(widths[at] ?? 0)}">${text}${note === undefined ? '' : `<span class="note">${escaped(note)}</span>`}</li>`,
   )
   const errors = (solution.commonErrors ?? []).map(
     ({ text, answer }) => `<li>${escaped(text)}: ${escaped(texts.comesOut)} ${escaped(valueText(answer, style))}.</li>`,

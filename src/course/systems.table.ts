@@ -8,6 +8,7 @@ import {
   foot,
   kilogram,
   kilogramPerCubicMetre,
+  kilogramPerHour,
   litre,
   litrePerMinute,
   metre,
@@ -15,6 +16,7 @@ import {
   pound,
   poundForce,
   poundPerCubicFoot,
+  poundPerHour,
   psi,
   type Unit,
 } from '../units/index.ts'
@@ -33,6 +35,7 @@ export const systems = {
     mass: kilogram,
     density: kilogramPerCubicMetre,
     'volume flow': litrePerMinute,
+    'mass flow': kilogramPerHour,
     force: newton,
   },
   us: {
@@ -43,6 +46,7 @@ export const systems = {
     mass: pound,
     density: poundPerCubicFoot,
     'volume flow': cubicFootPerMinute,
+    'mass flow': poundPerHour,
     force: poundForce,
   },
 } as const satisfies Readonly<Record<string, { readonly [D in Dimension]?: Unit<D> }>>

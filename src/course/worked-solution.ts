@@ -375,8 +375,9 @@ function inUnitOf(si: number, unit: Unit): number {
 }
 
 function coherentUnit(dimension: Dimension): Unit {
+  const held = dimension === 'temperature difference' ? 'temperature' : dimension // its units are those of the scale
   return (
-    allUnits.find((unit) => unit.quantity === dimension && unit.factor === 1 && unit.offset === undefined) ?? {
+    allUnits.find(({ quantity, factor, offset }) => quantity === held && factor === 1 && offset === undefined) ?? {
       symbol: '',
       quantity: dimension,
       factor: 1,

@@ -142,6 +142,7 @@ export {
   gramPerSecond,
   kilogramPerHour,
   kilogramPerSecond,
+  poundPerHour,
 } from './mass-flow.ts'
 export {
   gramPerMole,

@@ -33,3 +33,12 @@ export const kilogramPerHour: Unit<'mass flow'> = {
   factor: 0.0002777777777777778,
   definition: '1/3600',
 }
+
+/** Pound per hour. */
+export const poundPerHour: Unit<'mass flow'> = {
+  symbol: 'lb/h',
+  quantity: 'mass flow',
+  factor: 0.00012599788055555556,
+  definition: '0.45359237/3600',
+  spellings: ['lb/hr'],
+}

@@ -55,7 +55,7 @@ import {
   yard,
 } from './length.ts'
 import { grain, gram, kilogram, milligram, ounce, pound, tonne } from './mass.ts'
-import { gramPerHour, gramPerSecond, kilogramPerHour, kilogramPerSecond } from './mass-flow.ts'
+import { gramPerHour, gramPerSecond, kilogramPerHour, kilogramPerSecond, poundPerHour } from './mass-flow.ts'
 import {
   gramPerMole,
   joulePerMole,
@@ -204,6 +204,7 @@ export const allUnits: readonly Unit[] = [
   gramPerSecond,
   gramPerHour,
   kilogramPerHour,
+  poundPerHour,
   mole,
   kilomole,
   molePerCubicMetre,

@@ -308,3 +308,77 @@ test('all problems are found at once, in the order of the lines', () => {
   )
   expect(problems.map(({ line }) => line)).toEqual([8, 11, 14])
 })
+
+const body = (blocks: string): string => `# Title\n\nWhat it is about.\n\n## Section\n\n${blocks}\n`
+
+test('a value may be worked out from others, in their dimension', () => {
+  const read = (is: string): ReturnType<typeof readChapter> =>
+    readChapter(
+      body(
+        `It is \`value found\`.\n\n\`\`\`values\nfull: 200 bar\nkept: 50 bar\nvolume: 12 L\nfound: { is: ${is} }\n\`\`\``,
+      ),
+      { file: 'sum.md' },
+    )
+  expect(chapterText(read('(full - kept) / 2').chapter).replaceAll('\u202f', ' ')).toContain('It is 75.0 bar.')
+  expect(chapterText(read('(full - kept) * volume').chapter).replaceAll('\u202f', ' ')).toContain('It is 180 000 J.')
+  expect(chapterText(read('kept / full').chapter).replaceAll('\u202f', ' ')).toContain('It is 0.250.')
+  expect(read('full - volume').problems[0]?.message).toMatch(/dimensions fit/)
+  expect(read('full * full').problems[0]?.message).toContain('a quantity that has units')
+  expect(read('full - reserve').problems[0]?.message).toContain('"reserve"')
+  expect(read('full -').problems).toHaveLength(1)
+})
+
+test('a limit of a chart, its bars and its steps take values of the chapter', () => {
+  const { chapter, problems } = readChapter(
+    body(
+      [
+        '```values\nhigh: 2 bar\n```',
+        '```chart\nkind: bars\ntitle: Two\ndescription: Two bars.\nup: { label: Pressure, unit: bar }\nbars:\n  - one: high\n  - two: 1\nlimits:\n  - { label: top, value: high }\n```',
+      ].join('\n\n'),
+    ),
+    { file: 'bars.md' },
+  )
+  expect(problems).toEqual([])
+  const charts = chapter.sections.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === 'chart' ? [block.chart] : [])),
+  )
+  expect(charts[0]).toMatchObject({ bars: [{ parts: [{ value: 2 }] }, {}], limits: [{ value: 2 }] })
+})
+
+test('a loop is computed from what resists the breath, its work per litre written into it', () => {
+  const loop = (lines: string): ReturnType<typeof readChapter> =>
+    readChapter(body(`\`\`\`chart\nkind: loop\ntitle: A loop\ndescription: A loop.\n${lines}\n\`\`\``), {
+      file: 'loop.md',
+    })
+  const half = '{ cracking: 4 mbar, laminar: 0.1 kPa·s/L, turbulent: 0.02 kPa·s²/L² }'
+  const { chapter, problems } = loop(`tidal volume: 2.5 L\nbreaths: 25/min\ninhalation: ${half}\nexhalation: ${half}`)
+  expect(problems).toEqual([])
+  const block = chapter.sections[0]?.blocks.find(({ kind }) => kind === 'chart')
+  if (block?.kind !== 'chart' || block.chart.kind !== undefined) throw new Error('no loop')
+  const { series, note } = block.chart
+  const peak = (Math.PI * 2.5 * 25) / 60 // L/s
+  const pressure = 4 + 10 * (0.1 * peak + 0.02 * peak ** 2) // mbar
+  expect(Math.min(...(series[0]?.y ?? []))).toBeCloseTo(-pressure, 9)
+  expect(Math.max(...(series[0]?.y ?? []))).toBeCloseTo(pressure, 9)
+  // per litre: cracking whole, laminar by π/4, turbulent by 2/3, in both halves
+  const work = 2 * (0.4 + 0.1 * peak * (Math.PI / 4) + 0.02 * peak ** 2 * (2 / 3))
+  expect(note?.text.replace('\u202f', ' ')).toBe(`${work.toFixed(2)} J/L`)
+  expect(loop('tidal volume: 2.5 L').problems.length).toBeGreaterThan(0)
+  expect(
+    loop(`tidal volume: 2.5 L\nbreaths: 25/min\ninhalation: { elastic: 3 }\nexhalation: ${half}`).problems[0]?.message,
+  ).toContain('"elastic"')
+})
+
+test('a formula too wide for its line is set smaller', () => {
+  const { chapter } = readChapter(
+    body(
+      '```working\nformula: choked-mass-flow\nCd: 0.8\nA: 6 mm²\np1: 201 bar\nT1: 15 °C\nM: 28.96 g/mol\nk: 1.4\n```\n\n```working\nformula: boyle\np1: 2 bar\nV1: 3 L\np2: 1 bar\n```',
+    ),
+    { file: 'wide.md' },
+  )
+  const html = chapterHtml(chapter)
+  expect([...html.matchAll(/<li class="substitute( long(?:er)?)?">/g)].map(([, size]) => size)).toEqual([
+    ' longer',
+    undefined,
+  ])
+})

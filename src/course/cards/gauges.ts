@@ -32,7 +32,7 @@ import type { Card } from '../card.ts'
 const twentyCelsius = 293.15 as Temperature
 
 /** Largest error of a Bourdon gauge. */
-export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0' | 'u'> = {
+export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0'> = {
   id: 'gauge-error',
   title: 'Largest error of a Bourdon gauge',
   documents: 'gaugeError',
@@ -50,13 +50,16 @@ export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0' | 'u'> = {
     T: { letter: 'T', meaning: 'temperature of the element', dimension: 'temperature', parameter: 'temperature' },
     T0: { letter: 'T', subscript: '0', meaning: 'temperature that the class holds at', dimension: 'temperature' },
     k: { letter: 'k', meaning: 'share of the span for each kelvin away from it', dimension: 'fraction' },
-    u: { letter: 'u', meaning: 'one kelvin', dimension: 'temperature' },
   },
-  forms: { e: ['*', 'S', ['+', 'a', ['/', ['*', 'k', ['max', ['-', 'T', 'T0'], ['-', 'T0', 'T']]], 'u']]] },
+  forms: { e: ['*', 'S', ['+', 'a', ['*', 'k', ['call', 'dT', 'T', 'T0']]]] },
+  calls: { dT: (temperature, reference) => Math.abs(temperature - reference) },
+  callSymbols: {
+    dT: { letter: 'Δ', meaning: 'kelvins between the two, whichever is warmer', dimension: 'fraction' },
+  },
   core: {
     e: ({ temperature, ...gauge }: GaugeAtTemperature) => gaugeError(gauge, temperature),
   },
-  constants: { T0: 293.15, k: 0.0004, u: 1 },
+  constants: { T0: 293.15, k: 0.0004 },
   besides: ['element'],
   conditions: ['a gauge that still keeps its class: a knock or a leak shows in a test only'],
   source: 'en-837-1',

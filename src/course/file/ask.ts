@@ -1,8 +1,8 @@
 import type { Unit } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
 import { symbolsIn } from '../expression.ts'
-import { type Ask, numberOfAsk } from '../recipe.ts'
-import { dimensionOfText, readShowing, readStated, type Showing, type Stated } from '../stated.ts'
+import type { Ask } from '../recipe.ts'
+import { readShowing, readStated, type Showing, type Stated } from '../stated.ts'
 import { systems } from '../systems.table.ts'
 import type { Entry } from './entries.ts'
 import { type Problems, unknownWord } from './problem.ts'
@@ -112,7 +112,8 @@ export function readAsk(
   return sound && showing !== undefined ? { card, find, stated, written, showing } : undefined
 }
 
-function usualUnit(dimension: CardSymbol['dimension']): Unit | undefined {
+/** The unit of a dimension that is used where none is asked for. */
+export function usualUnit(dimension: CardSymbol['dimension']): Unit | undefined {
   return (systems.metric as Partial<Record<string, Unit>>)[dimension]
 }
 
@@ -159,31 +160,4 @@ function phrase({ dimension, datum }: Pick<CardSymbol, 'dimension' | 'datum'>): 
     : datum === 'gauge'
       ? 'a gauge pressure'
       : 'an absolute pressure'
-}
-
-/** Reads a number that a chapter gives a name to: stated outright, or asked for. */
-export function readNamed(entry: Entry, setting: Setting): Named | undefined {
-  const { problems, decimal } = setting
-  const { line, text, fields } = entry
-  if (text !== undefined) {
-    return problems.attempt(line, () => {
-      const dimension = dimensionOfText(text)
-      const datum = /gauge|psig|barg|\(g\)/i.test(text) ? ('gauge' as const) : undefined
-      const symbol = { dimension, ...(datum !== undefined && { datum }) }
-      const { value, unit } = readStated(text, symbol, { decimal })
-      return { line, value, symbol, text, showing: readShowing(undefined, dimension, unit) }
-    })
-  }
-  if (fields === undefined) {
-    problems.add(line, 'A value is a number with its unit, or lines that begin with "formula: …".')
-    return undefined
-  }
-  const ask = readAsk(fields, line, setting)
-  if (ask === undefined) return undefined
-  return problems.attempt(line, () => ({
-    line,
-    value: numberOfAsk(ask),
-    symbol: ask.card.symbols[ask.find] as CardSymbol,
-    showing: ask.showing,
-  }))
 }

@@ -14,6 +14,7 @@ import {
 } from '../recipe.ts'
 import { readAsk, readNumber } from './ask.ts'
 import { type Entry, fieldsOf, requireNames, textOf } from './entries.ts'
+import { computedLoop, loopNames } from './loop-block.ts'
 import { unknownWord } from './problem.ts'
 import { type BlockSetting, readRun } from './run.ts'
 
@@ -188,17 +189,24 @@ function pairsOf(entry: Entry | undefined, line: number, { problems }: BlockSett
   )
 }
 
-function statedLimits(fields: Fields, { problems }: BlockSetting): LimitLine[] {
+function statedLimits(fields: Fields, setting: BlockSetting): LimitLine[] {
+  const { problems } = setting
   return (fields.get('limits')?.list ?? []).map((row) => {
     const value = row.fields?.get('value')
     return {
       label: textOf(row.fields ?? new Map(), 'label', row.line, problems) ?? '',
-      value: value === undefined ? Number.NaN : numberIn(value, problems),
+      value: value === undefined ? Number.NaN : statedNumber(value, setting),
     }
   })
 }
 
-function loopOf(fields: Fields, line: number, setting: BlockSetting): ChartBody {
+/** A loop from its points, or computed from what resists the breath. */
+function loopOf(fields: Fields, line: number, setting: BlockSetting): ChartBody | undefined {
+  if (!fields.has('points')) {
+    requireNames(fields, 'line of a computed loop', [...headNames, ...loopNames], setting.problems)
+    const loop = computedLoop(fields, line, setting)
+    return loop === undefined ? undefined : { ...loop, limits: statedLimits(fields, setting) }
+  }
   requireNames(fields, 'line of a loop', [...headNames, 'points', 'name'], setting.problems)
   const points = pairsOf(fields.get('points'), line, setting)
   return {
@@ -245,8 +253,8 @@ function barsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
       name,
       parts:
         entry.fields === undefined
-          ? [{ name: '', value: barNumber(entry, setting) }]
-          : [...entry.fields].map(([part, value]) => ({ name: part, value: barNumber(value, setting) })),
+          ? [{ name: '', value: statedNumber(entry, setting) }]
+          : [...entry.fields].map(([part, value]) => ({ name: part, value: statedNumber(value, setting) })),
     })),
   )
   if (bars.length === 0)
@@ -259,7 +267,8 @@ function barsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody 
   }
 }
 
-function barNumber(entry: Entry, setting: BlockSetting): number {
+/** A plain number, or a value of the chapter in the unit that it is shown in. */
+function statedNumber(entry: Entry, setting: BlockSetting): number {
   const named = setting.names.get(entry.text ?? '')
   return named === undefined ? numberIn(entry, setting.problems) : inUnitOf(named.value, named.showing.unit)
 }
@@ -268,7 +277,7 @@ function stepsOf(fields: Fields, line: number, setting: BlockSetting): ChartBody
   const { problems } = setting
   requireNames(fields, 'line of pressure steps', [...headNames, 'unit', 'places'], problems)
   const places = (fields.get('places')?.list ?? []).flatMap((row) =>
-    [...(row.fields ?? [])].map(([name, entry]) => ({ name, pressure: barNumber(entry, setting) })),
+    [...(row.fields ?? [])].map(([name, entry]) => ({ name, pressure: statedNumber(entry, setting) })),
   )
   return { kind: 'pressure steps', unit: textOf(fields, 'unit', line, problems) ?? '', places }
 }
