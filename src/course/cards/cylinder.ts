@@ -1,6 +1,6 @@
-import { type ClosedCylinder, developedPressure, endLoad } from '../../cylinder/index.ts'
-import { dryAir } from '../../gas-law/index.ts'
-import type { AbsolutePressure, GaugePressure, Length, Temperature } from '../../units/index.ts'
+import { type ClosedCylinder, developedPressure, endLoad, tradeSizeReadings } from '../../cylinder/index.ts'
+import { dryAir, isoStandard } from '../../gas-law/index.ts'
+import type { AbsolutePressure, FreeGas, GaugePressure, Length, Temperature } from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
 /** Force of the gas on a plug, a valve or a fitting. */
@@ -100,4 +100,74 @@ function developed(pressure: number, temperature: number, at: number): number {
     temperature: temperature as Temperature,
   }
   return developedPressure(contents, at as Temperature)
+}
+
+/** Litres of water behind a trade size that was counted as volume times gauge pressure. */
+export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
+  id: 'trade-size',
+  title: 'Litres of water behind a trade size, counted as volume times gauge pressure',
+  documents: 'tradeSizeReadings',
+  result: 'V',
+  symbols: {
+    V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'internalVolume' },
+    V0: {
+      letter: 'V',
+      subscript: '0',
+      meaning: 'trade size as free gas',
+      dimension: 'volume',
+      parameter: 'ratedCapacity',
+    },
+    p0: {
+      letter: 'p',
+      subscript: '0',
+      meaning: 'absolute pressure that the free gas is counted at',
+      dimension: 'pressure',
+      parameter: 'reference.pressure',
+    },
+    pg: {
+      letter: 'p',
+      subscript: 'g',
+      meaning: 'service pressure',
+      dimension: 'pressure',
+      datum: 'gauge',
+      parameter: 'servicePressure',
+    },
+  },
+  forms: { V: ['/', ['*', 'V0', 'p0'], 'pg'] },
+  core: {
+    V: ({
+      ratedCapacity,
+      'reference.pressure': pressure,
+      servicePressure,
+    }: {
+      ratedCapacity: FreeGas<'card'>
+      'reference.pressure': AbsolutePressure
+      servicePressure: GaugePressure
+    }) =>
+      tradeSizeReadings(
+        {
+          ratedCapacity,
+          servicePressure,
+          ambientPressure: pressure,
+          temperature: isoStandard.temperature,
+          mixture: dryAir,
+        },
+        { reference: { ...isoStandard, name: 'card', pressure } },
+      ).find(({ countedBy }) => countedBy === 'volume times gauge pressure')?.internalVolume ?? Number.NaN,
+  },
+  besides: ['ambientPressure', 'temperature', 'mixture', 'reference.temperature'],
+  conditions: [
+    'the trade counts by the gauge and by the ideal gas; counted by the real gas it takes 3 % more water at 3000 psi',
+  ],
+  source: 'common-practice',
+  place: 'trade sizes of catalogues',
+  cautions: ['fill-limit'],
+  commonErrors: [
+    {
+      slip: 'other-formula',
+      text: 'Absolute pressure in place of gauge pressure',
+      instead: { V: ['/', ['*', 'V0', 'p0'], ['+', 'pg', 'p0']] },
+    },
+  ],
+  range: { V0: [0.5, 4], p0: [90_000, 110_000], pg: [12_000_000, 24_000_000] },
 }
