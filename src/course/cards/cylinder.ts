@@ -155,7 +155,7 @@ export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
         { reference: { ...isoStandard, name: 'card', pressure } },
       ).find(({ countedBy }) => countedBy === 'volume times gauge pressure')?.internalVolume ?? Number.NaN,
   },
-  besides: ['ambientPressure', 'temperature', 'mixture', 'reference.temperature'],
+  besides: ['ambientPressure', 'temperature', 'mixture'],
   conditions: [
     'the trade counts by the gauge and by the ideal gas; counted by the real gas it takes 3 % more water at 3000 psi',
   ],
