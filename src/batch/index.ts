@@ -9,10 +9,15 @@ export {
   sharedColumn,
 } from './columns/column-workers.ts'
 export type { RowFormatName } from './formats/format.table.ts'
-export type { CalculationName } from './rows/calculation.table.ts'
 export type { FieldColumn } from './rows/field-column.ts'
 export type { BlockColumn, ResultBlock, RowBlock } from './rows/row-block.ts'
 export { type RowComputer, rowComputer } from './rows/row-computer.ts'
 export type { RowInputName } from './rows/row-input.table.ts'
-export { type InputSource, type RowPlan, rowPlanJsonSchema, rowPlanSchema } from './rows/row-plan.ts'
+export {
+  type CalculationName,
+  type InputSource,
+  type RowPlan,
+  rowPlanJsonSchema,
+  rowPlanSchema,
+} from './rows/row-plan.ts'
 export { type RunOptions, type RunProgress, type RunSummary, runRows } from './run/run-rows.ts'

@@ -157,3 +157,23 @@ test('viscosity of mixtures with helium comes from tables on both sides of 300 K
   expect(worst).toBeLessThan(1e-6)
   expect(code.every((each) => each === 0)).toBe(true)
 })
+
+test.each([0, 1e-7])('rows that no table holds go by the full equation, with a tolerance of %d', (tolerance) => {
+  const p = Float64Array.of(400, 0.2, 200, 200)
+  const T = Float64Array.of(290, 290, 230, 290)
+  const compute = ['molarDensity', 'amountOfGas', 'viscosity'] as const
+  const inputs = { ...plan.inputs, internalVolume: { value: '12 L' } }
+  const computer = rowComputer({ ...plan, compute, inputs, tolerance, mixture: { value: 'air' } })
+  const { values, code } = computer.compute({ from: 0, count: 4, columns: { p, T }, faults: new Map() })
+  for (const row of [1, 2, 3]) {
+    const pressure = absolute(p[row] ?? 0, bar)
+    const temperature = temperatureOf(T[row] ?? 0, kelvin)
+    const density = molarDensity(mixtureFromText('air'), pressure, temperature)
+    expect((values['molarDensity']?.[row] ?? 0) / density).toBeCloseTo(1, 6)
+    expect((values['amountOfGas']?.[row] ?? 0) / (density * 0.012)).toBeCloseTo(1, 6)
+    const viscous = viscosity(mixtureFromText('air'), { pressure, temperature }) * 1e6
+    expect((values['viscosity']?.[row] ?? 0) / viscous).toBeCloseTo(1, 5)
+  }
+  // viscosity is not known at 400 bar, so that the whole row has no result
+  expect([...code]).toEqual([3, 0, 0, 0])
+})

@@ -2,7 +2,14 @@ import type { RecordBatch, Schema, Utf8, Vector } from 'apache-arrow'
 import { DictionaryColumn } from '../rows/dictionary-column.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { type BlockColumn, type ResultBlock, type RowBlock, textsOf } from '../rows/row-block.ts'
-import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
+import {
+  headingOf,
+  type ReadBlock,
+  type ReadFrom,
+  type ResultHeading,
+  type RowWriter,
+  resultColumn,
+} from './row-format.ts'
 
 /**
  * Rows of an Arrow IPC stream or file, a record batch a block.
@@ -120,7 +127,10 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
   const columnsOf = (rows: RowBlock, made?: ResultBlock): Record<string, Vector> => ({
     ...Object.fromEntries(Object.entries(rows.columns).map(([name, given], place) => [name, vectorOf(given, place)])),
     ...Object.fromEntries(
-      results.map((heading) => [headingOf(heading), vectorOf(made?.values[heading.name] ?? new Float64Array(0), 0)]),
+      results.map((heading) => [
+        headingOf(heading),
+        vectorOf(made === undefined ? emptyResult(heading) : resultColumn(made, heading), 0),
+      ]),
     ),
     code: codeVector(made?.code ?? new Uint8Array(0)),
     error: errorVector(made === undefined ? 0 : rows.count, made?.errors ?? new Map()),
@@ -243,4 +253,8 @@ function emptied(columns: RowBlock['columns']): RowBlock['columns'] {
 function emptyLike(given: BlockColumn): BlockColumn {
   if (given instanceof Float64Array) return new Float64Array(0)
   return given instanceof DictionaryColumn ? new DictionaryColumn([], new Int32Array(0)) : []
+}
+
+function emptyResult({ isText = false }: ResultHeading): BlockColumn {
+  return isText ? [] : new Float64Array(0)
 }

@@ -10,6 +10,7 @@ import {
   type ReadFrom,
   type ResultHeading,
   type RowWriter,
+  resultColumn,
   type WritingOptions,
 } from './row-format.ts'
 import { TextBytes } from './text-bytes.ts'
@@ -170,16 +171,17 @@ export function csvWriter(results: readonly ResultHeading[], options: CsvOptions
     },
     block: (rows, made) => {
       const kept = Object.values(rows.columns)
-      const values = results.map(({ name }) => made.values[name] as Float64Array)
+      const columns = results.map((heading) => resultColumn(made, heading))
       const lines = rows.lines?.form === delimiter ? rows.lines : undefined
       for (let row = 0; row < rows.count; row++) {
         if (lines !== undefined && !rows.faults.has(row)) {
           text.copy(lines.bytes, lines.starts[row] as number, lines.ends[row] as number)
           text.byte(separator)
         } else for (const column of kept) writeField(fieldOf(column, row))
-        for (const column of values) {
-          const value = column[row] as number
-          if (value - value === 0) text.number(value, figures)
+        for (const column of columns) {
+          const value = column[row]
+          if (typeof value === 'string') text.text(field(value))
+          else if (value !== undefined && value - value === 0) text.number(value, figures)
           text.byte(separator)
         }
         const code = made.code[row] as number

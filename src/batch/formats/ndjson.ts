@@ -9,6 +9,7 @@ import {
   type ReadFrom,
   type ResultHeading,
   type RowWriter,
+  resultColumn,
   type WritingOptions,
 } from './row-format.ts'
 import { TextBytes } from './text-bytes.ts'
@@ -109,13 +110,14 @@ export function ndjsonWriter(results: readonly ResultHeading[], { figures }: Wri
   return {
     start: () => new Uint8Array(0),
     block: (rows, made) => {
-      const values = results.map(({ name }) => made.values[name] as Float64Array)
+      const columns = results.map((heading) => resultColumn(made, heading))
       for (let row = 0; row < rows.count; row++) {
         startRow(text, rows, row)
-        for (let place = 0; place < values.length; place++) {
-          const value = (values[place] as Float64Array)[row] as number
+        for (let place = 0; place < columns.length; place++) {
+          const value = (columns[place] as Float64Array | readonly string[])[row]
           copy(keys[place] as Buffer)
-          if (value - value === 0) text.number(value, figures)
+          if (typeof value === 'string' && value !== '') text.text(JSON.stringify(value))
+          else if (typeof value === 'number' && value - value === 0) text.number(value, figures)
           else copy(none)
         }
         const code = made.code[row] as number

@@ -1,5 +1,12 @@
 import { type BlockColumn, textsOf } from '../rows/row-block.ts'
-import { headingOf, type ReadBlock, type ReadFrom, type ResultHeading, type RowWriter } from './row-format.ts'
+import {
+  headingOf,
+  type ReadBlock,
+  type ReadFrom,
+  type ResultHeading,
+  type RowWriter,
+  resultColumn,
+} from './row-format.ts'
 
 /**
  * Rows of a Parquet file, a row group a block.
@@ -107,7 +114,10 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
   }
   return {
     start: (first) => {
-      const columnData = [...sourceColumns(first), ...results.map((heading) => numbers(headingOf(heading), undefined))]
+      const columnData = [
+        ...sourceColumns(first),
+        ...results.map((heading) => result(heading, heading.isText === true ? [] : new Float64Array(0))),
+      ]
       columnData.push(codes([]), errors([]))
       writer = new ParquetWriter({
         writer: bytes,
@@ -120,7 +130,7 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
     },
     block: async (rows, made) => {
       const columnData = sourceColumns(rows)
-      for (const heading of results) columnData.push(numbers(headingOf(heading), made.values[heading.name]))
+      for (const heading of results) columnData.push(result(heading, resultColumn(made, heading)))
       columnData.push(codes(Int32Array.from(made.code)))
       const words = new Array<string | null>(rows.count).fill(null)
       for (const [row, text] of made.errors) words[row] = text
@@ -155,7 +165,13 @@ interface WrittenColumn {
   readonly encoding?: 'PLAIN' | 'RLE_DICTIONARY' | 'DELTA_BINARY_PACKED'
 }
 
-function numbers(name: string, values: Float64Array | undefined): WrittenColumn {
+function result(heading: ResultHeading, column: Float64Array | readonly string[]): WrittenColumn {
+  const name = headingOf(heading)
+  if (column instanceof Float64Array) return numbers(name, column)
+  return { ...errors(column.map((text) => (text === '' ? null : text))), name }
+}
+
+function numbers(name: string, values: Float64Array): WrittenColumn {
   return { name, data: withNulls(values), type: 'DOUBLE', nullable: true, encoding: 'PLAIN' }
 }
 
@@ -168,8 +184,7 @@ function errors(data: (string | null)[]): WrittenColumn {
 }
 
 /** NaN is no number in a file: null says that nothing is there. */
-function withNulls(values: Float64Array | undefined): WrittenColumn['data'] {
-  if (values === undefined) return []
+function withNulls(values: Float64Array): WrittenColumn['data'] {
   for (let row = 0; row < values.length; row++)
     if (Number.isNaN(values[row])) return Array.from(values, (value) => (Number.isNaN(value) ? null : value))
   return values

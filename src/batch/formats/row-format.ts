@@ -37,6 +37,8 @@ export interface ReadFrom {
 export interface ResultHeading {
   readonly name: string
   readonly unit: string
+  /** Whether it is words. */
+  readonly isText?: boolean
 }
 
 /** Turns blocks into the bytes of a file. */
@@ -51,4 +53,12 @@ export interface RowWriter {
 /** Heading of a result column: `density (kg/m³)`. */
 export function headingOf({ name, unit }: ResultHeading): string {
   return unit === '' ? name : `${name} (${unit})`
+}
+
+/** The column of a result, numbers or words. */
+export function resultColumn(
+  { values, texts }: ResultBlock,
+  { name }: ResultHeading,
+): Float64Array | readonly string[] {
+  return values[name] ?? texts[name] ?? []
 }

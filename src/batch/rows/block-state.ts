@@ -1,4 +1,4 @@
-import { type RowCodeName, rowCodes } from '../../errors/index.ts'
+import { type LitrebarError, type RowCodeName, rowCodes } from '../../errors/index.ts'
 import type { RowBlock } from './row-block.ts'
 
 /** Codes and words of a block while it is computed: the first fault of a row counts. */
@@ -16,4 +16,12 @@ export class BlockState {
     this.code[row] = rowCodes[code]
     this.errors.set(row, text)
   }
+}
+
+/** The row code of what a function has thrown. */
+export function codeOf({ code, value }: LitrebarError): RowCodeName {
+  if (code === 'not-converged') return 'notConverged'
+  if (code === 'outside-validity')
+    return /liquid|condens|two phases|no gas/.test(value) ? 'condensing' : 'outsideValidity'
+  return code === 'range' ? 'outOfRange' : 'input'
 }

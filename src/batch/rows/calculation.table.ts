@@ -90,7 +90,10 @@ export const calculations = (): Readonly<Record<CalculationName, Calculation>> =
   thermalConductivity: { ...stateProperty('density', wattPerMetreKelvin), property: 'thermalConductivity' },
   isochoricHeatCapacity: stateProperty('isochoricHeatCapacity', joulePerMoleKelvin),
   isobaricHeatCapacity: stateProperty('isobaricHeatCapacity', joulePerMoleKelvin),
+  isentropicExponent: stateProperty('isentropicExponent', one),
   speedOfSound: stateProperty('speedOfSound', metrePerSecond),
+  molarInternalEnergy: stateProperty('molarInternalEnergy', joulePerMole, 'largest'),
+  molarGibbsEnergy: stateProperty('molarGibbsEnergy', joulePerMole, 'largest'),
   molarEnthalpy: stateProperty('molarEnthalpy', joulePerMole, 'largest'),
   molarEntropy: stateProperty('molarEntropy', joulePerMoleKelvin, 'largest'),
 })
@@ -107,7 +110,10 @@ export type CalculationName =
   | 'thermalConductivity'
   | 'isochoricHeatCapacity'
   | 'isobaricHeatCapacity'
+  | 'isentropicExponent'
   | 'speedOfSound'
+  | 'molarInternalEnergy'
+  | 'molarGibbsEnergy'
   | 'molarEnthalpy'
   | 'molarEntropy'
 

@@ -29,7 +29,7 @@ export interface MixtureGroup {
  * @param block - the rows
  * @param state - receives the rows that fail
  * @param known - the mixtures that have been met, by their words; receives new ones
- * @returns a group for each mixture of the block
+ * @returns a group for each mixture of the block; none for a plan without mixture
  */
 export function mixtureGroups(
   ready: ReadyPlan,
@@ -37,6 +37,7 @@ export function mixtureGroups(
   state: BlockState,
   known: Map<string, MetMixture>,
 ): readonly MixtureGroup[] {
+  if (ready.mixture === undefined) return []
   if ('constant' in ready.mixture) {
     const met = known.get('') ?? meet(ready.mixture.constant)
     known.set('', met)

@@ -21,6 +21,8 @@ export interface RowBlock {
 /** The results of a block: one column each, NaN where the row is bad; a code and the words for it. */
 export interface ResultBlock {
   readonly values: Readonly<Record<string, Float64Array>>
+  /** Results that are words, empty where the row is bad or has no such thing. */
+  readonly texts: Readonly<Record<string, readonly string[]>>
   /** As in `rowCodes`. */
   readonly code: Uint8Array
   /** What is wrong, for the bad rows only. */

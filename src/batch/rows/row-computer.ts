@@ -1,9 +1,10 @@
-import { isLitrebarError, type LitrebarError, type RowCodeName, rowCodes } from '../../errors/index.ts'
+import { isLitrebarError, rowCodes } from '../../errors/index.ts'
 import { type StateColumns, type TabulatedFunction, tabulatedInto } from '../../gas-law/index.ts'
-import { type AbsolutePressure, litre, type Temperature } from '../../units/index.ts'
-import { BlockState } from './block-state.ts'
+import { type AbsolutePressure, litre, type Temperature, type Unit } from '../../units/index.ts'
+import { BlockState, codeOf } from './block-state.ts'
 import type { Calculation, StateProperty } from './calculation.table.ts'
 import { type MetMixture, type MixtureGroup, mixtureGroups } from './mixture-groups.ts'
+import { type InputColumns, type RecordResult, recordColumns } from './record-columns.ts'
 import type { ResultBlock, RowBlock } from './row-block.ts'
 import type { RowInputName } from './row-input.table.ts'
 import { inputColumn } from './row-inputs.ts'
@@ -15,8 +16,8 @@ import { Scratch } from './scratch.ts'
 export interface RowComputer {
   /** Columns of the file that the plan reads, in the order in which it names them. */
   readonly columns: readonly string[]
-  /** Name and unit of each result, in the order of the plan. */
-  readonly results: readonly { readonly name: string; readonly unit: string }[]
+  /** Name and unit of each result, in the order of the plan; whether it is words. */
+  readonly results: readonly { readonly name: string; readonly unit: string; readonly isText?: boolean }[]
   /** Significant figures of results that are written as text. */
   readonly figures: number
   /**
@@ -41,38 +42,50 @@ export function rowComputer(plan: RowPlan): RowComputer {
   const mixtures = new Map<string, MetMixture>()
   const scratch = new Scratch()
   let isFirst = true
+  const numbers = ready.results.flatMap((result) => (result.unit === 'text' ? [] : [result.name]))
+  const uncertain = ready.uncertainty.length === 0 ? [] : numbers
   return {
     columns: columnsOf(ready),
-    results: ready.results.map(({ name, unit }) => ({ name, unit: unit.symbol })),
+    results: [
+      ...ready.results.map(({ name, unit }) =>
+        unit === 'text' ? { name, unit: '', isText: true } : { name, unit: unit.symbol },
+      ),
+      ...uncertain.map((name) => ({ name: `u(${name})`, unit: differenceUnit(ready, name) })),
+    ],
     figures: ready.figures,
     compute: (block) => {
       const state = new BlockState(block)
       scratch.reset()
       const inputs = readInputs(ready, block, state, scratch, isFirst && !ready.allowUnusual)
       isFirst = false
-      const values = ready.results.map(() => new Float64Array(block.count))
       const groups = mixtureGroups(ready, block, state, mixtures)
-      for (const group of groups) computeGroup(group, ready, inputs, values, state, scratch)
-      for (const row of state.errors.keys()) for (const column of values) column[row] = Number.NaN
-      return {
-        values: Object.fromEntries(ready.results.map(({ name }, place) => [name, values[place] as Float64Array])),
-        code: state.code,
-        errors: state.errors,
+      const evaluated = (given: InputColumns): Evaluated => evaluate(ready, block, given, groups, state, scratch)
+      const { values, texts } = evaluated(inputs)
+      if (uncertain.length > 0) {
+        const standard = standardUncertainties(ready, inputs, scratch, (given) => evaluated(given).values)
+        for (const name of uncertain) values[`u(${name})`] = standard[name] as Float64Array
       }
+      for (const row of state.errors.keys()) {
+        for (const column of Object.values(values)) column[row] = Number.NaN
+        for (const column of Object.values(texts)) column[row] = ''
+      }
+      return { values, texts, code: state.code, errors: state.errors }
     },
   }
 }
 
-function columnsOf(ready: ReadyPlan): readonly string[] {
-  const named = ready.inputs.flatMap((input) => ('column' in input ? [input.column] : []))
-  return 'column' in ready.mixture ? [...named, ready.mixture.column] : named
+/** The unit of a difference of two results: kelvin for degrees. */
+function differenceUnit({ results }: ReadyPlan, name: string): string {
+  const unit = results.find((result) => result.name === name)?.unit
+  if (unit === undefined || unit === 'text') return ''
+  return unit.quantity === 'temperature' && unit.factor === 1 ? 'K' : unit.symbol
 }
 
-/** Inputs of a block in SI, the pressure absolute. */
-interface BlockInputs {
-  readonly pressurePascal: Float64Array
-  readonly temperatureKelvin: Float64Array
-  readonly internalVolumeCubicMetre: Float64Array | undefined
+function columnsOf(ready: ReadyPlan): readonly string[] {
+  const named = ready.inputs.flatMap((input) => ('column' in input ? [input.column] : []))
+  if (ready.stamp !== undefined) named.push(ready.stamp)
+  if (ready.mixture !== undefined && 'column' in ready.mixture) named.push(ready.mixture.column)
+  return [...new Set(named)]
 }
 
 // As for the contents of a single cylinder.
@@ -85,19 +98,14 @@ function readInputs(
   state: BlockState,
   scratch: Scratch,
   isChecked: boolean,
-): BlockInputs {
+): InputColumns {
   const read = new Map<RowInputName, Float64Array>()
   for (const input of ready.inputs) {
     const column = scratch.column(block.count)
     inputColumn(input, block, state, column, isChecked)
     read.set(input.name, column)
   }
-  const gauge = read.get('gaugePressure')
-  const ambient = read.get('ambientPressure')
-  const pressure = gauge === undefined ? read.get('pressure') : gauge
-  const temperature = read.get('temperature')
   const internalVolume = read.get('internalVolume')
-  if (pressure === undefined || temperature === undefined) throw new Error('the plan has been checked')
   if (internalVolume !== undefined) {
     for (let row = 0; row < block.count; row++) {
       const value = internalVolume[row] as number
@@ -106,42 +114,129 @@ function readInputs(
       state.fail(row, 'outOfRange', words)
     }
   }
+  const gauge = read.get('gaugePressure')
+  const ambient = read.get('ambientPressure')
   if (gauge !== undefined && ambient !== undefined) {
-    for (let row = 0; row < block.count; row++) pressure[row] = (gauge[row] as number) + (ambient[row] as number)
+    for (let row = 0; row < block.count; row++) gauge[row] = (gauge[row] as number) + (ambient[row] as number)
+    read.set('pressure', gauge)
   }
-  return {
-    pressurePascal: pressure,
-    temperatureKelvin: temperature,
-    internalVolumeCubicMetre: internalVolume,
-  }
+  return read
 }
 
-/** Computes every result for the rows of one mixture: gathered, computed in loops of their own, and put back into their places. */
+/** Results by name, in their units. */
+interface Evaluated {
+  readonly values: Record<string, Float64Array>
+  readonly texts: Record<string, string[]>
+}
+
+function evaluate(
+  ready: ReadyPlan,
+  block: RowBlock,
+  inputs: InputColumns,
+  groups: readonly MixtureGroup[],
+  state: BlockState,
+  scratch: Scratch,
+): Evaluated {
+  const values: Record<string, Float64Array> = {}
+  const texts: Record<string, string[]> = {}
+  const records: RecordResult[] = []
+  for (const result of ready.results) {
+    const { name, unit } = result
+    if (unit === 'text') texts[name] = new Array<string>(block.count).fill('')
+    else values[name] = new Float64Array(block.count)
+    if ('record' in result)
+      records.push({ calculation: result.record, out: (unit === 'text' ? texts[name] : values[name]) as Float64Array })
+  }
+  if (records.length < ready.results.length)
+    for (const group of groups) computeGroup(group, ready, inputs, values, state, scratch)
+  if (records.length > 0) {
+    recordColumns(ready, block, inputs, groups, records, state)
+    for (const result of ready.results) {
+      const { name, unit } = result
+      if ('record' in result && unit !== 'text') convert(values[name] as Float64Array, unit)
+    }
+  }
+  return { values, texts }
+}
+
+function convert(column: Float64Array, { factor, offset = 0 }: Unit): void {
+  for (let row = 0; row < column.length; row++) column[row] = ((column[row] as number) - offset) / factor
+}
+
+/**
+ * Standard uncertainties to first order: for each uncertain input half the difference of the results one standard uncertainty above and
+ * below it, added as squares. A row for which a function has no value there fails.
+ */
+function standardUncertainties(
+  { uncertainty }: ReadyPlan,
+  inputs: InputColumns,
+  scratch: Scratch,
+  valuesAt: (inputs: InputColumns) => Readonly<Record<string, Float64Array>>,
+): Readonly<Record<string, Float64Array>> {
+  const sums: Record<string, Float64Array> = {}
+  for (const { name, standard } of uncertainty) {
+    const column = inputs.get(name)
+    if (column === undefined) continue // stated for a plan that this file serves besides
+    const shifted = (by: number): Readonly<Record<string, Float64Array>> => {
+      const moved = scratch.column(column.length)
+      for (let row = 0; row < column.length; row++) moved[row] = (column[row] as number) + by
+      return valuesAt(new Map(inputs).set(name, moved))
+    }
+    const above = shifted(standard)
+    const below = shifted(-standard)
+    for (const [result, high] of Object.entries(above)) {
+      const low = below[result] as Float64Array
+      const sum = sums[result] ?? new Float64Array(high.length)
+      for (let row = 0; row < high.length; row++)
+        sum[row] = (sum[row] as number) + (((high[row] as number) - (low[row] as number)) / 2) ** 2
+      sums[result] = sum
+    }
+  }
+  for (const sum of Object.values(sums))
+    for (let row = 0; row < sum.length; row++) sum[row] = Math.sqrt(sum[row] as number)
+  return sums
+}
+
+/** Inputs of the properties of gas, SI. */
+interface GasInputs extends StateColumns {
+  readonly internalVolumeCubicMetre: Float64Array | undefined
+}
+
+/** Computes the properties for the rows of one mixture: gathered, computed in loops of their own, and put back into their places. */
 function computeGroup(
   { met, rows }: MixtureGroup,
   ready: ReadyPlan,
-  all: BlockInputs,
-  values: readonly Float64Array[],
+  columns: InputColumns,
+  values: Readonly<Record<string, Float64Array>>,
   state: BlockState,
   scratch: Scratch,
 ): void {
-  const inputs = rows === undefined ? all : gatheredInputs(all, rows, scratch)
+  const gatheredOf = (name: RowInputName): Float64Array | undefined => {
+    const column = columns.get(name)
+    return column === undefined || rows === undefined ? column : gathered(column, rows, scratch)
+  }
+  const inputs: GasInputs = {
+    pressurePascal: gatheredOf('pressure') as Float64Array,
+    temperatureKelvin: gatheredOf('temperature') as Float64Array,
+    internalVolumeCubicMetre: gatheredOf('internalVolume'),
+  }
   const properties = new Map<StateProperty, Float64Array>()
-  ready.results.forEach(({ calculation, unit }, place) => {
+  for (const result of ready.results) {
+    if ('record' in result) continue
+    const { name, calculation, unit } = result
     const prepared = preparedFor(calculation, ready, met)
     let column = properties.get(calculation.property)
     if (column === undefined) {
       column = propertyColumn(prepared, inputs, rows, state, scratch)
       properties.set(calculation.property, column)
     }
-    const out = values[place] as Float64Array
+    const out = values[name] as Float64Array
     const own = rows === undefined ? out : scratch.column(rows.length)
     scaleInto(own, column, factorFor(calculation, ready, met) / unit.factor)
-    if (prepared.isPerPressure) multiply(own, inputs.pressurePascal)
     if (calculation.ofContents && inputs.internalVolumeCubicMetre !== undefined)
       multiply(own, inputs.internalVolumeCubicMetre)
     if (rows !== undefined) scatter(out, own, rows)
-  })
+  }
 }
 
 function scaleInto(out: Float64Array, column: Float64Array, scale: number): void {
@@ -154,15 +249,6 @@ function multiply(out: Float64Array, by: Float64Array): void {
 
 function scatter(out: Float64Array, own: Float64Array, rows: Int32Array): void {
   for (let index = 0; index < rows.length; index++) out[rows[index] as number] = own[index] as number
-}
-
-function gatheredInputs(inputs: BlockInputs, rows: Int32Array, scratch: Scratch): BlockInputs {
-  const { pressurePascal, temperatureKelvin, internalVolumeCubicMetre: volume } = inputs
-  return {
-    pressurePascal: gathered(pressurePascal, rows, scratch),
-    temperatureKelvin: gathered(temperatureKelvin, rows, scratch),
-    internalVolumeCubicMetre: volume === undefined ? undefined : gathered(volume, rows, scratch),
-  }
 }
 
 function gathered(column: Float64Array, rows: Int32Array, scratch: Scratch): Float64Array {
@@ -187,6 +273,7 @@ function propertyColumn(
     if (place === 0) tabulatedInto({ value, code }, inputs, table)
     else tabulateRest({ value, code }, inputs, table, scratch)
   })
+  if (prepared.isPerPressure) multiply(value, pressurePascal)
   for (let index = 0; index < count; index++) {
     if (code[index] === rowCodes.good) continue
     const row = rows === undefined ? index : (rows[index] as number)
@@ -235,13 +322,6 @@ function exactValue(
     state.fail(row, codeOf(thrown), thrown.message)
     return Number.NaN
   }
-}
-
-function codeOf({ code, value }: LitrebarError): RowCodeName {
-  if (code === 'not-converged') return 'notConverged'
-  if (code === 'outside-validity')
-    return /liquid|condens|two phases|no gas/.test(value) ? 'condensing' : 'outsideValidity'
-  return code === 'range' ? 'outOfRange' : 'input'
 }
 
 function preparedFor(calculation: Calculation, { gas, tolerance }: ReadyPlan, met: MetMixture): PreparedProperty {

@@ -1,9 +1,19 @@
 import * as z from 'zod'
+import { type CalendarDate, type CalendarMonth, type RuleSetId, ruleSetIds } from '../../cylinder/index.ts'
 import { LitrebarError, nearestOf } from '../../errors/index.ts'
 import { type Mixture, mixtureFromText, type ReferenceCondition, referenceConditions } from '../../gas-law/index.ts'
 import { allUnits, parseQuantity, type Unit } from '../../units/index.ts'
-import { type Calculation, type CalculationName, calculations } from './calculation.table.ts'
+import { type Calculation, calculations, type CalculationName as PropertyName } from './calculation.table.ts'
+import {
+  type RecordCalculation,
+  type RecordCalculationName,
+  type RecordNeed,
+  recordCalculations,
+} from './record-calculation.table.ts'
 import { type RowInputName, rowInputs } from './row-input.table.ts'
+
+/** Name of something that rows can be asked for. */
+export type CalculationName = PropertyName | RecordCalculationName
 
 /** Where an input of the rows comes from: a column with the unit of its numbers, or one value for all rows. */
 export type InputSource = { readonly column: string; readonly unit: string } | { readonly value: string }
@@ -15,7 +25,18 @@ export interface RowPlan {
   /** Where pressure, temperature and internal volume come from. A gauge pressure goes with an ambient pressure. */
   readonly inputs: { readonly [Name in RowInputName]?: InputSource | undefined }
   /** The column that names the mixture of each row as people write it, or one mixture for all. */
-  readonly mixture: { readonly column: string } | { readonly value: string }
+  readonly mixture?: { readonly column: string } | { readonly value: string } | undefined
+  /** The column that holds what is stamped on a cylinder. */
+  readonly stamp?: { readonly column: string } | undefined
+  /** The rules by which a requalification falls due. */
+  readonly ruleSet?: RuleSetId | undefined
+  /** The day or month for which that is asked: `2026-11-25`. */
+  readonly asOf?: string | undefined
+  /**
+   * Standard uncertainties of inputs, each with its unit: `{ "pressure": "1 bar", "temperature": "0.5 K" }`. Every number then comes with
+   * `u(…)`, its standard uncertainty to first order. The inputs count as independent, and the equations as exact.
+   */
+  readonly uncertainty?: { readonly [Name in RowInputName]?: string | undefined } | undefined
   /** Name of the reference condition of free gas. */
   readonly reference?: string | undefined
   /** `ideal` leaves compressibility out. */
@@ -38,20 +59,26 @@ const valueSource = z.strictObject({
   value: z.string().meta({ description: 'one value for all rows, with its unit: "1 atm"' }),
 })
 const inputSource = z.union([columnSource, valueSource])
-const names = Object.keys(calculations()) as [CalculationName, ...CalculationName[]]
+const names = Object.keys({ ...calculations(), ...recordCalculations() }) as [CalculationName, ...CalculationName[]]
+const inputNames = Object.keys(rowInputs) as [RowInputName, ...RowInputName[]]
 const name = z.enum(names)
 
 /** Schema of a plan of rows, as a file states it. */
 export const rowPlanSchema: z.ZodType<RowPlan> = z.strictObject({
   compute: z.array(name).min(1).meta({ description: 'what is computed for every row' }),
-  inputs: z.strictObject({
-    pressure: inputSource.optional(),
-    gaugePressure: inputSource.optional(),
-    ambientPressure: inputSource.optional(),
-    temperature: inputSource.optional(),
-    internalVolume: inputSource.optional(),
-  }),
-  mixture: z.union([z.strictObject({ column: z.string() }), z.strictObject({ value: z.string() })]),
+  inputs: z.partialRecord(z.enum(inputNames), inputSource),
+  mixture: z.union([z.strictObject({ column: z.string() }), z.strictObject({ value: z.string() })]).optional(),
+  stamp: z.strictObject({ column: z.string() }).optional(),
+  ruleSet: z.enum(ruleSetIds).optional().meta({ description: 'the rules by which a requalification falls due' }),
+  asOf: z
+    .string()
+    .regex(/^\d{4}-\d\d(?:-\d\d)?$/)
+    .optional()
+    .meta({ description: 'the day or month for which that is asked' }),
+  uncertainty: z
+    .partialRecord(z.enum(inputNames), z.string())
+    .optional()
+    .meta({ description: 'standard uncertainties of inputs, each with its unit' }),
   reference: z.string().optional().meta({ description: 'name of the reference condition of free gas' }),
   gas: z.enum(['real', 'ideal']).optional(),
   units: z.partialRecord(name, z.string()).optional(),
@@ -78,15 +105,22 @@ export type ReadyInput =
   | { readonly name: RowInputName; readonly column: string; readonly unit: Unit }
   | { readonly name: RowInputName; readonly constant: number }
 
+/** A result as the rows are computed for it. */
+export type ReadyResult =
+  | { readonly name: PropertyName; readonly calculation: Calculation; readonly unit: Unit }
+  | { readonly name: RecordCalculationName; readonly record: RecordCalculation; readonly unit: Unit | 'text' }
+
 /** A plan whose words have become units, conditions and functions. */
 export interface ReadyPlan {
-  readonly results: readonly {
-    readonly name: CalculationName
-    readonly calculation: Calculation
-    readonly unit: Unit
-  }[]
+  readonly results: readonly ReadyResult[]
   readonly inputs: readonly ReadyInput[]
-  readonly mixture: { readonly column: string } | { readonly constant: Mixture }
+  readonly mixture: { readonly column: string } | { readonly constant: Mixture } | undefined
+  /** The column of stamps, where one is read. */
+  readonly stamp: string | undefined
+  readonly ruleSet: RuleSetId | undefined
+  readonly asOf: CalendarMonth | CalendarDate | undefined
+  /** Standard uncertainties, SI, of inputs as they are computed with: a gauge and an ambient pressure make one pressure. */
+  readonly uncertainty: readonly { readonly name: RowInputName; readonly standard: number }[]
   readonly reference: ReferenceCondition | undefined
   readonly gas: 'real' | 'ideal'
   readonly tolerance: number
@@ -106,35 +140,18 @@ export interface ReadyPlan {
 export function readyPlan(plan: RowPlan): ReadyPlan {
   const checked = rowPlanSchema.safeParse(plan)
   if (!checked.success) throw refused('plan', 'not a plan', z.prettifyError(checked.error).replaceAll('\n', ' '), '')
-  const {
-    compute,
-    inputs,
-    mixture,
-    reference,
-    gas = 'real',
-    units = {},
-    tolerance = 1e-7,
-    figures = 10,
-    allowUnusual = false,
-  } = plan
-  const table: Readonly<Record<CalculationName, Calculation>> = calculations()
-  const results = [...new Set(compute)].map((name) => {
-    const calculation = table[name]
-    return { name, calculation, unit: unitOf(`plan.units.${name}`, units[name], calculation.unit) }
-  })
-  for (const { name, calculation } of results) {
-    if (gas === 'ideal' && !calculation.hasIdeal)
-      throw refused('plan.gas', `'ideal'`, `'real' for ${name}`, 'Leave it out, or compute it in a plan of its own.')
-    if (calculation.atReference && reference === undefined)
-      throw refused('plan.reference', 'missing', oneOf(referenceConditions), `State the condition of ${name}.`)
-  }
+  const { inputs, mixture, stamp, ruleSet, asOf, reference, gas = 'real' } = plan
+  const { units = {}, tolerance = 1e-7, figures = 10, allowUnusual = false } = plan
+  const results = withBrought(plan.compute).map((name) => readyResult(name, units[name]))
+  for (const result of results) requireStated(plan, result)
   return {
     results,
-    inputs: readyInputs(
-      inputs,
-      results.some(({ calculation }) => calculation.ofContents),
-    ),
-    mixture: 'column' in mixture ? mixture : { constant: mixtureFromText(mixture.value) },
+    inputs: readyInputs(inputs, new Set(results.flatMap(inputsOf))),
+    mixture: mixture === undefined || 'column' in mixture ? mixture : { constant: mixtureFromText(mixture.value) },
+    stamp: results.some(({ name }) => /^(?:stamp|requalification)/.test(name)) ? stamp?.column : undefined,
+    ruleSet,
+    asOf: asOf as CalendarDate | undefined,
+    uncertainty: readyUncertainty(plan.uncertainty ?? {}, inputs),
     reference: reference === undefined ? undefined : conditionOf(reference),
     gas,
     tolerance,
@@ -143,13 +160,60 @@ export function readyPlan(plan: RowPlan): ReadyPlan {
   }
 }
 
-function readyInputs(inputs: RowPlan['inputs'], ofContents: boolean): readonly ReadyInput[] {
+/** The results asked for, and behind them those that nobody should do without. */
+function withBrought(asked: readonly CalculationName[]): readonly CalculationName[] {
+  const table: Readonly<Record<string, RecordCalculation | undefined>> = recordCalculations()
+  const brought = asked.flatMap((name) => table[name]?.brings ?? [])
+  const all = new Set([...asked, ...brought])
+  // last, when everything that they belong to has been worked out
+  const last: readonly CalculationName[] = all.delete('cautions') ? ['cautions'] : []
+  return [...all, ...last]
+}
+
+function readyResult(name: CalculationName, symbol: string | undefined): ReadyResult {
+  const properties: Readonly<Record<string, Calculation | undefined>> = calculations()
+  const calculation = properties[name]
+  if (calculation !== undefined)
+    return { name: name as PropertyName, calculation, unit: unitOf(`plan.units.${name}`, symbol, calculation.unit) }
+  const record = recordCalculations()[name as RecordCalculationName]
+  if (record.unit !== 'text')
+    return { name: name as RecordCalculationName, record, unit: unitOf(`plan.units.${name}`, symbol, record.unit) }
+  if (symbol !== undefined) throw refused(`plan.units.${name}`, `'${symbol}'`, 'no unit', 'The result is words.')
+  return { name: name as RecordCalculationName, record, unit: 'text' }
+}
+
+/** Refuses a plan that leaves out what a result rests on. */
+function requireStated(plan: RowPlan, result: ReadyResult): void {
+  const { name } = result
+  if ('calculation' in result) {
+    const { hasIdeal, atReference } = result.calculation
+    if (plan.gas === 'ideal' && !hasIdeal)
+      throw refused('plan.gas', `'ideal'`, `'real' for ${name}`, 'Leave it out, or compute it in a plan of its own.')
+    if (atReference && plan.reference === undefined)
+      throw refused('plan.reference', 'missing', oneOf(referenceConditions), `State the condition of ${name}.`)
+  }
+  const needs: readonly RecordNeed[] = 'calculation' in result ? ['mixture'] : (result.record.needs ?? [])
+  for (const need of needs)
+    if (plan[need] === undefined) throw refused(`plan.${need}`, 'missing', needWords[need], `${name} rests on it.`)
+}
+
+const needWords: Readonly<Record<RecordNeed, string>> = {
+  mixture: 'a column, or a value for all rows',
+  stamp: 'a column',
+  ruleSet: `one of ${ruleSetIds.join(', ')}`,
+  asOf: 'a day or a month',
+}
+
+function inputsOf(result: ReadyResult): readonly RowInputName[] {
+  if ('record' in result) return result.record.inputs
+  return ['pressure', 'temperature', ...(result.calculation.ofContents ? (['internalVolume'] as const) : [])]
+}
+
+function readyInputs(inputs: RowPlan['inputs'], asked: ReadonlySet<RowInputName>): readonly ReadyInput[] {
   const isGauge = inputs.gaugePressure !== undefined
-  const needed: readonly RowInputName[] = [
-    ...(isGauge ? (['gaugePressure', 'ambientPressure'] as const) : (['pressure'] as const)),
-    'temperature',
-    ...(ofContents ? (['internalVolume'] as const) : []),
-  ]
+  const needed = [...asked].flatMap((name): readonly RowInputName[] =>
+    isGauge && name === 'pressure' ? ['gaugePressure', 'ambientPressure'] : [name],
+  )
   for (const name of Object.keys(inputs) as RowInputName[]) {
     if (inputs[name] === undefined || needed.includes(name)) continue
     if (name === 'internalVolume') continue // stated and not used: the file may serve several plans
@@ -166,6 +230,22 @@ function readyInputs(inputs: RowPlan['inputs'], ofContents: boolean): readonly R
       throw refused(`plan.inputs.${name}`, 'missing', 'a column with its unit, or a value', `State ${name}.`)
     if ('value' in source) return { name, constant: parseQuantity(source.value, rowInputs[name].kind) }
     return { name, column: source.column, unit: unitOf(`plan.inputs.${name}.unit`, source.unit, siUnit(name)) }
+  })
+}
+
+function readyUncertainty(
+  stated: NonNullable<RowPlan['uncertainty']>,
+  inputs: RowPlan['inputs'],
+): ReadyPlan['uncertainty'] {
+  return (Object.keys(stated) as RowInputName[]).flatMap((name) => {
+    const text = stated[name]
+    if (text === undefined) return []
+    const argument = `plan.uncertainty.${name}`
+    if (inputs[name] === undefined) throw refused(argument, 'given', 'an input that is stated', `There is no ${name}.`)
+    const standard = parseQuantity(text, rowInputs[name].uncertaintyKind)
+    if (!(standard > 0)) throw refused(argument, `'${text}'`, 'above 0', 'Leave out what is exact.')
+    const isPart = name === 'gaugePressure' || name === 'ambientPressure'
+    return [{ name: isPart ? 'pressure' : name, standard }]
   })
 }
 
