@@ -1,15 +1,6 @@
 import { spawnSync } from 'node:child_process'
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  statSync,
-  watch,
-  writeFileSync,
-} from 'node:fs'
+import { once } from 'node:events'
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { basename, dirname, extname, join } from 'node:path'
 import { pathToFileURL } from 'node:url'
@@ -28,6 +19,7 @@ import { nearestOf } from '../errors/index.ts'
 import { liveScript } from '../live/index.ts'
 import { claimLines, sayProblems } from './claims.ts'
 import { type Console, exit, WrongUse } from './console.ts'
+import { watchChapters } from './watch.ts'
 
 const options = {
   as: { type: 'string', default: 'html' },
@@ -86,16 +78,19 @@ export async function chapterCommand(args: readonly string[], console: Console):
   if (!values.watch) return code
   console.say('Watching. End with Ctrl+C.')
   const again = { ...job, replace: true } // the files are ours by now
-  await new Promise<never>(() => {
-    for (const path of positionals) {
-      let timer: NodeJS.Timeout | undefined
-      watch(path, () => {
-        clearTimeout(timer)
-        timer = setTimeout(() => made(path, again, console), 100)
-      })
+  let last = code
+  const stop = watchChapters(positionals, (path) => {
+    try {
+      last = made(path, again, console)
+    } catch (error) {
+      // a file that is away for a moment, a full disk: the next save may mend it
+      last = exit.failed
+      console.say(error instanceof Error ? error.message : String(error))
     }
   })
-  return code
+  await once(process, 'SIGINT')
+  stop()
+  return last
 }
 
 function made(path: string, job: Job, console: Console): number {
@@ -128,7 +123,8 @@ function made(path: string, job: Job, console: Console): number {
     return exit.failed
   }
   const claims = parts.filter((part) => part.claims.length > 0)
-  for (const { file, claims: own } of claims) console.say(claimLines(file, own, false, console).trimEnd())
+  const plain = { ...console, bold: (text: string) => text } // what is said may go elsewhere than what is written
+  for (const { file, claims: own } of claims) console.say(claimLines(file, own, false, plain).trimEnd())
   const differs = claims.some((part) => part.claims.some(({ verdict }) => verdict === 'differs'))
   if (!job.check) {
     const files =

@@ -37,7 +37,7 @@ export function claimLines(file: string, claims: readonly Claim[], all: boolean,
     })
   const count = (verdict: Claim['verdict']): string =>
     String(claims.filter((claim) => claim.verdict === verdict).length)
-  return `${lines.join('')}${String(claims.length)} claims: ${count('agrees')} agree, ${count('differs')} differ, ${count('cannot be judged')} cannot be judged.\n`
+  return `${lines.join('')}${String(claims.length)} claim${claims.length === 1 ? '' : 's'}: ${count('agrees')} agree, ${count('differs')} differ, ${count('cannot be judged')} cannot be judged.\n`
 }
 
 /** Problems, each with file and line. */

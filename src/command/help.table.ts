@@ -18,7 +18,7 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | '
       ['--live', 'let readers change the numbers of every working, not only where the chapter says so'],
       ['--replace', 'write over files that are there'],
       ['--check', 'only look for problems and judge the claims; writes nothing'],
-      ['--watch', 'make the pages again whenever a chapter is saved'],
+      ['--watch', 'make the pages again whenever a chapter is saved, until Ctrl+C'],
     ],
     examples: [
       'litrebar chapter lake.md',
@@ -33,7 +33,7 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | '
       ['--find SYMBOL', 'which symbol to find; the usual one unless given'],
       ['--show "UNIT, 3 figures"', 'unit and rounding of the answer'],
       ['--units metric|us|both', 'the whole working in a system of units'],
-      ['--mistakes', 'what comes out when a common mistake is made'],
+      ['--mistakes', 'also what common mistakes lead to'],
     ],
     examples: [
       'litrebar explain pressure-at-depth p0="1 atm" rho="1025 kg/m³" g="9.81 m/s²" d="30 m"',
@@ -41,7 +41,8 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | '
     ],
   },
   claims: {
-    purpose: 'Hold the numbers that a text prints against what the library computes.',
+    purpose:
+      'Hold the numbers that a text prints against what the library computes. A file is a list such as\n  - { says: 207 bar, same as: 3000 psi }\n  - { says: 3.94 bar, formula: pressure-at-depth, p0: 1 bar, rho: 1000 kg/m³, g: 9.81 m/s², d: 30 m }',
     usage: 'litrebar claims FILE.yaml …',
     options: [['--all', 'show also the claims that agree']],
     examples: ['litrebar claims handbook.yaml'],
