@@ -6,6 +6,7 @@ import { join, resolve } from 'node:path'
 import { tableFromArrays, tableFromIPC, tableToIPC } from 'apache-arrow'
 import { build } from 'esbuild'
 import { afterAll, expect, test } from 'vitest'
+import { liveScriptDefinitions } from '../../scripts/live-script.mjs'
 import { runCommand } from '../../src/command/run-command.ts'
 import { dryAir, molarDensity, molarMass } from '../../src/gas-law/index.ts'
 import { absolute, bar, celsius, temperatureOf } from '../../src/units/index.ts'
@@ -80,7 +81,7 @@ test('the schema of a plan is printed', async () => {
   const { code, out } = await run('rows', '--schema')
   expect(code).toBe(0)
   const schema = JSON.parse(out) as { required: string[]; properties: Record<string, unknown> }
-  expect(schema.required).toEqual(['compute', 'inputs', 'mixture'])
+  expect(schema.required).toEqual(['compute', 'inputs'])
   expect(Object.keys(schema.properties)).toContain('figures')
 })
 
@@ -94,6 +95,7 @@ test('Arrow goes in and out by a pipe, as job arrays and engines with a pipe run
     format: 'esm',
     target: 'node20',
     logLevel: 'error',
+    define: await liveScriptDefinitions(),
   })
   const rows = 10_000
   const p = Float64Array.from({ length: rows }, (_, row) => 1 + (row % 300))
