@@ -129,14 +129,11 @@ function commonEvidence(
 ): Situation['common'] {
   const found = findingEvidence(cylinder.findings ?? [])
   const against = [...found.against, ...record.against]
-  const doubts = [
-    ...found.doubts,
-    ...record.doubts.filter(({ code }) => found.doubts.every((doubt) => doubt.code !== code)),
-  ]
+  const doubts = [...found.doubts, ...record.doubts]
   const isOver = (cylinder.deadlines ?? []).some(
     ({ kind, date }) => kind === 'end of life' && today > monthNumber('cylinder.deadlines', date),
   )
-  if (isOver && !against.some(({ code }) => code === 'life-ended')) against.push(lifeEnded)
+  if (isOver) against.push(lifeEnded)
   if (cylinder.specification === 'special permit' && permit === undefined && permits !== undefined) {
     const inForce = permitInForce(cylinder.permit, permits, asOf)
     against.push(...inForce.against)

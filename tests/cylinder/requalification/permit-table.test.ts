@@ -42,6 +42,23 @@ test('a permit that is not in the table is unknown, and so is a shoulder without
   expect(first?.because.map(({ code }) => code)).toContain('permit-unknown')
 })
 
+test('a Canadian number is no US one, and every reason says what it is about', () => {
+  const of = (permit: string, row: PermitRow): string | undefined =>
+    requalifications(readStamp(stamp(permit), { asOf }), { ruleSet: 'us-180.209', asOf, permits: [row] })[0]?.because[0]
+      ?.text
+  expect(of('SP9144', { ...inForce, permit: 'SU9144' })).toBe(
+    'SP9144 is not in the table of permits that was given: read the permit',
+  )
+  expect(of('SP9144', { permit: 'SP9144', months: 60 })).toContain('until when SP9144 is in force')
+  expect(of('SP9144', { ...inForce, validUntil: '2025-01' })).toContain('SP9144 was in force until 2025-01')
+  const nameless = { specification: 'special permit', firstTest: '2019-06', retests: [], system: 'US' } as const
+  const [first] = requalifications(nameless, { ruleSet: 'us-180.209', asOf, permits: [inForce] })
+  expect(first?.because[0]?.text).toBe('no number of a permit was read from the shoulder')
+  const canadian = 'TC-SU9144-310\nOT60412 KELDA\n06 A 19\n06 C208 24'
+  expect(judged(canadian, [{ ...inForce, permit: 'TC-SU9144' }])[0]).toBe('permit 2029-06 within due')
+  expect(judged(canadian, [inForce])[0]).toContain('permit-unknown')
+})
+
 test('a table of permits says nothing of a cylinder that has none', () => {
   const text = 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23'
   expect(judged(text, [])).toEqual(judged(text, [inForce]))
@@ -79,5 +96,6 @@ test.each([
   [[{ permit: 'SP9144', months: 60, expires: '2026-12' }], 'options.permits[0].expires'],
   ['SP9144', 'options.permits'],
 ])('the table %j is refused by name', (permits, argument) => {
-  expect(() => judged(stamp('SP9144'), permits as never)).toThrow(expect.objectContaining({ argument }))
+  const code = argument.endsWith('onths') ? 'range' : 'input'
+  expect(() => judged(stamp('SP9144'), permits as never)).toThrow(expect.objectContaining({ argument, code }))
 })
