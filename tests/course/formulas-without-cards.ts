@@ -94,7 +94,14 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['intermediatePressureMotion', 'intermediatePressureRise', 'boostedDrive', 'boosterDrawDown'],
   ],
   'tabulates a function, for speed': [
-    ...['compileMixture', 'compileSupply', 'compiledCompressibilityFactor', 'compiledMolarDensity', 'supplyMap'],
+    ...[
+      'compileMixture',
+      'compileCaloric',
+      'compileSupply',
+      'compiledCompressibilityFactor',
+      'compiledMolarDensity',
+      'supplyMap',
+    ],
     ...['tabulated', 'tabulatedValue'],
   ],
   'walks a profile, a log or a list row by row': [

@@ -17,8 +17,14 @@ export interface BoostedDrive {
   readonly cautions: readonly CautionId[]
 }
 
-// Of the amount that is lifted. Doubling them changes the strokes by less than 1e-6, half way to the stall.
-const steps = 400
+// Of the amount that is lifted, each by Gauss’s three points: doubling them changes the strokes by less than 1e-9 as long as the last
+// stroke still draws a tenth of the swept volume.
+const steps = 130
+const points = [
+  { at: 0.5 - Math.sqrt(0.15), weight: 5 / 18 },
+  { at: 0.5, weight: 8 / 18 },
+  { at: 0.5 + Math.sqrt(0.15), weight: 5 / 18 },
+] as const
 
 /**
  * Strokes and drive gas of a whole fill by a booster. Supply and receiver first come to one pressure by themselves; from there each stroke
@@ -66,10 +72,12 @@ export function boostedDrive(booster: Booster, fill: BoostedFill, options: GasMo
   })
   let strokes = 0
   for (let k = 0; k < steps && lifted > 0; k++) {
-    const now = at(byItself + (lifted * (k + 0.5)) / steps)
-    const { gas: drawn, stalls } = boosterStroke(booster, { supply: now.supply, delivery: now.receiver })
-    if (stalls !== 'no') throw stalled(stalls, now.receiver)
-    strokes += lifted / steps / ((drawn / now.supply) * density(now.supply))
+    for (const { at: place, weight } of points) {
+      const now = at(byItself + (lifted * (k + place)) / steps)
+      const { gas: drawn, stalls } = boosterStroke(booster, { supply: now.supply, delivery: now.receiver })
+      if (stalls !== 'no') throw stalled(stalls, now.receiver)
+      strokes += (weight * lifted) / steps / ((drawn / now.supply) * density(now.supply))
+    }
   }
   if (lifted > 0) {
     const { stalls } = boosterStroke(booster, { supply: supplyPressure, delivery: fill.to })
