@@ -119,8 +119,10 @@ interface Printed {
 
 /** Number, precision and unit of a printed text. Trailing zeros of a whole number may or may not count: the wider reading is taken. */
 function printedOf(says: string, place: string | undefined): Printed | undefined {
-  const found = /^\s*([+\-−]?[\d\s]*\.?\d+)(?:\s*[x×]\s*10\^?([+\-−]?\d+)|e([+-]?\d+))?\s*(.*)$/i.exec(says)
-  if (found === null) return undefined
+  // one space for many, and no digit that two parts could take: the time stays in step with the length
+  const text = says.trim().replaceAll(/\s+/g, ' ')
+  const found = /^([+\-−]?(?:\d+(?: \d+)*)?(?:\.\d+)?)(?: ?[x×] ?10\^?([+\-−]?\d+)|e([+-]?\d+))? ?(.*)$/i.exec(text)
+  if (found === null || !/\d/.test(found[1] ?? '')) return undefined
   const digits = (found[1] ?? '').replaceAll(/\s/g, '').replace('−', '-')
   const power = 10 ** Number((found[2] ?? found[3] ?? '0').replace('−', '-'))
   const decimals = digits.split('.')[1]?.length

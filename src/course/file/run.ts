@@ -48,18 +48,20 @@ export function readRun(
     problems.add(at, unknownWord('symbol of the formula', name, Object.keys(symbols)))
     return undefined
   }
-  const span = /^(.+?) to (.+?) every (.+)$/.exec(text)
+  // in two steps, each of which takes time in step with the length
+  const span = /^(.+?) to (.+)$/.exec(text)
+  const stepped = /^(.+?) every (.+)$/.exec(span?.[2] ?? '')
   const number = (part: string, of: Pick<CardSymbol, 'dimension' | 'datum'> = symbol): ReturnType<typeof readNumber> =>
     readNumber({ line: at, text: part.trim() }, of, setting)
-  if (span !== null) {
-    const [from, to] = [number(span[1] ?? ''), number(span[2] ?? '')]
+  if (span !== null && stepped !== null) {
+    const [from, to] = [number(span[1] ?? ''), number(stepped[1] ?? '')]
     const asStep: Pick<CardSymbol, 'dimension' | 'datum'> =
       symbol.dimension === 'temperature'
         ? { dimension: 'temperature difference' }
         : symbol.dimension === 'pressure'
           ? { dimension: 'pressure', datum: 'difference' }
           : symbol
-    const step = number(span[3] ?? '', asStep)
+    const step = number(stepped[2] ?? '', asStep)
     if (from === undefined || to === undefined || step === undefined) return undefined
     const count = Math.floor((to.value - from.value) / step.value + 1e-6)
     if (!(step.value > 0) || !(count >= 1) || count > 400) {

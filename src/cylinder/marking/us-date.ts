@@ -162,7 +162,7 @@ function gluedYear(
   return finished(words, month, monthLength, dated.slice(0, -2), { word: at.word, offset }, 2)
 }
 
-const suffixesAtEnd = /(?:VE|UE|AE|FS|RR|[ESRV])+$/u
+const suffixesAtEnd = /(?:[UA]E|FS|[ESRV])+$/u
 
 /** `05 12`: month and year with nothing between them, alone on their line or behind the mark of an inspector. */
 function spacedPattern(words: readonly Word[], index: number): DatePattern | undefined {

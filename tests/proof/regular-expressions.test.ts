@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest'
+import stored from '../../docs/measured/regular-expressions.json' with { type: 'json' }
+import { shippedPatterns } from '../../scripts/shipped-patterns.ts'
+import { judgeClaims } from '../../src/course/index.ts'
+import { readStamp } from '../../src/cylinder/index.ts'
+
+// The proof itself, by a tool, is `npm run script -- regular-expressions`.
+const { patterns, built } = shippedPatterns()
+const written = patterns.map(({ source, flags }) => `/${source}/${flags}`)
+
+test('every pattern of the library stands in the stored result, and every row there is a pattern of the library', () => {
+  expect(written.length).toBeGreaterThan(100)
+  expect(stored.patterns.map(({ pattern }) => pattern).sort()).toEqual([...written].sort())
+  expect(stored.built.map((line) => line.replace(/:\d+:/, ':'))).toEqual(
+    built.map((line) => line.replace(/:\d+:/, ':')),
+  )
+})
+
+test('none is worse than quadratic, and no quadratic one takes long on the worst text of a thousand characters', () => {
+  const worse = stored.patterns.filter(({ complexity }) => !/^(linear|safe.*|2nd degree polynomial)$/.test(complexity))
+  expect(worse).toEqual([])
+  const slow = stored.patterns.filter((row) => ((row as { millisecondsAt1000?: number }).millisecondsAt1000 ?? 0) > 20)
+  expect(slow).toEqual([])
+})
+
+/** Seconds of the processor. */
+function secondsOf(work: () => unknown): number {
+  const before = process.cpuUsage()
+  work()
+  return process.cpuUsage(before).user / 1e6
+}
+
+test('a run of letters that could be cut in many ways does not hold up the reading of a stamp', () => {
+  // VE is one suffix, and V and E are two: n pairs could be cut in 2^n ways
+  expect(secondsOf(() => readStamp(`3AA2015 12345 0512${'VE'.repeat(60)}x`))).toBeLessThan(2)
+})
+
+test('a long row of digits and spaces does not hold up the reading of a claim', () => {
+  const says = `${'1 '.repeat(3000)}!`
+  expect(secondsOf(() => judgeClaims(`- says: "${says}"\n  formula: boyle\n`, { file: 'claims.yaml' }))).toBeLessThan(2)
+})
