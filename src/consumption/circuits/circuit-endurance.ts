@@ -14,7 +14,7 @@ import {
   type Temperature,
   type VolumeFlow,
 } from '../../units/index.ts'
-import { amountAbove, type BreathedCylinder, requireBreathedCylinder, requireResidual } from '../gas/residual.ts'
+import { amountAbove, type BreathedCylinder, requireFilledCylinder, requireResidual } from '../gas/residual.ts'
 import { densityOf, type GasOptions, requireGasOptions } from '../gas/vessel-gas.ts'
 import { carbonDioxideOutput } from '../rates/oxygen-uptake.ts'
 import { breathingRate } from '../use/breathed-dive.ts'
@@ -121,6 +121,7 @@ export function circuitEndurance(
   if (open !== undefined) {
     requireKeys('circuits.open', open, { cylinder: true, respiratoryMinuteVolume: true })
     requireWithin('circuits.open.respiratoryMinuteVolume', open.respiratoryMinuteVolume, breathingRate)
+    requireFilledCylinder('circuits.open.cylinder', open.cylinder)
     const { mixture } = open.cylinder.contents
     const density = densityOf(options, mixture, ambientPressure, breathingGasTemperature)
     rows.push(row('open', open.cylinder, (open.respiratoryMinuteVolume * density) / perFreeGas(mixture, options)))
@@ -143,7 +144,7 @@ export function circuitEndurance(
     capacity?: FreeGas<'STPD'>,
   ): CircuitEndurance {
     const path = `circuits.${circuit}.cylinder`
-    requireBreathedCylinder(path, cylinder)
+    requireFilledCylinder(path, cylinder)
     const residual = requireResidual(`${path}.residualPressure`, cylinder.residualPressure, ambientPressure)
     const amount = amountAbove(`${path}.residualPressure`, cylinder.contents, residual, options)
     const gasLasts = amount / (taken * perFreeGas(cylinder.contents.mixture, options))

@@ -1,5 +1,5 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
-import type { GasContents } from '../../gas-law/index.ts'
+import { amountOfGas, type GasContents } from '../../gas-law/index.ts'
 import { type AbsolutePressure, type Accepted, bar, type PressureDifference, requireWithin } from '../../units/index.ts'
 import { amountIn, atPressure, type GasOptions, inBar, pressureOf } from './vessel-gas.ts'
 
@@ -40,12 +40,8 @@ export function residualAt(residual: Residual, ambient: number): AbsolutePressur
  * @throws LitrebarError `range` for a residual below the pressure around the diver
  */
 export function requireResidual(argument: string, residual: Residual, ambient: number): AbsolutePressure {
-  if (typeof residual === 'object') {
-    requireKeys(argument, residual, { aboveAmbient: true })
-    requireWithin(`${argument}.aboveAmbient`, residual.aboveAmbient, needRange)
-    return residualAt(residual, ambient)
-  }
-  requireWithin(argument, residual, residualRange)
+  requireResidualAnywhere(argument, residual)
+  if (typeof residual !== 'number') return residualAt(residual, ambient)
   if (residual >= ambient) return residual
   throw new LitrebarError({
     code: 'range',
@@ -56,7 +52,20 @@ export function requireResidual(argument: string, residual: Residual, ambient: n
   })
 }
 
-/** Refuses what is no cylinder with its residual. */
+function requireResidualAnywhere(argument: string, residual: Residual): void {
+  if (typeof residual !== 'object') return requireWithin(argument, residual, residualRange)
+  requireKeys(argument, residual, { aboveAmbient: true })
+  requireWithin(`${argument}.aboveAmbient`, residual.aboveAmbient, needRange)
+}
+
+/** Refuses a cylinder without its contents or its residual, or with some out of range, also where nobody breathes from it. */
+export function requireFilledCylinder(argument: string, cylinder: BreathedCylinder): void {
+  requireBreathedCylinder(argument, cylinder)
+  requireResidualAnywhere(`${argument}.residualPressure`, cylinder.residualPressure)
+  amountOfGas(cylinder.contents, { gas: 'ideal' }) // refuses contents that are out of range
+}
+
+/** Refuses what is not a cylinder with its residual. */
 export function requireBreathedCylinder(argument: string, cylinder: BreathedCylinder): void {
   requireKeys(argument, cylinder, { contents: true, residualPressure: true })
 }
@@ -78,8 +87,8 @@ export function amountAbove(
   reckoning: GasOptions,
 ): number {
   requireWithin(argument, kept, residualRange)
+  const amount = amountIn(contents, reckoning) // refuses contents that are missing
   const inside = pressureOf(contents)
-  const amount = amountIn(contents, reckoning)
   if (kept > inside) {
     throw new LitrebarError({
       code: 'range',

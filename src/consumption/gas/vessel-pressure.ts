@@ -10,6 +10,7 @@ import {
   type AbsolutePressure,
   type Accepted,
   type Amount,
+  celsius,
   litre,
   type MolarDensity,
   mole,
@@ -26,6 +27,7 @@ import {
 } from './vessel-gas.ts'
 
 const amountRange: Accepted = { above: 0, atMost: 1e7, unit: mole, hint: 'Give the amount of gas in the vessel.' }
+const gasRange: Accepted = { atLeast: -50, atMost: 100, unit: celsius, hint: 'Give the temperature of the gas.' }
 const volumeRange: Accepted = { above: 0, atMost: 100_000, unit: litre, hint: 'Give the internal volume.' }
 
 /**
@@ -47,6 +49,7 @@ export function pressureOfAmount(amount: Amount, vessel: CylinderGas, options: G
   requireGasOptions(options)
   requireWithin('amount', amount, amountRange)
   requireWithin('vessel.internalVolume', vessel.internalVolume, volumeRange)
+  requireWithin('vessel.temperature', vessel.temperature, gasRange)
   const { internalVolume, temperature, mixture } = vessel
   return pressureHolding(amount, { internalVolume, temperature, mixture, pressure: 1 as AbsolutePressure }, options)
 }

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import { type GasContents, molarMass } from '../../gas-law/index.ts'
 import {
   type AbsolutePressure,
@@ -107,10 +107,11 @@ export function measuredRate(measured: MeasuredUse, options: GasOptions = {}): C
   let mass = 0
   let litres = 0
   let surfaceLitres = 0
-  for (const [i, drop] of requireDrops(cylinders).entries()) {
+  requireList('cylinders', cylinders, 1, 'Leave out cylinders that were not breathed from, but not all.')
+  for (const [i, drop] of cylinders.entries()) {
     requireKeys(`cylinders[${i}]`, drop, { before: true, after: true })
-    const { mixture } = drop.before
     const used = amountIn(drop.before, options) - amountIn(drop.after, options)
+    const { mixture } = drop.before
     if (!(used > 0)) throw noUse(i, used)
     amount += used
     mass += used * molarMass(mixture)
@@ -127,17 +128,6 @@ export function measuredRate(measured: MeasuredUse, options: GasOptions = {}): C
     useRate: ((litres / duration) * mean) as PressureVolumeFlow,
     used: { amount: amount as Amount, mass: mass as Mass, pressureVolume: (litres * mean) as PressureVolume },
   }
-}
-
-function requireDrops(cylinders: readonly PressureDrop[]): readonly PressureDrop[] {
-  if (cylinders.length > 0) return cylinders
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'cylinders',
-    value: 'an empty list',
-    expected: 'at least one cylinder, before and after',
-    hint: 'Leave out cylinders that were not breathed from, but not all.',
-  })
 }
 
 function noUse(i: number, amount: number): LitrebarError {

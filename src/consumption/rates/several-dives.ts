@@ -1,3 +1,4 @@
+import { requireList } from '../../errors/index.ts'
 import { meanInterval, observationsOf, upperPredictionBound } from '../../uncertainty/index.ts'
 import { requireWithin, type VolumeFlow } from '../../units/index.ts'
 import { breathingRate } from '../use/breathed-dive.ts'
@@ -32,6 +33,7 @@ export interface RateOfNextDive {
  * inUnit(upperPredictionBound, litrePerMinute).toFixed(1) // => '18.1'
  */
 export function rateOfNextDive(rates: readonly VolumeFlow[], probability: number): RateOfNextDive {
+  requireList('rates', rates, 2, 'One dive says nothing about how much the next may differ.')
   for (const [i, rate] of rates.entries()) requireWithin(`rates[${i}]`, rate, breathingRate)
   const dives = observationsOf<number>(rates)
   const { low, high } = meanInterval(dives, probability)

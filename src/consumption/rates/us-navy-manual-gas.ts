@@ -1,4 +1,5 @@
 import { requireKeys } from '../../errors/index.ts'
+import { requireFields } from '../../units/accepted.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -30,6 +31,7 @@ const atmosphere = (handbookAtmosphere.value * psi.factor) as AbsolutePressure
 
 const volumeRange: Accepted = { above: 0, atMost: 10_000, unit: litre, hint: 'Give the internal volume.' }
 const pressureRange: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give the reading of the gauge.' }
+const cylinderRanges = { internalVolume: volumeRange, gaugePressure: pressureRange }
 const countRange: Accepted = { atLeast: 1, atMost: 1000, unit: one, hint: 'Count the cylinders.' }
 
 /**
@@ -45,8 +47,9 @@ const countRange: Accepted = { atLeast: 1, atMost: 1000, unit: one, hint: 'Count
  * const steel = { internalVolume: internalVolumeOf(0.42, cubicFoot), gaugePressure: gauge(2250, psi) }
  * inUnit(usNavyManualCapacity(steel), cubicFoot).toFixed(1) // => '64.7'
  */
-export function usNavyManualCapacity({ internalVolume, gaugePressure }: HandbookCylinder): Volume {
-  requireCylinder(internalVolume, gaugePressure)
+export function usNavyManualCapacity(cylinder: HandbookCylinder): Volume {
+  requireFields('cylinder', cylinder, cylinderRanges)
+  const { internalVolume, gaugePressure } = cylinder
   return ((internalVolume * (gaugePressure + atmosphere)) / atmosphere) as Volume
 }
 
@@ -65,18 +68,14 @@ export function usNavyManualCapacity({ internalVolume, gaugePressure }: Handbook
  * inUnit(available, cubicFoot).toFixed(0) // => '100'
  */
 export function handbookAvailableVolume(
-  { internalVolume, gaugePressure }: HandbookCylinder,
+  cylinder: HandbookCylinder,
   options: { readonly minimumPressure: GaugePressure; readonly count: number },
 ): Volume {
+  requireFields('cylinder', cylinder, cylinderRanges)
   requireKeys('options', options, { minimumPressure: true, count: true })
+  const { internalVolume, gaugePressure } = cylinder
   const { minimumPressure, count } = options
-  requireCylinder(internalVolume, gaugePressure)
   requireWithin('options.minimumPressure', minimumPressure, { ...pressureRange, atMost: gaugePressure / bar.factor })
   requireWithin('options.count', count, countRange)
   return (((gaugePressure - minimumPressure) / atmosphere) * internalVolume * count) as Volume
-}
-
-function requireCylinder(internalVolume: InternalVolume, gaugePressure: GaugePressure): void {
-  requireWithin('internalVolume', internalVolume, volumeRange)
-  requireWithin('gaugePressure', gaugePressure, pressureRange)
 }

@@ -5,6 +5,7 @@ import {
   type AbsolutePressure,
   type Accepted,
   type Amount,
+  bar,
   type Depth,
   type Duration,
   isWithin,
@@ -76,6 +77,11 @@ export const ascentRanges = {
  */
 export function ascentLegs(ascent: Ascent): readonly AscentLeg[] {
   requireAscent(ascent)
+  return legsOf(ascent)
+}
+
+/** The legs of an ascent that was checked. */
+export function legsOf(ascent: Ascent): readonly AscentLeg[] {
   const { depth, water, timeAtDepth, ascentRate, stop } = ascent
   const { surfacePressure: surface, density, gravity = standardGravity } = water
   // one column of one density: pressure is a straight line of depth
@@ -118,6 +124,12 @@ export function amountOfLeg(
   return (totalRate(ascent) * densityTime(reckoning, mixture, leg, temperature)) as Amount
 }
 
+const surfaceRange: Accepted = {
+  atLeast: 0.2,
+  atMost: 1.2,
+  unit: bar,
+  hint: 'State the absolute pressure at the surface.',
+}
 const ascentKeys = {
   depth: true,
   water: true,
@@ -128,10 +140,12 @@ const ascentKeys = {
   stop: false,
 } as const
 
-function requireAscent(ascent: Ascent): void {
+/** Refuses an ascent that makes no sense. */
+export function requireAscent(ascent: Ascent): void {
   requireKeys('ascent', ascent, ascentKeys)
   requireKeys('ascent.water', ascent.water, { surfacePressure: true, density: true, gravity: false })
   const { depth, breathers, stressFactor, timeAtDepth, ascentRate, stop } = ascent
+  requireWithin('water.surfacePressure', ascent.water.surfacePressure, surfaceRange)
   requireWithin('depth', depth, ascentRanges.depth)
   requireList('breathers', breathers, 1, 'Give the rate of each who breathes from the cylinder.')
   breathers.forEach((rate, i) => {

@@ -5,6 +5,7 @@ import {
   type Accepted,
   type Amount,
   bar,
+  celsius,
   type GaugePressure,
   type PressureDifference,
   type PressureVolume,
@@ -15,7 +16,7 @@ import { amountIn, type CylinderGas, type GasOptions } from '../gas/vessel-gas.t
 import { pressureHolding } from '../gas/vessel-pressure.ts'
 import { shortened } from '../use/drawdown.ts'
 import { lowestOf } from '../use/first-crossing.ts'
-import { type Ascent, type AscentLeg, amountOfLeg, ascentLegs } from './ascent-gas.ts'
+import { type Ascent, type AscentLeg, amountOfLeg, ascentLegs, legsOf, requireAscent } from './ascent-gas.ts'
 
 /** The cylinder that has to bring everybody up, and how it is read. */
 export interface ReserveCylinder extends CylinderGas {
@@ -48,10 +49,12 @@ export interface CountedReserve {
   readonly parts: readonly ReservePart[]
 }
 
+const gasRange: Accepted = { atLeast: -50, atMost: 100, unit: celsius, hint: 'Give the temperature of the gas.' }
 const errorRange: Accepted = { atLeast: 0, atMost: 100, unit: bar, hint: 'Give the maximum permissible error.' }
 
 /** Refuses a cylinder that no reserve can be counted for. */
-export function requireReserveCylinder(cylinder: ReserveCylinder, { water }: Ascent): void {
+export function requireReserveCylinder(cylinder: ReserveCylinder, ascent: Ascent): void {
+  requireAscent(ascent)
   requireKeys('cylinder', cylinder, {
     internalVolume: true,
     temperature: true,
@@ -60,7 +63,8 @@ export function requireReserveCylinder(cylinder: ReserveCylinder, { water }: Asc
     maximumPermissibleError: true,
   })
   requireWithin('maximumPermissibleError', cylinder.maximumPermissibleError, errorRange)
-  requireResidual('residualPressure', cylinder.residualPressure, water.surfacePressure)
+  requireResidual('residualPressure', cylinder.residualPressure, ascent.water.surfacePressure)
+  requireWithin('temperature', cylinder.temperature, gasRange)
 }
 
 /** The moment of an ascent that asks most of the cylinder: by the legs before it and the residual pressure then. */
@@ -72,7 +76,7 @@ interface Hardest {
 
 /** Pressure at which an ascent has to begin, unchecked. */
 export function pressureToBegin(ascent: Ascent, cylinder: ReserveCylinder, options: GasOptions): AbsolutePressure {
-  const legs = ascentLegs(ascent)
+  const legs = legsOf(ascent)
   const amounts = legs.map((leg) => amountOfLeg(ascent, leg, options, cylinder.mixture, cylinder.temperature))
   const { breathed, residual } = hardestMoment(ascent, legs, amounts, cylinder, options)
   const contents = contentsAt(cylinder, residual)

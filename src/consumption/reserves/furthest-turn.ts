@@ -1,3 +1,4 @@
+import { requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import {
   type Accepted,
@@ -9,14 +10,7 @@ import {
 } from '../../units/index.ts'
 import { breathingRate } from '../use/breathed-dive.ts'
 import type { TurnOptions } from './turn-pressure.ts'
-import {
-  type GaugedCylinder,
-  requireAtLeast,
-  requireConditions,
-  type TurnPressure,
-  turnAfter,
-  usableGas,
-} from './usable-gas.ts'
+import { type GaugedCylinder, requireConditions, type TurnPressure, turnAfter, usableGas } from './usable-gas.ts'
 
 /** One diver of a team whose rates differ. */
 export interface Consumer extends GaugedCylinder {
@@ -73,10 +67,10 @@ export function furthestTurn(team: readonly Consumer[], options: TurnOptions): F
   requireConditions(options, { fraction: true })
   const { ambientPressure, fraction } = options
   requireWithin('options.fraction', fraction, share)
-  requireAtLeast(1, 'team', team, 'Give the gas of each diver.')
+  requireList('team', team, 1, 'Give the gas of each diver.')
   const divers = team.map((diver, i) => {
-    requireWithin(`team[${i}].respiratoryMinuteVolume`, diver.respiratoryMinuteVolume, breathingRate)
     const usable = usableGas(`team[${i}]`, diver, options, { respiratoryMinuteVolume: true })
+    requireWithin(`team[${i}].respiratoryMinuteVolume`, diver.respiratoryMinuteVolume, breathingRate)
     return { ...usable, rate: diver.respiratoryMinuteVolume }
   })
   // litres breathed from one supply are litres of that supply's mixture, whoever breathes them

@@ -1,8 +1,8 @@
+import { requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import type { PressureVolume } from '../../units/index.ts'
 import {
   type GaugedCylinder,
-  requireAtLeast,
   requireConditions,
   type TurnConditions,
   type TurnPressure,
@@ -52,7 +52,7 @@ export interface IndependentTurn {
  */
 export function independentTurn(cylinders: readonly GaugedCylinder[], options: TurnConditions): IndependentTurn {
   requireConditions(options, {})
-  requireAtLeast(2, 'cylinders', cylinders, 'A single cylinder, or a joined set, has nothing left once it is lost.')
+  requireList('cylinders', cylinders, 2, 'A single cylinder, or a joined set, has nothing left once it is lost.')
   const usable = cylinders.map((cylinder, i) => usableGas(`cylinders[${i}]`, cylinder, options))
   const volumes = usable.map(({ volume }) => volume)
   const most = mostThatMayBeLost(volumes)

@@ -1,11 +1,10 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import { type AbsolutePressure, type Accepted, one, type PressureVolume, requireWithin } from '../../units/index.ts'
 import { pressureOf } from '../gas/vessel-gas.ts'
 import { shortfallAfterLoss } from './independent-cylinders.ts'
 import {
   type GaugedCylinder,
-  requireAtLeast,
   requireConditions,
   type TurnConditions,
   type TurnPressure,
@@ -81,7 +80,7 @@ export function orderOfUse(cylinders: readonly GaugedCylinder[], options: OrderO
   requireWithin('options.fraction', fraction, share)
   requireWithin('options.portions', portions, portionRange)
   if (!Number.isInteger(portions)) throw notWhole(portions)
-  requireAtLeast(2, 'cylinders', cylinders, 'A single cylinder, or a joined set, has no order of use.')
+  requireList('cylinders', cylinders, 2, 'A single cylinder, or a joined set, has no order of use.')
   const usable = cylinders.map((cylinder, i) => usableGas(`cylinders[${i}]`, cylinder, options))
   const turns: CylinderTurn[] = []
   const now = cylinders.map(({ contents }) => pressureOf(contents))

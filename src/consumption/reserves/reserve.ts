@@ -1,4 +1,3 @@
-import { requireKeys } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import { type AbsolutePressure, type PressureDifference, type Rounded, round } from '../../units/index.ts'
 import { type GasOptions, requireGasOptions } from '../gas/vessel-gas.ts'
@@ -11,7 +10,7 @@ import {
   requireReserveCylinder,
 } from './counted-reserve.ts'
 import { type ReserveUncertainties, type ReserveUncertainty, reserveUncertainty } from './reserve-uncertainty.ts'
-import type { PressureStep } from './usable-gas.ts'
+import { type PressureStep, requireShow } from './usable-gas.ts'
 
 /** Gas that is kept back for an ascent. */
 export interface Reserve extends CountedReserve {
@@ -66,7 +65,7 @@ export function ascentReserve(
 ): Reserve {
   requireGasOptions(options, { show: true, standardUncertainties: false })
   const { show, standardUncertainties } = options
-  requireKeys('options.show', show, { unit: true, step: true })
+  requireShow(show)
   requireReserveCylinder(cylinder, ascent)
   const counted = countedReserve(ascent, cylinder, options)
   const shown = round(counted.gaugePressure, { ...show, toward: 'caution', use: 'reserve' })

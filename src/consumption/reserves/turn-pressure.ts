@@ -1,8 +1,8 @@
+import { requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import { type Accepted, one, type PressureVolume, requireWithin } from '../../units/index.ts'
 import {
   type GaugedCylinder,
-  requireAtLeast,
   requireConditions,
   type TurnConditions,
   type TurnPressure,
@@ -61,7 +61,7 @@ const share: Accepted = { above: 0, below: 1, unit: one, hint: 'Give a third as 
 export function turnPressures(team: readonly GaugedCylinder[], options: TurnOptions): TurnPressures {
   requireConditions(options, { fraction: true })
   requireWithin('options.fraction', options.fraction, share)
-  requireAtLeast(1, 'team', team, 'Give the gas of each diver.')
+  requireList('team', team, 1, 'Give the gas of each diver.')
   const usable = team.map((diver, i) => usableGas(`team[${i}]`, diver, options))
   const shares = usable.map(({ volume }) => options.fraction * volume)
   const volume = Math.min(...shares)

@@ -1,4 +1,5 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys } from '../../errors/index.ts'
+import { isUnitOf, notOfQuantity } from '../../units/check-unit.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -6,6 +7,7 @@ import {
   bar,
   celsius,
   type GaugePressure,
+  one,
   type PressureDifference,
   type Rounded,
   requireWithin,
@@ -60,10 +62,19 @@ const breathed: Accepted = { atLeast: -50, atMost: 100, unit: celsius, hint: 'Ch
 
 const conditionKeys = { ambientPressure: true, breathingGasTemperature: true, gaugeZero: true, show: true } as const
 
+const stepRange: Accepted = { above: 0, atMost: 1e6, unit: one, hint: 'Give the step in the unit that is shown.' }
+
+/** Refuses a way of showing a pressure that has no unit or step. */
+export function requireShow(show: PressureStep): void {
+  requireKeys('options.show', show, { unit: true, step: true })
+  requireWithin('options.show.step', show.step, stepRange)
+  if (!isUnitOf(show.unit, 'pressure')) throw notOfQuantity('options.show.unit', show.unit, 'pressure')
+}
+
 /** Refuses conditions that make no sense. */
 export function requireConditions(options: TurnConditions, others: Readonly<Record<string, boolean>>): void {
   requireGasOptions(options, { ...conditionKeys, ...others })
-  requireKeys('options.show', options.show, { unit: true, step: true })
+  requireShow(options.show)
   requireWithin('options.ambientPressure', options.ambientPressure, ambient)
   requireWithin('options.breathingGasTemperature', options.breathingGasTemperature, breathed)
   requireWithin('options.gaugeZero', options.gaugeZero, zero)
@@ -109,16 +120,4 @@ export function turnAfter(use: number, cylinder: GaugedCylinder, options: TurnCo
   const gaugePressure = (pressure - options.gaugeZero + maximumPermissibleError) as GaugePressure
   const shown = round(gaugePressure, { ...options.show, toward: 'caution', use: 'turn pressure' })
   return { use: use as Amount, pressure, gaugePressure, shown }
-}
-
-/** Refuses a list with fewer than so many. */
-export function requireAtLeast(count: number, argument: string, list: readonly unknown[], hint: string): void {
-  if (list.length >= count) return
-  throw new LitrebarError({
-    code: 'input',
-    argument,
-    value: list.length === 0 ? 'an empty list' : `a list of ${list.length}`,
-    expected: `at least ${count}`,
-    hint,
-  })
 }

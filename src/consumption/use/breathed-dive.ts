@@ -1,16 +1,17 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { inputError, LitrebarError, requireKeys, requireList, requireWord, shown } from '../../errors/index.ts'
 import { gerg2008GasConstant, type Mixture } from '../../gas-law/index.ts'
 import {
   type Accepted,
+  celsius,
   type Duration,
   litrePerMinute,
   requireWithin,
   type Temperature,
   type VolumeFlow,
 } from '../../units/index.ts'
-import { type BreathedCylinder, requireBreathedCylinder } from '../gas/residual.ts'
+import { type BreathedCylinder, requireFilledCylinder } from '../gas/residual.ts'
 import { densityOf, type GasOptions } from '../gas/vessel-gas.ts'
-import { first, last, type Profile, requireProfile, type Segment, segmentsOf } from './profile.ts'
+import { first, last, moment, type Profile, requireProfile, type Segment, segmentsOf } from './profile.ts'
 
 /** From a moment on, who breathes how much out of which cylinder: a change of work, of cylinder or of mixture. */
 export interface BreathingPeriod {
@@ -39,6 +40,14 @@ export const breathingRate = {
   unit: litrePerMinute,
   hint: 'Give the litres breathed each minute, at the pressure of the diver.',
 } as const satisfies Accepted
+
+/** Accepted temperatures of gas as it is breathed. */
+export const breathedTemperature: Accepted = {
+  atLeast: -50,
+  atMost: 100,
+  unit: celsius,
+  hint: 'Give the temperature of the gas as it is breathed.',
+}
 
 /** A segment of the profile within one period of breathing. */
 export interface Stretch<Name extends string> extends Segment {
@@ -107,31 +116,30 @@ export function requireDive(dive: BreathedDive): void {
   requireKeys('dive', dive, { profile: true, breathing: true, cylinders: true, breathingGasTemperature: true })
   const { profile, breathing, cylinders } = dive
   requireProfile('profile', profile)
+  requireWithin('breathingGasTemperature', dive.breathingGasTemperature, breathedTemperature)
+  if (typeof cylinders !== 'object' || cylinders === null)
+    throw inputError('cylinders', shown(cylinders), 'an object of cylinders', 'Give each cylinder a name.')
   for (const name of Object.keys(cylinders))
-    requireBreathedCylinder(`cylinders.${name}`, cylinders[name] as BreathedCylinder)
+    requireFilledCylinder(`cylinders.${name}`, cylinders[name] as BreathedCylinder)
+  requireList('breathing', breathing, 1, 'Say what is breathed from the first moment on.')
+  for (const [i, period] of breathing.entries()) {
+    requireKeys(`breathing[${i}]`, period, { from: true, respiratoryMinuteVolume: true, cylinder: true })
+    requireWithin(`breathing[${i}].from`, period.from, moment)
+  }
   const start = first(profile).time
   if (breathing[0]?.from !== start) {
     throw new LitrebarError({
       code: 'input',
       argument: 'breathing[0].from',
-      value: breathing[0] === undefined ? 'missing' : `${breathing[0].from} s`,
+      value: `${breathing[0]?.from} s`,
       expected: `the start of the profile, ${start} s`,
       hint: 'Say what is breathed from the first moment on.',
     })
   }
   breathing.forEach((period, i) => {
-    requireKeys(`breathing[${i}]`, period, { from: true, respiratoryMinuteVolume: true, cylinder: true })
     const { from, respiratoryMinuteVolume, cylinder } = period
     requireWithin(`breathing[${i}].respiratoryMinuteVolume`, respiratoryMinuteVolume, breathingRate)
-    if (!Object.hasOwn(cylinders, cylinder)) {
-      throw new LitrebarError({
-        code: 'input',
-        argument: `breathing[${i}].cylinder`,
-        value: cylinder,
-        expected: `one of ${Object.keys(cylinders).join(', ')}`,
-        hint: 'Name a cylinder as in cylinders.',
-      })
-    }
+    requireWord(`breathing[${i}].cylinder`, cylinder, Object.keys(cylinders))
     const before = breathing[i - 1]?.from
     if (before !== undefined && !(from > before && from < last(profile).time)) {
       throw new LitrebarError({

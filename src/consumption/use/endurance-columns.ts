@@ -1,4 +1,4 @@
-import { isLitrebarError, requireKeys, requireWord, rowCodes } from '../../errors/index.ts'
+import { isLitrebarError, requireKeys, requireRows, requireWord, rowCodes } from '../../errors/index.ts'
 import {
   type CompiledMixture,
   compiledMolarDensity,
@@ -6,8 +6,9 @@ import {
   type Mixture,
   molarDensity,
 } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
+import { requireCompiled } from '../../gas-law/state/compiled-mixture.ts'
 import type { AbsolutePressure, Temperature } from '../../units/index.ts'
-import { requireRows } from './rows.ts'
 
 /** The gas of a column of endurances: a mixture for the full equation, a compiled one for speed, or the ideal law. */
 export type EnduranceColumnGas =
@@ -25,7 +26,7 @@ export type EnduranceColumnGas =
  * @param options - `mixture`, or `compiled` with a box that holds all pressures, ambient ones too, or `gas: 'ideal'`
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
- * @throws LitrebarError `input` for columns that are too short, rows that there are not, or unknown options
+ * @throws LitrebarError `input` for columns that are missing or too short, or for unknown options; `range` for rows that there are not
  * @source litrebar-derivation; gerg-2008, density
  */
 export function enduranceInto(
@@ -41,11 +42,11 @@ export function enduranceInto(
   },
   options: EnduranceColumnGas,
   from = 0,
-  to: number = columns.pressurePascal.length,
+  to?: number,
 ): void {
-  requireRows(from, to, { ...out, ...columns })
+  const end = requireRows([columns, columnNames], [out, ['enduranceSecond', 'code']], from, to)
   const density = densityBy(options)
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const inside = columns.pressurePascal[row] as number
     const kept = columns.residualPressurePascal[row] as number
     const ambient = columns.ambientPressurePascal[row] as number
@@ -87,6 +88,16 @@ export function enduranceInto(
   }
 }
 
+const columnNames = [
+  'internalVolumeCubicMetre',
+  'pressurePascal',
+  'residualPressurePascal',
+  'ambientPressurePascal',
+  'temperatureKelvin',
+  'breathedTemperatureKelvin',
+  'respiratoryMinuteVolumeCubicMetrePerSecond',
+]
+
 // as `endurance` accepts them
 const highest = 700e5
 const leastAmbient = 0.2e5
@@ -108,9 +119,13 @@ function densityBy(options: EnduranceColumnGas): (pressure: number, temperature:
   requireKeys('options', options, { mixture: false, compiled: false, gas: false })
   const { mixture, compiled, gas } = options
   if (compiled !== undefined) {
+    requireCompiled('options.compiled', compiled)
     return (p, t) => compiledMolarDensity(compiled, p as AbsolutePressure, t as Temperature)
   }
-  if (mixture !== undefined) return (p, t) => molarDensity(mixture, p as AbsolutePressure, t as Temperature)
+  if (mixture !== undefined) {
+    requireMixture('options.mixture', mixture)
+    return (p, t) => molarDensity(mixture, p as AbsolutePressure, t as Temperature)
+  }
   requireWord('options.gas', gas, ['ideal'])
   return (p, t) => p / (gerg2008GasConstant * t)
 }

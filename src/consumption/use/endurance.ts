@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -11,7 +11,7 @@ import {
 } from '../../units/index.ts'
 import { type BreathedCylinder, requireBreathedCylinder, requireResidual } from '../gas/residual.ts'
 import { amountIn, atPressure, densityOf, type GasOptions, pressureOf, requireGasOptions } from '../gas/vessel-gas.ts'
-import { breathingRate } from './breathed-dive.ts'
+import { breathedTemperature, breathingRate } from './breathed-dive.ts'
 
 /** What is breathed, and where. */
 export interface Supply {
@@ -74,15 +74,8 @@ export function endurance(supply: Supply, options: GasOptions = {}): Endurance {
   const { respiratoryMinuteVolume, ambientPressure, breathingGasTemperature } = supply
   requireWithin('respiratoryMinuteVolume', respiratoryMinuteVolume, breathingRate)
   requireWithin('ambientPressure', ambientPressure, ambient)
-  if (supply.cylinders.length === 0) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'cylinders',
-      value: 'an empty list',
-      expected: 'at least one cylinder',
-      hint: 'Give what is breathed from.',
-    })
-  }
+  requireWithin('breathingGasTemperature', breathingGasTemperature, breathedTemperature)
+  requireList('cylinders', supply.cylinders, 1, 'Give what is breathed from.')
   const usedUp: number[] = []
   let total = 0
   const cylinders = supply.cylinders.map((cylinder, i) => {

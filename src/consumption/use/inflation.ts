@@ -1,11 +1,13 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import { molarMass } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
   type Amount,
+  celsius,
   type GasVolume,
   litre,
   type Mass,
@@ -13,7 +15,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { amountAbove, type BreathedCylinder, requireBreathedCylinder, requireResidual } from '../gas/residual.ts'
+import { amountAbove, type BreathedCylinder, requireFilledCylinder, requireResidual } from '../gas/residual.ts'
 import { amountIn, densityOf, type GasOptions, type GasQuantity, requireGasOptions } from '../gas/vessel-gas.ts'
 import { pressureHolding } from '../gas/vessel-pressure.ts'
 import { type Profile, requireProfile } from './profile.ts'
@@ -34,6 +36,7 @@ export interface InflationLeg {
   readonly pressureVolume: PressureVolume
 }
 
+const gasRange: Accepted = { atLeast: -50, atMost: 100, unit: celsius, hint: 'Check the temperature scale.' }
 const volumeRange: Accepted = { atLeast: 0, atMost: 500, unit: litre, hint: 'Give the gas volume inside.' }
 
 /**
@@ -61,6 +64,8 @@ export function inflationLegs(
 ): readonly InflationLeg[] {
   requireProfile('profile', profile)
   requireKeys('space', space, { volume: true, temperature: true })
+  requireWithin('space.temperature', space.temperature, gasRange)
+  requireMixture('mixture', mixture)
   requireGasOptions(options)
   const volumes = volumesOf(space, profile)
   const states = profile.map(({ ambientPressure }, i) => {
@@ -84,6 +89,7 @@ export function inflationLegs(
 
 function volumesOf({ volume }: InflatedSpace, profile: Profile): readonly number[] {
   const volumes = typeof volume === 'number' ? profile.map(() => volume) : volume
+  requireList('space.volume', volumes, 0, 'Give the gas volume, or one for each point of the profile.')
   if (volumes.length !== profile.length) {
     throw new LitrebarError({
       code: 'input',
@@ -141,7 +147,8 @@ export function inflationUse(
   options: GasOptions = {},
 ): InflationUse {
   requireProfile('profile', profile)
-  requireBreathedCylinder('bottle', bottle)
+  requireFilledCylinder('bottle', bottle)
+  requireList('spaces', spaces)
   const { contents } = bottle
   const deepest = profile.reduce((most, { ambientPressure }) => Math.max(most, ambientPressure), 0)
   const residualPressure = requireResidual('bottle.residualPressure', bottle.residualPressure, deepest)

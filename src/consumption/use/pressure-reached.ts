@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { type AbsolutePressure, type Accepted, bar, type Duration, requireWithin } from '../../units/index.ts'
 import { amountIn, type GasOptions, requireGasOptions } from '../gas/vessel-gas.ts'
 import { amountBreathed, type BreathedDive, requireDive, type Stretch, stretchesOf } from './breathed-dive.ts'
@@ -44,7 +44,7 @@ export function pressureReached<Name extends string>(
   requireGasOptions(options, { temperatures: false })
   const { cylinder, pressure } = reached
   requireWithin('reached.pressure', pressure, pressureRange)
-  if (!Object.hasOwn(dive.cylinders, cylinder)) throw noSuch(cylinder, Object.keys(dive.cylinders))
+  requireWord('reached.cylinder', cylinder, Object.keys(dive.cylinders) as Name[])
   const { contents } = dive.cylinders[cylinder]
   const temperature = gasTemperatureOf(cylinder, dive, options)
   const stretches = stretchesOf(dive)
@@ -59,14 +59,4 @@ export function pressureReached<Name extends string>(
     left -= breathed(stretch.duration)
   }
   return undefined
-}
-
-function noSuch(name: string, names: readonly string[]): LitrebarError {
-  return new LitrebarError({
-    code: 'input',
-    argument: 'reached.cylinder',
-    value: name,
-    expected: `one of ${names.join(', ')}`,
-    hint: 'Name a cylinder of the dive.',
-  })
 }

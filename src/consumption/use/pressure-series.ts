@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -14,7 +14,7 @@ import { amountIn, type GasOptions, requireGasOptions } from '../gas/vessel-gas.
 import { pressureHolding } from '../gas/vessel-pressure.ts'
 import { amountBreathed, type BreathedDive, requireDive, stretchesOf } from './breathed-dive.ts'
 import { constantTemperature, drawdownOf, type GasTemperature, type RunOut } from './drawdown.ts'
-import { durationOf, first, last } from './profile.ts'
+import { durationOf, first, last, moment } from './profile.ts'
 
 /** Temperature of the gas in a cylinder at a moment. Between two of them it changes evenly. */
 export interface TemperaturePoint {
@@ -146,13 +146,19 @@ export function gasTemperatureOf<Name extends string>(
 
 function temperaturesOf<Name extends string>(
   name: Name,
-  { profile }: BreathedDive<Name>,
+  { profile, cylinders }: BreathedDive<Name>,
   { temperatures }: Pick<SeriesOptions<Name>, 'temperatures'>,
 ): readonly TemperaturePoint[] | undefined {
-  const given = temperatures?.[name]
+  if (temperatures === undefined) return undefined
+  requireKeys('options.temperatures', temperatures, cylinders)
+  const { [name]: given } = temperatures
   if (given === undefined) return undefined
   const argument = `options.temperatures.${name}`
-  given.forEach(({ time, temperature }, i) => {
+  requireList(argument, given)
+  given.forEach((point: TemperaturePoint, i) => {
+    requireKeys(`${argument}[${i}]`, point, { time: true, temperature: true })
+    const { time, temperature } = point
+    requireWithin(`${argument}[${i}].time`, time, moment)
     requireWithin(`${argument}[${i}].temperature`, temperature, gasTemperature)
     const before = given[i - 1]?.time ?? -Infinity
     if (!(time > before)) throw outOfPlace(`${argument}[${i}].time`, `${time} s`, `later than ${before} s`)

@@ -1,7 +1,6 @@
 import { pressureAtDepthInto, type WaterColumn } from '../../environment/index.ts'
-import { requireKeys, rowCodes } from '../../errors/index.ts'
-import { litrePerMinute } from '../../units/index.ts'
-import { requireRows } from './rows.ts'
+import { requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
+import { type Accepted, litrePerMinute, requireWithin, second } from '../../units/index.ts'
 
 /** The water of a record, and how long a gap in it may be. */
 export interface UseColumnOptions {
@@ -21,7 +20,7 @@ export interface UseColumnOptions {
  * @param options - the water, checked once; the longest gap
  * @param from - first row, 0 unless given; the row before it is read
  * @param to - row after the last, all rows unless given
- * @throws LitrebarError `range` for a field of the water; `input` for columns that are too short, or rows that there are not
+ * @throws LitrebarError `range` for a field of the water, or rows that there are not; `input` for columns that are missing or too short
  * @source litrebar-derivation
  */
 export function pressureVolumeBreathedInto(
@@ -33,10 +32,12 @@ export function pressureVolumeBreathedInto(
   },
   options: UseColumnOptions,
   from = 0,
-  to: number = columns.timeSecond.length,
+  to?: number,
 ): void {
   requireKeys('options', options, { water: true, longestGapSecond: false })
-  requireRows(from, to, { ...out, ...columns })
+  if (options.longestGapSecond !== undefined)
+    requireWithin('options.longestGapSecond', options.longestGapSecond, gapRange)
+  const end = requireRows([columns, columnNames], [out, ['pressureVolumePascalCubicMetre', 'code']], from, to)
   const { timeSecond, depthMetre, respiratoryMinuteVolumeCubicMetrePerSecond: rates } = columns
   const { pressureVolumePascalCubicMetre: use, code } = out
   const { water, longestGapSecond = Infinity } = options
@@ -46,7 +47,7 @@ export function pressureVolumeBreathedInto(
   let before = Math.max(from - 1, 0)
   let lastTime = timeSecond[before] as number
   let lastDepth = depthMetre[before] as number
-  for (let row = from; row < to; row++) {
+  for (let row = from; row < end; row++) {
     const time = timeSecond[row] as number
     const depth = depthMetre[row] as number
     const rate = rates[row] as number
@@ -70,6 +71,8 @@ export function pressureVolumeBreathedInto(
   }
 }
 
+const columnNames = ['timeSecond', 'depthMetre', 'respiratoryMinuteVolumeCubicMetrePerSecond']
+const gapRange: Accepted = { above: 0, unit: second, hint: 'Give the longest time between two rows, or leave it out.' }
 const deepest = 11_000
 const largestRate = 500
 
@@ -92,6 +95,7 @@ function faultOf(
 
 /** Pressure at the surface and its growth with depth, both checked by the environment. */
 function lineOf(water: WaterColumn): readonly [surface: number, perMetre: number] {
+  requireKeys('options.water', water, { surfacePressure: true, density: true, gravity: false })
   const out = { pressurePascal: new Float64Array(2), code: new Uint8Array(2) }
   pressureAtDepthInto(out, { depthMetre: Float64Array.of(0, 1) }, water)
   const [surface = 0, below = 0] = out.pressurePascal

@@ -1,5 +1,5 @@
 import { pressureAtDepthInto, type WaterColumn } from '../../environment/index.ts'
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -36,7 +36,13 @@ const ambient: Accepted = {
   unit: bar,
   hint: 'Give the absolute pressure around the diver: about 1 bar at the surface.',
 }
-const moment: Accepted = { atLeast: 0, atMost: 1e8, unit: second, hint: 'Count time from the start of the dive.' }
+/** A moment of a dive. */
+export const moment: Accepted = {
+  atLeast: 0,
+  atMost: 1e8,
+  unit: second,
+  hint: 'Count time from the start of the dive.',
+}
 const gapRange: Accepted = { above: 0, unit: second, hint: 'Give the longest time between two readings.' }
 const durationRange: Accepted = {
   above: 0,
@@ -71,7 +77,11 @@ export function profileInWater(
 ): Profile {
   requireKeys('options', options, { longestGap: false })
   if (options.longestGap !== undefined) requireWithin('options.longestGap', options.longestGap, gapRange)
-  const depthMetre = Float64Array.from(points, ({ depth }, i) => {
+  requireList('points', points, 2, 'Give the start and the end at least.')
+  requireKeys('water', water, { surfacePressure: true, density: true, gravity: false })
+  const depthMetre = Float64Array.from(points, (point, i) => {
+    if (!hasKeys(point, depthKeys)) requireKeys(`points[${i}]`, point, depthKeys)
+    const { depth } = point
     if (!isWithin(depth, depthRange)) requireWithin(`points[${i}].depth`, depth, depthRange)
     return depth
   })
@@ -121,16 +131,10 @@ export function requireProfile(
   profile: Profile,
   options: { readonly longestGap?: Duration } = {},
 ): void {
-  if (profile.length < 2) {
-    throw new LitrebarError({
-      code: 'input',
-      argument,
-      value: `${profile.length} points`,
-      expected: 'at least 2',
-      hint: 'Give the start and the end at least.',
-    })
-  }
-  profile.forEach(({ time, ambientPressure }, i) => {
+  requireList(argument, profile, 2, 'Give the start and the end at least.')
+  profile.forEach((point, i) => {
+    if (!hasKeys(point, pointKeys)) requireKeys(`${argument}[${i}]`, point, pointKeys)
+    const { time, ambientPressure } = point
     if (!isWithin(time, moment)) requireWithin(`${argument}[${i}].time`, time, moment)
     if (!isWithin(ambientPressure, ambient)) {
       requireWithin(`${argument}[${i}].ambientPressure`, ambientPressure, ambient)
@@ -156,6 +160,16 @@ export function requireProfile(
       })
     }
   })
+}
+
+const pointKeys = { time: true, ambientPressure: true } as const
+const depthKeys = { time: true, depth: true } as const
+
+/** Whether a point holds nothing that is misspelt: a long log is looked through at the cost of two comparisons a point. */
+function hasKeys(point: unknown, keys: Readonly<Record<string, true>>): boolean {
+  if (typeof point !== 'object' || point === null) return false
+  for (const key in point) if (keys[key] !== true) return false
+  return true
 }
 
 /** Time from the first point to the last. */

@@ -114,12 +114,12 @@ test('rows that there are not, and columns that are too short, are refused once 
     [-Infinity, 3],
   ] as const) {
     expect(() => pressureVolumeBreathedInto(emptyUse(), columns, { water: metresOfSeaWater }, from, to)).toThrow(
-      expect.objectContaining({ code: 'input' }),
+      expect.objectContaining({ code: 'range', argument: 'rows' }),
     )
   }
   const short = { ...emptyUse(), code: new Uint8Array(3) }
   expect(() => pressureVolumeBreathedInto(short, columns, { water: metresOfSeaWater })).toThrow(
-    expect.objectContaining({ code: 'input', argument: 'code' }),
+    expect.objectContaining({ code: 'input', argument: 'out.code' }),
   )
   // @ts-expect-error -- a misspelt option
   expect(() => pressureVolumeBreathedInto(emptyUse(), columns, { water: metresOfSeaWater, longestGap: 3 })).toThrow(
@@ -127,7 +127,7 @@ test('rows that there are not, and columns that are too short, are refused once 
   )
   const lasting = { enduranceSecond: new Float64Array(3), code: new Uint8Array(3) }
   expect(() => enduranceInto(lasting, enduranceColumns(2), { gas: 'ideal' }, 0, 3)).toThrow(
-    expect.objectContaining({ argument: 'internalVolumeCubicMetre' }),
+    expect.objectContaining({ code: 'range', argument: 'rows' }),
   )
   // @ts-expect-error -- no word of the list
   expect(() => enduranceInto(lasting, enduranceColumns(3), { gas: 'Ideal' })).toThrow(/Did you mean 'ideal'/)

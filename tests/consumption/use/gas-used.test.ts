@@ -260,7 +260,7 @@ test('periods out of order, a zero rate or an unknown cylinder are refused where
     breathingGasTemperature: temperatureOf(15, celsius),
   }
   const refused = (breathing: readonly (typeof period)[]) => () => gasUsed({ ...dive, breathing })
-  expect(refused([])).toThrow(expect.objectContaining({ argument: 'breathing[0].from' }))
+  expect(refused([])).toThrow(expect.objectContaining({ argument: 'breathing', value: 'empty' }))
   expect(refused([{ ...period, from: measure(1, minute) }])).toThrow(/first moment/)
   expect(refused([{ ...period, cylinder: 'none' }])).toThrow(
     expect.objectContaining({ argument: 'breathing[0].cylinder' }),
