@@ -53,9 +53,12 @@ export function requireResidual(argument: string, residual: Residual, ambient: n
 }
 
 function requireResidualAnywhere(argument: string, residual: Residual): void {
-  if (typeof residual !== 'object') return requireWithin(argument, residual, residualRange)
-  requireKeys(argument, residual, { aboveAmbient: true })
-  requireWithin(`${argument}.aboveAmbient`, residual.aboveAmbient, needRange)
+  if (typeof residual === 'object') {
+    requireKeys(argument, residual, { aboveAmbient: true })
+    requireWithin(`${argument}.aboveAmbient`, residual.aboveAmbient, needRange)
+  } else {
+    requireWithin(argument, residual, residualRange)
+  }
 }
 
 /** Refuses a cylinder without its contents or its residual, or with some out of range, also where nobody breathes from it. */

@@ -85,7 +85,7 @@ test('oxygen is conserved: what is left and what is bound make up what was there
           12,
         )
         expect(boundWater).toBeLessThanOrEqual((grams / 1000) * (1 + 1e-12))
-        if (left.rustFormed > 0) {
+        if (left.rustFormed > 1e-100) {
           expect(oxygenInRust({ rust: left.rustFormed, product })).toBeCloseTo(left.oxygenConsumed, 10)
         }
       },
