@@ -8,6 +8,7 @@ import { parseArgs } from 'node:util'
 import {
   type Chapter,
   type ChapterFile,
+  type CourseOptions,
   chapterHtml,
   chapterLatex,
   chapterMarkdown,
@@ -16,6 +17,7 @@ import {
   readChapter,
 } from '../course/index.ts'
 import { nearestOf } from '../errors/index.ts'
+import { german } from '../german/index.ts'
 import { liveScript } from '../live/index.ts'
 import { claimLines, sayProblems } from './claims.ts'
 import { type Console, exit, WrongUse } from './console.ts'
@@ -112,6 +114,7 @@ function made(path: string, job: Job, console: Console): number {
       ...readChapter(readFileSync(file, 'utf8'), {
         file,
         live: job.live,
+        languages: [german],
         image: (address) => pictureAt(join(folder, address)),
       }),
     }
@@ -129,7 +132,7 @@ function made(path: string, job: Job, console: Console): number {
   if (!job.check) {
     const files =
       isCourse && job.format === 'html'
-        ? coursePages(job.title ?? basename(path), parts, { live: liveScript })
+        ? coursePages(job.title ?? basename(path), parts, { live: liveScript, ...languageOf(parts) })
         : pagesOf(parts, job.format)
     const target = job.into ?? folder
     const taken = [...files.keys()].filter((name) => existsSync(join(target, name)))
@@ -151,6 +154,12 @@ function made(path: string, job: Job, console: Console): number {
     `${String(parts.length)} chapter${parts.length === 1 ? '' : 's'} ${done} in ${((performance.now() - started) / 1000).toFixed(1)} s.`,
   )
   return differs ? exit.differences : exit.done
+}
+
+/** The pages around the chapters are written in the language of the first. */
+function languageOf(parts: readonly ChapterFile[]): Pick<CourseOptions, 'language'> {
+  const language = parts[0]?.style.language
+  return language === undefined ? {} : { language }
 }
 
 function pagesOf(

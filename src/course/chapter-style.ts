@@ -16,6 +16,7 @@ sup { line-height: 0; }
 nav { display: flex; flex-wrap: wrap; gap: .4rem 1.6rem; margin-top: 1.2rem; }
 .footnotes { font-size: .85rem; margin-top: 1.6rem; border-top: 1px solid var(--rule); }
 p { margin: .7rem 0; }
+:lang(de) p, :lang(de) li, :lang(de) td, :lang(de) label { hyphens: auto; }
 .lead { font-size: 1.1rem; color: var(--soft); }
 .answer { font-size: 1.15rem; font-weight: 600; }
 aside { float: right; clear: right; width: 16.5rem; margin: .2rem -19rem 1rem 0; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
@@ -91,4 +92,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-F+7E2VVfhpQPrQd93IywIJl47WFIfOGqnY8I+oh21dw='
+export const chapterStyleHash = 'sha256-22R0kDhXnD/DSPu5hkJzuTJaUbd/5PAMEeGFiwq5ws0='

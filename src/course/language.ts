@@ -1,5 +1,6 @@
 import type { CautionId, SourceId } from '../references/index.ts'
 import type { Card } from './card.ts'
+import type { DrawnWords } from './exercises/drawn/drawn-text.table.ts'
 import type { ExerciseTexts } from './exercises/exercise-text.table.ts'
 import type { PageTexts } from './page-text.table.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
@@ -28,6 +29,8 @@ export interface CourseLanguage {
   /** Titles of sources that are no publications, such as common practice. */
   readonly sources: Readonly<Partial<Record<SourceId, string>>>
   readonly exercises: ExerciseTexts
+  /** Questions that are drawn, with the findings of stamps. */
+  readonly drawn: DrawnWords
 }
 
 /**

@@ -2,7 +2,7 @@ import { parse } from 'yaml'
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { seededRandom } from '../../uncertainty/index.ts'
 import type { Exercise } from './exercise.ts'
-import { readExercise } from './read-exercise.ts'
+import { type ReadExerciseOptions, readExercise } from './read-exercise.ts'
 import { shuffled } from './shuffled.ts'
 
 /** A subject of a bank with its exercises. */
@@ -16,10 +16,14 @@ export interface BankSubject {
  * Reads a question bank: one text in YAML or JSON for each subject, with `subject`, `title` and `exercises`.
  *
  * @param files - the texts by their file names
+ * @param options - the language of the bank
  * @returns the subjects, in the order of the names
  * @throws LitrebarError `input` naming file and entry for anything that cannot be read, and for an id that stands twice
  */
-export function readBank(files: Readonly<Record<string, string>>): readonly BankSubject[] {
+export function readBank(
+  files: Readonly<Record<string, string>>,
+  options: ReadExerciseOptions = {},
+): readonly BankSubject[] {
   const seen = new Set<string>()
   return Object.entries(files)
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
@@ -29,7 +33,9 @@ export function readBank(files: Readonly<Record<string, string>>): readonly Bank
       const { subject, title, exercises } = data as Readonly<Record<string, unknown>>
       if (typeof subject !== 'string' || typeof title !== 'string' || !Array.isArray(exercises))
         throw unfit(name, typeof exercises, 'subject and title as texts, exercises as a list')
-      const read = exercises.map((entry, index) => readExercise(entry, subject, `${name}: exercises[${String(index)}]`))
+      const read = exercises.map((entry, index) =>
+        readExercise(entry, subject, `${name}: exercises[${String(index)}]`, options),
+      )
       for (const { id } of read) {
         if (seen.has(id)) throw unfit(name, `the id ${id} again`, 'every id once in the bank')
         seen.add(id)

@@ -1,11 +1,14 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Random, seededRandom } from '../../uncertainty/index.ts'
-import { celsius, roundNumber, type Unit, withUnit } from '../../units/index.ts'
+import { celsius, roundNumber, type Unit, withNumberStyle, withUnit } from '../../units/index.ts'
 import type { Expression } from '../expression.ts'
 import { filled } from '../filled.ts'
+import type { CourseLanguage } from '../language.ts'
 import { plainLines } from '../plain.ts'
+import type { RoundingWords } from '../rounding-text.table.ts'
 import { workedSolution } from '../worked-solution.ts'
 import { drawnItems } from './drawn/drawn.ts'
+import { type DrawnWords, englishDrawn } from './drawn/drawn-text.table.ts'
 import { type Evaluator, evaluatorOf, type Numbers, roundingSpreadOf } from './evaluator.ts'
 import type {
   Choice,
@@ -25,6 +28,25 @@ import { shuffled } from './shuffled.ts'
 export interface ItemOptions {
   /** Fixed texts in other words; what is left out stays English. */
   readonly texts?: Partial<ExerciseTexts>
+  /** The language of the items, with its decimal sign; English without it. */
+  readonly language?: CourseLanguage
+}
+
+/** What an item is written with. */
+interface ItemWords {
+  readonly texts: ExerciseTexts
+  readonly drawn: DrawnWords
+  readonly decimal: 'point' | 'comma'
+  readonly roundings?: RoundingWords
+}
+
+function wordsOf({ texts, language }: ItemOptions): ItemWords {
+  return {
+    texts: { ...exerciseTexts, ...language?.exercises, ...texts },
+    drawn: language?.drawn ?? englishDrawn,
+    decimal: language?.decimal ?? 'point',
+    ...(language !== undefined && { roundings: language.roundings }),
+  }
 }
 
 /**
@@ -36,10 +58,10 @@ export interface ItemOptions {
  * @throws LitrebarError `input` for unknown options; the function throws `input` where no fit variant was found in 200 draws
  */
 export function variantsOf(exercise: Exercise, options: ItemOptions = {}): (seed: number) => ExerciseItem {
-  requireKeys('options', options, { texts: false })
-  const texts = { ...exerciseTexts, ...options.texts }
+  requireKeys('options', options, { texts: false, language: false })
+  const words = wordsOf(options)
   const stream = streamOf(exercise.id)
-  const make = makerOf(exercise, texts)
+  const make = makerOf(exercise, words)
   const { id, subject, level, cautions, sources } = exercise
   return (seed) => {
     if (!Number.isSafeInteger(seed))
@@ -72,12 +94,13 @@ export function exerciseItem(exercise: Exercise, seed: number, options: ItemOpti
 type Made = Omit<ExerciseItem, 'exercise' | 'subject' | 'level' | 'seed' | 'cautions' | 'sources'> &
   Partial<Pick<ExerciseItem, 'cautions' | 'sources'>>
 
-function makerOf(exercise: Exercise, texts: ExerciseTexts): (random: Random) => Made {
+function makerOf(exercise: Exercise, words: ItemWords): (random: Random) => Made {
+  const { texts } = words
   switch (exercise.kind) {
     case 'drawn': {
       const { kind, draw } = drawnItems[exercise.drawn]
       return (random) => {
-        const { text, exhibit, statements, working, cautions } = draw(random)
+        const { text, exhibit, statements, working, cautions } = draw(random, words.drawn)
         return {
           kind,
           text: `${text} ${kind === 'several' ? texts.chooseSeveral : texts.chooseOne}`,
@@ -92,7 +115,7 @@ function makerOf(exercise: Exercise, texts: ExerciseTexts): (random: Random) => 
     case 'several':
       return (random) => judged(exercise, random, texts)
     default:
-      return numberMaker(exercise, texts)
+      return numberMaker(exercise, words)
   }
 }
 
@@ -119,7 +142,8 @@ const mostDraws = 200
 /** The greatest tolerance that an item may have, as a share of its key: half a unit of the last of two figures, and a little. */
 const bluntest = 0.06
 
-function numberMaker(exercise: NumberExercise, texts: ExerciseTexts): (random: Random) => Made {
+function numberMaker(exercise: NumberExercise, words: ItemWords): (random: Random) => Made {
+  const { texts, decimal, roundings } = words
   const { card, find, givens, asked, kind } = exercise
   const names = Object.keys(givens)
   const tools = toolsOf(exercise)
@@ -137,7 +161,7 @@ function numberMaker(exercise: NumberExercise, texts: ExerciseTexts): (random: R
         const { values: all, texts: written, unit } = givens[name] as NumberExercise['givens'][string]
         const index = Math.floor(random() * all.length)
         values[name] = all[index] as number
-        printed[name] = withUnit((written[index] as string).replace('-', '−'), unit)
+        printed[name] = printedNumber(written[index] as string, unit, decimal)
       }
       const key = keyOf(exercise, values, tools)
       if (key === undefined || (kind === 'choice' && key.distractors.length < 2)) continue
@@ -149,13 +173,16 @@ function numberMaker(exercise: NumberExercise, texts: ExerciseTexts): (random: R
         find,
         units: { ...units, [find]: asked.unit },
         figures: asked.figures,
+        ...(roundings !== undefined && { roundings }),
       })
       return {
         kind,
         text: `${filled(exercise.text, printed)} ${ask}`,
         number: key,
-        ...(kind === 'choice' && { choices: numberChoices(key, asked.unit, random) }),
-        working: plainLines(solution).map(({ text, note }) => (note === undefined ? text : `${text} (${note})`)),
+        ...(kind === 'choice' && { choices: numberChoices(key, asked.unit, random, decimal) }),
+        working: plainLines(solution, { decimal }).map(({ text, note }) =>
+          note === undefined ? text : `${text} (${note})`,
+        ),
       }
     }
     throw new LitrebarError({
@@ -249,18 +276,17 @@ function orNothing(of: Evaluator, givens: Readonly<Record<string, number>>): num
   }
 }
 
-function numberChoices(key: NumberKey, unit: Unit, random: Random): Choice[] {
-  const printed = (text: string): string => withUnit(text.replace('-', '−'), unit)
+function numberChoices(key: NumberKey, unit: Unit, random: Random, decimal: 'point' | 'comma'): Choice[] {
   const wrong = shuffled(key.distractors, random).slice(0, 4)
   const all = [
-    { text: printed(key.text), right: true },
-    ...wrong.map(({ text, says }) => ({ text: printed(text), right: false, because: `${says}.` })),
-  ]
-  return lettered(all.toSorted((a, b) => numberOf(a.text) - numberOf(b.text)))
+    { text: key.text, right: true },
+    ...wrong.map(({ text, says }) => ({ text, right: false, because: `${says}.` })),
+  ].toSorted((a, b) => Number(a.text) - Number(b.text))
+  return lettered(all.map((choice) => ({ ...choice, text: printedNumber(choice.text, unit, decimal) })))
 }
 
-function numberOf(text: string): number {
-  return Number.parseFloat(text.replace('−', '-'))
+function printedNumber(text: string, unit: Unit, decimal: 'point' | 'comma'): string {
+  return withUnit(withNumberStyle(text, { decimal, grouping: 'none' }), unit)
 }
 
 function lettered(choices: readonly Omit<Choice, 'id'>[]): Choice[] {

@@ -6,6 +6,7 @@ import { allCards } from '../cards/all-cards.ts'
 import type { CitedSource } from '../cited.ts'
 import { dimensionOf, type Expression } from '../expression.ts'
 import { readFormula } from '../file/formula-text.ts'
+import { type CourseLanguage, cardIn } from '../language.ts'
 import { type SlipId, slips } from '../slip.table.ts'
 import { drawnIds } from './drawn/drawn.ts'
 import { evaluatorOf } from './evaluator.ts'
@@ -31,17 +32,24 @@ const drawnKeys = { ...commonKeys, drawn: true }
 
 type Entry = Readonly<Record<string, unknown>>
 
+/** What a bank may be told. */
+export interface ReadExerciseOptions {
+  readonly language?: CourseLanguage
+}
+
 /**
  * Reads one exercise of a bank: plain data as it comes from YAML or JSON. Formulas are checked for their dimensions.
  *
  * @param entry - the exercise as data
  * @param subject - the subject that it belongs to
  * @param at - its place in the bank, for messages
+ * @param options - the language of the bank: common errors and meanings of the cards come in it
  * @returns the exercise
  * @throws LitrebarError `input` naming the place for unknown keys, units, cards, sources, cautions, symbols, and a formula of another
  * dimension than its answer
  */
-export function readExercise(entry: unknown, subject: string, at: string): Exercise {
+export function readExercise(entry: unknown, subject: string, at: string, options: ReadExerciseOptions = {}): Exercise {
+  requireKeys('options', options, { language: false })
   const kind = (entry as Entry | null)?.['kind']
   requireWord(`${at}.kind`, kind, ['number', 'choice', 'judgement', 'several', 'drawn'])
   requireKeys(
@@ -66,7 +74,7 @@ export function readExercise(entry: unknown, subject: string, at: string): Exerc
       because: textOf(fields['because'], `${at}.because`),
     }
   }
-  return { ...core, kind, text, ...numberPart(fields, text, at) }
+  return { ...core, kind, text, ...numberPart(fields, text, at, options) }
 }
 
 function coreOf(
@@ -88,7 +96,7 @@ function coreOf(
   return { id, level, cautions: named as readonly CautionId[], sources: [cited] }
 }
 
-function numberPart(fields: Entry, text: string, at: string) {
+function numberPart(fields: Entry, text: string, at: string, { language }: ReadExerciseOptions) {
   const asked = readAsked(textOf(fields['find'], `${at}.find`), fields['reads'], at)
   const givens: Record<string, Given> = {}
   const meanings: Record<string, string> = {}
@@ -97,7 +105,7 @@ function numberPart(fields: Entry, text: string, at: string) {
     givens[symbol] = readGiven(numbers ?? meaning, `${at}.givens.${symbol}`)
     meanings[symbol] = numbers === undefined ? symbol : meaning
   }
-  const { card, find } = cardPart(fields, { at, asked, givens, meanings })
+  const { card, find } = cardPart(fields, { at, asked, givens, meanings, ...(language !== undefined && { language }) })
   const expression = card.forms[find] as Expression
   for (const [, symbol = ''] of text.matchAll(/\{([\p{L}\p{N}_]+)\}/gu)) {
     if (!Object.hasOwn(givens, symbol))
@@ -194,11 +202,12 @@ interface Parts {
   readonly asked: Asked
   readonly givens: Readonly<Record<string, Given>>
   readonly meanings: Readonly<Record<string, string>>
+  readonly language?: CourseLanguage
 }
 
 function cardPart(
   fields: Entry,
-  { at, asked, givens, meanings }: Parts,
+  { at, asked, givens, meanings, language }: Parts,
 ): { readonly card: Card; readonly find: string } {
   if (typeof fields['card'] === 'string') {
     const card = allCards().find(({ id }) => id === fields['card'])
@@ -216,7 +225,7 @@ function cardPart(
     }
     const find = (fields['form'] ?? card.result) as string
     requireWord(`${at}.form`, find, Object.keys(card.forms))
-    return { card, find }
+    return { card: language === undefined ? card : cardIn(card, language), find }
   }
   const { find, expression, symbols } = readFormula(textOf(fields['formula'], `${at}.formula`))
   if (find === undefined) throw unfit(`${at}.formula`, fields['formula'], 'a formula with a left side', 'Write p = …')

@@ -2,7 +2,8 @@ import { requireKeys, requireWord } from '../../errors/index.ts'
 import { roundNumber } from '../../units/index.ts'
 import type { Block, Chapter } from '../chapter.ts'
 import { filled } from '../filled.ts'
-import { quantityText } from '../quantity-text.ts'
+import type { CourseLanguage } from '../language.ts'
+import { valueText } from '../value-text.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
 import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
@@ -15,6 +16,8 @@ export interface SheetStyle {
   /** BCP 47 tag of the language that the texts are written in; `en` unless given. */
   readonly language?: string
   readonly texts?: Partial<ExerciseTexts>
+  /** The language of the fixed texts, with its decimal sign; its tag stands for `language` where that is left out. */
+  readonly words?: CourseLanguage
 }
 
 /**
@@ -26,19 +29,21 @@ export interface SheetStyle {
  * @throws LitrebarError `input` for an unknown edition or option
  */
 export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
-  requireKeys('style', style, { edition: true, title: false, language: false, texts: false })
+  requireKeys('style', style, { edition: true, title: false, language: false, texts: false, words: false })
   requireWord('style.edition', style.edition, ['reader', 'teacher'])
-  const texts = { ...exerciseTexts, ...style.texts }
+  const texts = { ...exerciseTexts, ...style.words?.exercises, ...style.texts }
+  const shown = (text: string, unit: string): string =>
+    valueText({ text, unit }, { decimal: style.words?.decimal ?? 'point', grouping: 'none' })
   const teacher = style.edition === 'teacher'
   const lead = `${filled(texts.forStudent, { student: sheet.student })}. ${teacher ? texts.teacher : texts.reader}`
   return {
     title: style.title ?? texts.sheet,
     lead,
-    language: style.language ?? 'en',
+    language: style.language ?? style.words?.tag ?? 'en',
     sections: sheet.items.map((item, index) => ({
       id: `exercise-${String(index + 1)}`,
       title: filled(texts.exercise, { number: String(index + 1) }),
-      blocks: [...question(item, texts), ...(teacher ? key(item, texts) : [])],
+      blocks: [...question(item, texts), ...(teacher ? key(item, texts, shown) : [])],
     })),
   }
 }
@@ -56,37 +61,39 @@ function question(item: ExerciseItem, texts: ExerciseTexts): Block[] {
   ]
 }
 
-function key(item: ExerciseItem, texts: ExerciseTexts): Block[] {
+type WriteNumber = (text: string, unit: string) => string
+
+function key(item: ExerciseItem, texts: ExerciseTexts, shown: WriteNumber): Block[] {
   const { number, choices } = item
   const right = choices?.filter((choice) => choice.right).map(({ id, text }) => `${id}: ${text}`)
   return [
     { kind: 'heading', text: texts.key },
-    { kind: 'answer', text: right?.join('; ') ?? quantityText(number?.text ?? '', number?.unit ?? '') },
-    ...(number === undefined ? [] : numberKey(number, texts)),
+    { kind: 'answer', text: right?.join('; ') ?? shown(number?.text ?? '', number?.unit ?? '') },
+    ...(number === undefined ? [] : numberKey(number, texts, shown)),
     { kind: 'heading', text: texts.working },
     list(item.working),
     { kind: 'sources', sources: item.sources },
   ]
 }
 
-function numberKey({ tolerance, distractors, unit }: NumberKey, texts: ExerciseTexts): Block[] {
-  const shown = (value: number): string => quantityText(roundNumber(value, { figures: 2 }).text, unit)
+function numberKey({ tolerance, distractors, unit }: NumberKey, texts: ExerciseTexts, shown: WriteNumber): Block[] {
+  const part = (value: number): string => shown(roundNumber(value, { figures: 2 }).text, unit)
   const { total, halfUnit, rounding, conventions } = tolerance
   return [
     {
       kind: 'paragraph',
       text: filled(texts.tolerance, {
-        total: shown(total),
-        halfUnit: shown(halfUnit),
-        rounding: shown(rounding),
-        conventions: shown(conventions),
+        total: part(total),
+        halfUnit: part(halfUnit),
+        rounding: part(rounding),
+        conventions: part(conventions),
       }),
     },
     ...(distractors.length === 0
       ? []
       : [
           { kind: 'heading' as const, text: texts.commonErrors },
-          list(distractors.map(({ text, says }) => filled(texts.comesOut, { answer: quantityText(text, unit), says }))),
+          list(distractors.map(({ text, says }) => filled(texts.comesOut, { answer: shown(text, unit), says }))),
         ]),
   ]
 }

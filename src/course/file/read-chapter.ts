@@ -9,6 +9,7 @@ import { type Caution, cautions, type Source, sources } from '../../references/i
 import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { Block, Chapter, Inline, Section } from '../chapter.ts'
+import { type CourseLanguage, cardIn } from '../language.ts'
 import { pageTexts } from '../page-text.table.ts'
 import { type Ask, type Recipe, shownText } from '../recipe.ts'
 import { readShowing } from '../stated.ts'
@@ -32,12 +33,15 @@ export interface ChapterFileOptions {
   readonly image?: (address: string) => string | undefined
   /** Whether readers may change the numbers of workings, where neither the head of the file nor the working says so itself. */
   readonly live?: boolean
+  /** Languages beside English: the one that the head names gives its texts to everything that is computed. */
+  readonly languages?: readonly CourseLanguage[]
 }
 
 /** A chapter read from a file. */
 export interface ChapterFile {
   readonly chapter: Chapter
-  readonly style: { readonly decimal: 'point' | 'comma' }
+  /** How its numbers and fixed texts are to be written. */
+  readonly style: { readonly decimal: 'point' | 'comma'; readonly language?: CourseLanguage }
   /** Everything that the author must mend. With any of them the chapter is incomplete. */
   readonly problems: readonly Problem[]
   /** The claims of the file, judged. */
@@ -90,6 +94,7 @@ class Reader {
   readonly #noteNumbers = new Map<string, number>()
   readonly #own: Pick<Chapter, 'ownSources' | 'ownCautions'>
   readonly #language: string
+  readonly #words: CourseLanguage | undefined
   #sectionTitle = ''
 
   readonly tree: Root
@@ -120,20 +125,24 @@ class Reader {
     this.#language = fields.get('language')?.text ?? 'en'
     this.#own = ownOf(fields, problems)
     const ids = new Map<string, number>()
-    const cards = [...allCards(), ...(options.cards ?? [])]
+    const words = options.languages?.find(({ tag }) => isOf(this.#language, tag))
+    this.#words = words
+    const all = [...allCards(), ...(options.cards ?? [])]
+    const cards = words === undefined ? all : all.map((card) => cardIn(card, words))
     this.#setting = {
       problems,
       cards,
       names: new Map<string, Named>(),
       unknownNumbers: new Set<string>(),
-      decimal: decimal?.text === 'comma' ? 'comma' : 'point',
+      decimal: decimal === undefined ? (words?.decimal ?? 'point') : decimal.text === 'comma' ? 'comma' : 'point',
       knownSources: [...Object.keys(sources), ...Object.keys(this.#own.ownSources ?? {})],
       knownCautions: [...Object.keys(cautions), ...Object.keys(this.#own.ownCautions ?? {})],
       nextId: (kind) => {
         ids.set(kind, (ids.get(kind) ?? 0) + 1)
         return `${kind}-${String(ids.get(kind))}`
       },
-      texts: pageTexts,
+      texts: { ...pageTexts, ...words?.page },
+      ...(words !== undefined && { roundings: words.roundings }),
       live: live === undefined ? options.live === true : live.text === 'yes',
     }
   }
@@ -177,7 +186,7 @@ class Reader {
         sections: (sections satisfies Section[]).map(withLiveRecipes),
         ...this.#own,
       },
-      style: { decimal: this.#setting.decimal },
+      style: { decimal: this.#setting.decimal, ...(this.#words !== undefined && { language: this.#words }) },
       problems: this.problems.inOrder(),
       claims: this.#claims,
       formulas: [...new Set(this.#formulas)],
@@ -429,6 +438,11 @@ class Reader {
   }
 }
 
+/** Whether a language tag is that of a language or of one of its regions. */
+function isOf(tag: string, language: string): boolean {
+  return tag === language || tag.startsWith(`${language}-`)
+}
+
 /** Only where a working is live do its neighbours need their recipes, and those need no functions. */
 function withLiveRecipes(section: Section): Section {
   const isLive = section.blocks.some((block) => block.kind === 'solution' && (block.recipe?.live.length ?? 0) > 0)
@@ -495,7 +509,9 @@ function plainInline(piece: Inline): string {
 /** A target for links from a title: letters and digits, each once in a chapter. */
 function idFor(title: string, taken: Set<string>): string {
   const slug = title
+    .replaceAll('ß', 'ss')
     .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^A-Za-z0-9]+/g, '-')
     .replaceAll(/^[^A-Za-z]+|-+$/g, '')
     .toLowerCase()

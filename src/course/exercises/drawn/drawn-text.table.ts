@@ -1,6 +1,9 @@
+import { type FindingCode, findingTexts } from '../../../cylinder/index.ts'
+
 /** Texts of the questions that are drawn, by id. */
 export const drawnTexts = {
   dueStamp: 'It is {month}. Under 49 CFR 180.209, five years, which of these cylinders is due for requalification?',
+  dueOn: 'tested {tested}, due {due}.',
   dueStampWorking: 'Take the latest test of each shoulder, add the interval, and compare with today.',
   shoulderFindings: 'Read this shoulder as of November 2026. Which findings does it have?',
   notOnThis: 'Nothing on this shoulder shows it.',
@@ -28,3 +31,21 @@ export const loopFaultTexts = {
     seen: 'the pressure rises above ambient while the diver inhales.',
   },
 } as const
+
+/** The texts of drawn questions, each under its id. */
+export type DrawnTexts = Readonly<Record<keyof typeof drawnTexts, string>>
+
+/** The faults behind loops in words, each under its id. */
+export type LoopFaultTexts = Readonly<
+  Record<keyof typeof loopFaultTexts, { readonly fault: string; readonly seen: string }>
+>
+
+/** The words that drawn questions are put in. */
+export interface DrawnWords {
+  readonly texts: DrawnTexts
+  readonly faults: LoopFaultTexts
+  readonly findings: Readonly<Record<FindingCode, { readonly text: string; readonly remedy: string }>>
+}
+
+/** The words of drawn questions in English. */
+export const englishDrawn: DrawnWords = { texts: drawnTexts, faults: loopFaultTexts, findings: findingTexts }

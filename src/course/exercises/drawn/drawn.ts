@@ -1,5 +1,6 @@
 import type { Random } from '../../../uncertainty/index.ts'
 import type { DrawnItem } from './drawn-item.ts'
+import type { DrawnWords } from './drawn-text.table.ts'
 import { dueStamp } from './due-stamp.ts'
 import { loopFault } from './loop-fault.ts'
 import { shoulderFindings } from './shoulder-findings.ts'
@@ -12,7 +13,10 @@ export const drawnIds: readonly DrawnId[] = ['due-stamp', 'shoulder-findings', '
 
 /** What draws each, and whether one answer is right or several may be. */
 export const drawnItems: Readonly<
-  Record<DrawnId, { readonly kind: 'judgement' | 'several'; readonly draw: (random: Random) => DrawnItem }>
+  Record<
+    DrawnId,
+    { readonly kind: 'judgement' | 'several'; readonly draw: (random: Random, words: DrawnWords) => DrawnItem }
+  >
 > = {
   'due-stamp': { kind: 'judgement', draw: dueStamp },
   'shoulder-findings': { kind: 'several', draw: shoulderFindings },

@@ -2,9 +2,9 @@ import type { Random } from '../../../uncertainty/index.ts'
 import { filled } from '../../filled.ts'
 import { oneOf, shuffled, wholeNumber } from '../shuffled.ts'
 import type { DrawnItem } from './drawn-item.ts'
-import { drawnTexts, loopFaultTexts } from './drawn-text.table.ts'
+import type { DrawnWords } from './drawn-text.table.ts'
 
-type FaultId = keyof typeof loopFaultTexts
+type FaultId = keyof DrawnWords['faults']
 
 /** Pressure at the mouth in mbar over the share of the breath: what opens the valve, what flow costs, what comes late. */
 interface Loop {
@@ -20,10 +20,11 @@ const shares = [0, 0.25, 0.5, 0.75, 1] as const
  * Four loops as tables of pressures, each with a fault of its own: which belongs to the one asked for?
  *
  * @param random - where chance comes from
+ * @param words - the words of the question
  * @returns the question with its answers
  * @source common-practice, what each fault does to a loop
  */
-export function loopFault(random: Random): DrawnItem {
+export function loopFault(random: Random, { texts, faults }: Pick<DrawnWords, 'texts' | 'faults'>): DrawnItem {
   const whole: Loop = {
     cracking: wholeNumber(2, 3, random),
     inhalation: wholeNumber(6, 9, random),
@@ -40,24 +41,24 @@ export function loopFault(random: Random): DrawnItem {
   const asked = oneOf(ids, random)
   const order = shuffled(ids, random)
   return {
-    text: filled(drawnTexts.loopFault, { fault: loopFaultTexts[asked].fault }),
+    text: filled(texts.loopFault, { fault: faults[asked].fault }),
     exhibit: [],
     statements: order.map((id) => ({
-      text: written(faulty[id]),
+      text: written(faulty[id], texts.loop),
       right: id === asked,
-      because: `${loopFaultTexts[id].fault}: ${loopFaultTexts[id].seen}`,
+      because: `${faults[id].fault}: ${faults[id].seen}`,
     })),
-    working: [`${loopFaultTexts[asked].fault}: ${loopFaultTexts[asked].seen}`],
+    working: [`${faults[asked].fault}: ${faults[asked].seen}`],
     cautions: ['regulator'],
   }
 }
 
-function written({ cracking, inhalation, late, exhaust }: Loop): string {
+function written({ cracking, inhalation, late, exhaust }: Loop, frame: string): string {
   const inhaled = shares.map((share) => -(cracking + inhalation * Math.sin(Math.PI * share) + late * hump(share)))
   const exhaled = shares.map((share) => 1 + (exhaust - 1) * Math.sin(Math.PI * share))
   const row = (numbers: readonly number[]): string =>
     numbers.map((n) => String(Math.round(n) + 0).replace('-', '−')).join(', ')
-  return filled(drawnTexts.loop, { inhaled: row(inhaled), exhaled: row(exhaled) })
+  return filled(frame, { inhaled: row(inhaled), exhaled: row(exhaled) })
 }
 
 /** Where the flow is greatest the supply falls short. */

@@ -1,8 +1,8 @@
-import { type FindingCode, findingTexts, readStamp } from '../../../cylinder/index.ts'
+import { type FindingCode, readStamp } from '../../../cylinder/index.ts'
 import type { Random } from '../../../uncertainty/index.ts'
 import { oneOf, shuffled, wholeNumber } from '../shuffled.ts'
 import type { DrawnItem } from './drawn-item.ts'
-import { drawnTexts } from './drawn-text.table.ts'
+import type { DrawnWords } from './drawn-text.table.ts'
 
 interface Shoulder {
   readonly pressure: string
@@ -31,9 +31,13 @@ const others: readonly FindingCode[] = [
  * A shoulder with one or two faults put in, and the findings to choose from.
  *
  * @param random - where chance comes from
+ * @param words - the words of the question
  * @returns the question with its answers
  */
-export function shoulderFindings(random: Random): DrawnItem {
+export function shoulderFindings(
+  random: Random,
+  { texts, findings }: Pick<DrawnWords, 'texts' | 'findings'>,
+): DrawnItem {
   for (;;) {
     const two = (n: number): string => String(n).padStart(2, '0')
     const whole: Shoulder = {
@@ -56,17 +60,17 @@ export function shoulderFindings(random: Random): DrawnItem {
       random,
     ).slice(0, Math.max(2, 5 - codes.length))
     return {
-      text: drawnTexts.shoulderFindings,
+      text: texts.shoulderFindings,
       exhibit: lines,
       statements: [
         ...codes.map((code) => ({
-          text: findingTexts[code].text,
+          text: findings[code].text,
           right: true,
-          because: `${places(code)}. ${findingTexts[code].remedy}`,
+          because: `${places(code)}. ${findings[code].remedy}`,
         })),
-        ...wrong.map((code) => ({ text: findingTexts[code].text, right: false, because: drawnTexts.notOnThis })),
+        ...wrong.map((code) => ({ text: findings[code].text, right: false, because: texts.notOnThis })),
       ],
-      working: codes.map((code) => `${places(code)}: ${findingTexts[code].text} ${findingTexts[code].remedy}`),
+      working: codes.map((code) => `${places(code)}: ${findings[code].text} ${findings[code].remedy}`),
       cautions: ['stamp-reading', 'requalification'],
     }
   }

@@ -1,0 +1,171 @@
+import type { CardTexts } from '../../course/index.ts'
+
+/** The cards of gas law in German. */
+export const gasLawTexts = {
+  boyle: {
+    title: 'Gesetz von Boyle: Druck mal Volumen bleibt gleich',
+    symbols: {
+      p1: 'Absolutdruck vorher',
+      V1: 'Volumen des Gases vorher',
+      p2: 'Absolutdruck nachher',
+      V2: 'Volumen des Gases nachher',
+    },
+    conditions: ['ideales Gas', 'eine Gasmenge', 'gleiche Temperatur vorher und nachher'],
+    errors: ['Überdruck für Absolutdruck gehalten'],
+    place: 'Abschnitt 9.2',
+  },
+  charles: {
+    title: 'Gesetz von Charles: Das Volumen wächst mit der thermodynamischen Temperatur',
+    symbols: {
+      V1: 'Volumen des Gases vorher',
+      T1: 'Temperatur vorher',
+      V2: 'Volumen des Gases nachher',
+      T2: 'Temperatur nachher',
+    },
+    conditions: ['ideales Gas', 'eine Gasmenge', 'gleicher Druck vorher und nachher', 'Temperaturen in Kelvin'],
+    errors: ['Grad Celsius für Kelvin gehalten'],
+    place: 'Abschnitt 9.2',
+  },
+  'gay-lussac': {
+    title: 'Der Druck wächst mit der thermodynamischen Temperatur',
+    symbols: {
+      p1: 'Absolutdruck vorher',
+      T1: 'Temperatur vorher',
+      p2: 'Absolutdruck nachher',
+      T2: 'Temperatur nachher',
+    },
+    conditions: [
+      'ideales Gas: Eine volle Luftflasche ändert sich um die Hälfte mehr',
+      'eine Gasmenge',
+      'gleiches Volumen',
+      'Temperaturen in Kelvin',
+    ],
+    errors: ['Grad Celsius für Kelvin gehalten', 'Überdruck für Absolutdruck gehalten'],
+    place: 'Abschnitt 9.2',
+  },
+  'combined-gas-law': {
+    title: 'Allgemeines Gasgesetz für zwei Zustände',
+    symbols: {
+      p1: 'Absolutdruck vorher',
+      V1: 'Volumen des Gases vorher',
+      T1: 'Temperatur vorher',
+      p2: 'Absolutdruck nachher',
+      V2: 'Volumen des Gases nachher',
+      T2: 'Temperatur nachher',
+    },
+    conditions: ['ideales Gas', 'eine Gasmenge', 'Temperaturen in Kelvin'],
+    errors: ['Überdruck für Absolutdruck gehalten', 'Grad Celsius für Kelvin gehalten'],
+    place: 'Abschnitt 9.2',
+  },
+  'ideal-gas-law': {
+    title: 'Ideales Gasgesetz',
+    symbols: {
+      p: 'Absolutdruck',
+      V: 'Volumen des Gases',
+      n: 'Stoffmenge des Gases',
+      R: 'universelle Gaskonstante',
+      T: 'Temperatur',
+    },
+    conditions: ['ideales Gas: gibt für eine Luftflasche mit 300 bar ein Zehntel zu viel an'],
+    place: 'Abschnitt 9.2',
+  },
+  'partial-pressure': {
+    title: 'Gesetz von Dalton: Jedes Gas hat seinen Anteil am Druck',
+    symbols: { pi: 'Partialdruck des Gases', x: 'Stoffmengenanteil des Gases', p: 'Absolutdruck des Gemischs' },
+    conditions: ['ideales Gas: Bei Flaschendruck weicht die Fugazität ab'],
+    place: 'Abschnitt 9.3',
+  },
+  henry: {
+    title: 'Gesetz von Henry: Was sich löst, wächst mit dem Partialdruck',
+    symbols: {
+      p1: 'Partialdruck vorher',
+      c1: 'Konzentration vorher',
+      p2: 'Partialdruck nachher',
+      c2: 'Konzentration nachher',
+    },
+    conditions: [
+      'Gleichgewicht',
+      'gleiche Temperatur vorher und nachher',
+      'ein Gas, das mit der Flüssigkeit nicht reagiert',
+    ],
+    place: 'Abschnitt 11.3',
+  },
+  graham: {
+    title: 'Gesetz von Graham: Leichte Gase entweichen schneller',
+    symbols: {
+      r: 'Rate des ersten Gases durch die des zweiten',
+      M1: 'molare Masse des ersten Gases',
+      M2: 'molare Masse des zweiten Gases',
+    },
+    conditions: ['Ausströmen durch ein kleines Loch', 'beide Gase bei einer Temperatur und einem Druck'],
+    place: 'Abschnitt 9.4',
+  },
+  'ideal-gas-density': {
+    title: 'Dichte eines idealen Gases',
+    symbols: {
+      rho: 'Dichte des Gases',
+      p: 'Absolutdruck',
+      M: 'molare Masse',
+      R: 'universelle Gaskonstante',
+      T: 'Temperatur',
+    },
+    conditions: ['ideales Gas', 'die Temperatur gehört zum Ergebnis: sie ist anzugeben'],
+    place: 'Abschnitt 9.3',
+  },
+  'surface-equivalent': {
+    title: 'Oberflächenäquivalent einer Verunreinigung',
+    symbols: {
+      xs: 'oberflächenäquivalenter Anteil',
+      x: 'Anteil im geatmeten Gas',
+      p: 'Absolutdruck um den Taucher',
+      p0: 'Absolutdruck an der Oberfläche',
+    },
+    conditions: ['auf den Taucher wirkt der Partialdruck'],
+    place: 'Partialdrücke und Oberflächenäquivalente',
+  },
+  'maximum-operating-depth': {
+    title: 'Größte Tiefe für eine Grenze des Sauerstoffpartialdrucks',
+    symbols: {
+      d: 'größte Tiefe',
+      pO2: 'höchster Sauerstoffpartialdruck, von der geltenden Regel genannt',
+      x: 'Sauerstoffanteil des Gemischs',
+      p0: 'Absolutdruck an der Oberfläche',
+      rho: 'Dichte des Wassers',
+      g: 'Fallbeschleunigung',
+    },
+    conditions: ['Wasser von einer Dichte', 'die Grenze ist eine Regel der Ausbildung oder des Orts, keine der Physik'],
+    place: 'Abschnitt zu Dalton',
+  },
+  'richest-mixture': {
+    title: 'Sauerstoffreichstes Gemisch für eine Tiefe',
+    symbols: {
+      x: 'höchster Sauerstoffanteil',
+      pO2: 'höchster Sauerstoffpartialdruck, von der geltenden Regel genannt',
+      p0: 'Absolutdruck an der Oberfläche',
+      rho: 'Dichte des Wassers',
+      g: 'Fallbeschleunigung',
+      d: 'Tiefe',
+    },
+    conditions: ['Wasser von einer Dichte', 'die Grenze ist eine Regel der Ausbildung oder des Orts, keine der Physik'],
+    place: 'Abschnitt zu Dalton',
+  },
+  'free-gas': {
+    title: 'Entspanntes Gas einer Flasche, Realgas',
+    symbols: {
+      V0: 'entspanntes Gas im Bezugszustand',
+      V: 'Innenvolumen',
+      p: 'Absolutdruck in der Flasche',
+      T: 'Temperatur des Gases',
+      p0: 'Druck des Bezugszustands',
+      T0: 'Temperatur des Bezugszustands',
+      Z: 'Realgasfaktor der Luft in der Flasche, nach GERG-2008',
+      Z0: 'Realgasfaktor der Luft im Bezugszustand',
+    },
+    conditions: [
+      'trockene Luft',
+      'Gas auf eine bekannte Temperatur abgekühlt',
+      'alles in der Flasche zählt, auch was nicht aus ihr geatmet werden kann',
+    ],
+    errors: ['Überdruck für Absolutdruck gehalten', 'Mit dem idealen Gasgesetz statt mit dem Realgas gerechnet'],
+  },
+} as const satisfies Readonly<Record<string, CardTexts>>

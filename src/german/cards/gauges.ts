@@ -1,0 +1,153 @@
+import type { CardTexts } from '../../course/index.ts'
+
+/** The cards of gauges in German. */
+export const gaugesTexts = {
+  'gauge-error': {
+    title: 'Größte Abweichung eines Rohrfeder-Druckmessgeräts',
+    symbols: {
+      e: 'größte Abweichung, überall auf der Skale',
+      S: 'Skale von Ende zu Ende',
+      a: 'Klasse, als Anteil',
+      T: 'Temperatur des Messglieds',
+      T0: 'Temperatur, für die die Klasse gilt',
+      k: 'Anteil der Messspanne je Kelvin Abstand davon',
+      u: 'ein Kelvin',
+    },
+    conditions: ['ein Messgerät, das seine Klasse noch hält: Einen Stoß oder ein Leck zeigt nur eine Prüfung'],
+    errors: ['Die Klasse in Prozent eingesetzt', 'Nur die Abweichung der Klasse genommen, in kaltem Wasser'],
+    place: 'Genauigkeitsklassen und der Zuschlag für die Temperatur',
+  },
+  'certain-pressure': {
+    title: 'Kleinster Druck hinter einem Anzeigewert, bei 20 °C',
+    symbols: {
+      p: 'kleinster Absolutdruck in der Flasche',
+      pr: 'Anzeigewert des Druckmessgeräts',
+      pc: 'Absolutdruck um die Rohrfeder des Messgeräts',
+      a: 'Klasse, als Anteil',
+      S: 'Skale von Ende zu Ende',
+    },
+    conditions: ['das Messgerät hält seine Klasse, sein Messglied bei 20 °C'],
+    errors: [
+      'Die Klasse in Prozent eingesetzt',
+      'Die Klasse auf den Anzeigewert bezogen: Sie gilt für die ganze Skale',
+    ],
+    place: 'Genauigkeitsklassen',
+  },
+  'certain-time': {
+    title: 'Zeit, für die das mindestens vorhandene Gas eines Anzeigewerts reicht, ideales Gas',
+    symbols: {
+      t: 'Zeit, bis der Restdruck erreicht ist',
+      V: 'Innenvolumen',
+      pr: 'Anzeigewert des Druckmessgeräts',
+      pc: 'Absolutdruck um die Rohrfeder des Messgeräts',
+      a: 'Klasse, als Anteil',
+      S: 'Skale von Ende zu Ende',
+      p0: 'Absolutdruck, der erhalten bleibt',
+      VE: 'Atemminutenvolumen',
+      pa: 'Absolutdruck um den Taucher',
+    },
+    conditions: [
+      'ideales Gas bei einer Temperatur',
+      'das Messgerät hält seine Klasse, sein Messglied bei 20 °C',
+      'eine Tiefe, ein Verbrauch',
+    ],
+    errors: ['Den Anzeigewert beim Wort genommen'],
+  },
+  'capillary-length': {
+    title: 'Restluft in der Röhre eines Kapillartiefenmessers',
+    symbols: {
+      l: 'Länge der Luft in der Tiefe',
+      L: 'Länge der Luft an der Oberfläche',
+      p0: 'Absolutdruck an der Oberfläche',
+      rho: 'Dichte des Wassers',
+      g: 'Fallbeschleunigung',
+      d: 'wahre Tiefe',
+    },
+    conditions: ['die Luft behält ihre Temperatur, und keine löst sich', 'ideales Gas'],
+    errors: ['Der Druck an der Oberfläche vergessen'],
+  },
+  'capillary-depth': {
+    title: 'Tiefenanzeige eines Kapillartiefenmessers in anderem Wasser',
+    symbols: {
+      D: 'Tiefe, die die Skale zeigt',
+      d: 'wahre Tiefe',
+      ps: 'absoluter Oberflächendruck, für den die Skale gedruckt ist',
+      p0: 'Absolutdruck an der Oberfläche',
+      rhos: 'Dichte, für die die Skale gedruckt ist',
+      rho: 'Dichte des Wassers',
+      g: 'Fallbeschleunigung beider',
+    },
+    conditions: ['die Luft behält ihre Temperatur', 'in einem Bergsee zeigt er zu tief an'],
+    errors: ['Das Verhältnis der Oberflächendrücke umgekehrt genommen'],
+  },
+  'depth-shown': {
+    title: 'Tiefe, die ein Messgerät zeigt, nach dem Druck seines Nullpunkts',
+    symbols: {
+      D: 'Tiefe, die das Messgerät zeigt',
+      p: 'Absolutdruck am Messgerät',
+      pz: 'Absolutdruck, bei dem es null zeigt',
+      pm: 'Druck, den es für einen Meter zählt',
+      m: 'ein Meter',
+    },
+    conditions: [
+      'ein Messgerät, das 10 m je Bar zählt',
+      'auf Meereshöhe verschlossen zeigt es in einem Bergsee zu wenig: Sein Nullpunkt bleibt',
+      'kein Gas im Gehäuse, das sich mit der Temperatur ändert',
+    ],
+    errors: ['Nur den Druck des Wassers genommen'],
+  },
+  'oxygen-at-cell': {
+    title: 'Sauerstoff an einer Zelle in feuchtem Gas',
+    symbols: {
+      pO: 'Sauerstoffpartialdruck',
+      x: 'Sauerstoffanteil des trockenen Gases',
+      p: 'Absolutdruck an der Zelle',
+      phi: 'relative Luftfeuchte',
+      T: 'Temperatur des Gases',
+      e: 'Dampfdruck von Wasser',
+    },
+    conditions: ['ohne die Erhöhung des Dampfs durch die Luft, 0,4 % des Dampfs'],
+    errors: ['Den Dampf vergessen: Die Zelle zeigt dann zu viel an', 'Die relative Luftfeuchte in Prozent eingesetzt'],
+  },
+  'ascent-rate': {
+    title: 'Aufstiegsgeschwindigkeit zwischen zwei Ablesungen',
+    symbols: { v: 'Aufstiegsgeschwindigkeit', d: 'erste Tiefe minus zweite Tiefe', t: 'Zeit zwischen den Ablesungen' },
+    conditions: ['zwei Ablesungen: Was die Anzeige wegrundet, geht voll ein'],
+    errors: ['Sekunden für Minuten gehalten'],
+  },
+  'ascent-rate-uncertainty': {
+    title: 'Unsicherheit einer Aufstiegsgeschwindigkeit zwischen zwei Ablesungen',
+    symbols: {
+      uv: 'Standardunsicherheit der Geschwindigkeit',
+      u: 'Standardunsicherheit einer Tiefe',
+      t: 'Zeit zwischen den Ablesungen',
+    },
+    conditions: ['das Rauschen der beiden Tiefen ist unabhängig; ein gemeinsamer Versatz hebt sich auf'],
+    errors: ['Nur eine der Tiefen für unsicher gehalten'],
+  },
+  'timer-error': {
+    title: 'Größte Abweichung einer gemessenen Zeit',
+    symbols: {
+      e: 'größte Abweichung der Zeit',
+      r: 'Zeit, die an einem Tag gewonnen oder verloren wird',
+      t: 'damit gemessene Zeit',
+      s: 'Schritt der Anzeige',
+      D: 'Länge eines Tages',
+    },
+    conditions: ['ein gleichmäßiger Gang, höchstens ein Schritt der Anzeige'],
+    errors: ['Den Schritt der Anzeige vergessen: Er ist mehr als der Gang'],
+  },
+  'corrected-reading': {
+    title: 'Ein Anzeigewert, mit einer Kalibriergeraden berichtigt',
+    symbols: {
+      y: 'berichtigter Anzeigewert',
+      x: 'Anzeigewert des Druckmessgeräts',
+      c: 'Korrektion beim mittleren Anzeigewert',
+      b: 'Korrektion je Einheit des Anzeigewerts',
+      xm: 'mittlerer Anzeigewert der Kalibrierung',
+    },
+    conditions: ['innerhalb der kalibrierten Anzeigewerte', 'Korrektion ist Referenz minus Anzeigewert'],
+    errors: ['Die Korrektion abgezogen, als wäre sie die Abweichung'],
+    place: 'Anhang H.3',
+  },
+} as const satisfies Readonly<Record<string, CardTexts>>
