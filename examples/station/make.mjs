@@ -28,10 +28,7 @@ const out = new URL('../../out/', import.meta.url)
 mkdirSync(out, { recursive: true })
 const pages = coursePages('Gear room, winter course', parts, { live: liveScript })
 for (const [name, page] of pages) writeFileSync(new URL(name, out), page)
-writeFileSync(
-  new URL(`${name}.html`, out),
-  chapterHtml(inGerman.chapter, { ...inGerman.style, live: liveScript }),
-)
+writeFileSync(new URL(`${name}.html`, out), chapterHtml(inGerman.chapter, { ...inGerman.style, live: liveScript }))
 const register = registerTable('2026-11-25', 90)
 writeFileSync(new URL('register.csv', out), tableCsv(register))
 

@@ -26,4 +26,18 @@ export const cylinderTexts = {
     conditions: ['trockene Luft', 'eine Gasmenge', 'die Flasche weitet sich nicht'],
     errors: ['Grad Celsius für Kelvin gehalten', 'Mit dem idealen Gasgesetz statt mit dem Realgas gerechnet'],
   },
+  'trade-size': {
+    title: 'Liter Wasser hinter einer Handelsgröße, gezählt als Volumen mal Überdruck',
+    symbols: {
+      V: 'Innenvolumen',
+      V0: 'Handelsgröße als entspanntes Gas',
+      p0: 'Absolutdruck, bei dem das entspannte Gas gezählt wird',
+      pg: 'Betriebsdruck der US-Regel',
+    },
+    conditions: [
+      'der Handel zählt nach dem Messgerät und dem idealen Gas; nach dem Realgas gezählt braucht es bei 3000 psi 3 % mehr Wasser',
+    ],
+    errors: ['Absolutdruck statt Überdruck'],
+    place: 'Handelsgrößen aus Katalogen',
+  },
 } as const satisfies Readonly<Record<string, CardTexts>>

@@ -11,7 +11,7 @@ export const gaugesTexts = {
       T: 'Temperatur des Messglieds',
       T0: 'Temperatur, für die die Klasse gilt',
       k: 'Anteil der Messspanne je Kelvin Abstand davon',
-      u: 'ein Kelvin',
+      dT: 'Kelvin zwischen beiden, gleich was wärmer ist',
     },
     conditions: ['ein Messgerät, das seine Klasse noch hält: Einen Stoß oder ein Leck zeigt nur eine Prüfung'],
     errors: ['Die Klasse in Prozent eingesetzt', 'Nur die Abweichung der Klasse genommen, in kaltem Wasser'],
