@@ -71,9 +71,12 @@ async function twoProcesses(): Promise<Outcome> {
       })
       child.stdout.resume()
       running.add(child)
-      const [, signal] = (await once(child, 'exit')) as [number | null, string | null]
+      const [code, signal] = (await once(child, 'exit')) as [number | null, string | null]
       running.delete(child)
-      if (signal === null) continue
+      if (signal === null) {
+        if (code !== 0) throw new Error(`a part ended with ${code}`)
+        continue
+      }
       met++
       waiting.push(part)
     }

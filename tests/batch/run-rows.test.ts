@@ -168,6 +168,47 @@ test.each(['csv', 'ndjson', 'arrow'] as const)(
   },
 )
 
+test('a run that was killed before its first block, or after its last, is taken up again', async () => {
+  const whole = path('whole.csv')
+  const output = path('early.csv')
+  const stopped = runRows({
+    input: path('in.csv'),
+    output,
+    plan: quick,
+    onProgress: () => {
+      throw new Error('stopped')
+    },
+  })
+  await expect(stopped).rejects.toThrow('stopped')
+  const journal = JSON.parse(readFileSync(journalPath(output), 'utf8')) as object
+  // as the journal stands before the first block, with some bytes on their way
+  const begins = { ...journal, position: 0, rows: 0, outputBytes: 0, bad: {}, headings: [] }
+  writeFileSync(journalPath(output), JSON.stringify(begins))
+  writeFileSync(output, 'id,p')
+  const begun = await runRows({ input: path('in.csv'), output, plan: quick, resume: true })
+  expect(begun.rows).toBe(rows - 1)
+  expect(readFileSync(output).equals(readFileSync(whole))).toBe(true)
+  rmSync(output)
+  writeFileSync(journalPath(output), JSON.stringify(begins))
+  await runRows({ input: path('in.csv'), output, plan: quick, resume: true })
+  expect(readFileSync(output).equals(readFileSync(whole))).toBe(true)
+  // complete: nothing is done, and nothing is said to be amiss
+  const before = readFileSync(output)
+  const again = await runRows({ input: path('in.csv'), output, plan: quick, resume: true })
+  expect(again).toMatchObject({ rows: rows - 1, resumedFrom: rows - 1, bad: begun.bad })
+  expect(readFileSync(output).equals(before)).toBe(true)
+  // no longer what that run wrote
+  appendFileSync(output, 'more\n')
+  await expect(runRows({ input: path('in.csv'), output, plan: quick, resume: true })).rejects.toThrow(
+    'without a journal',
+  )
+})
+
+test('a stream cannot be gone on with', async () => {
+  const run = runRows({ input: '-', inputFormat: 'csv', output: path('stream.csv'), plan: quick, resume: true })
+  await expect(run).rejects.toThrow('A stream cannot be entered in the middle')
+})
+
 test('the record beside the output is the same for the same run', async () => {
   await runRows({ input: path('in.csv'), output: path('f.csv'), plan: quick })
   await runRows({ input: path('in.csv'), output: path('g.csv'), plan: quick })

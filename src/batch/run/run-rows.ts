@@ -75,7 +75,7 @@ const optionKeys = {
 export async function runRows(options: RunOptions): Promise<RunSummary> {
   requireKeys('options', options, optionKeys)
   const started = performance.now()
-  const { input, output } = options
+  const { input, output, resume = false } = options
   const plan = typeof options.plan === 'string' ? planFromFile(options.plan) : options.plan
   const inputFormat = options.inputFormat ?? formatOfPath(input)
   const outputFormat = options.outputFormat ?? formatOfPath(output)
@@ -83,6 +83,10 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   const computer = rowComputer(plan)
   const planHash = dataHash({ plan, inputFormat, outputFormat, version })
   const inputMark = input === '-' ? '' : markOf(input)
+  if (resume && input === '-')
+    throw refused('options.resume', 'a stream', 'a file', 'A stream cannot be entered in the middle: start anew.')
+  const complete = resume && output !== '-' ? await completeRun(input, output, planHash) : undefined
+  if (complete !== undefined) return { ...complete, seconds: (performance.now() - started) / 1000 }
   const journal = journalFor(options, { planHash, inputMark, canGoOn: formats[outputFormat].canGoOn })
   const inputSize = Number(inputMark.split('-')[0])
   const source: RowSource = {
@@ -91,9 +95,11 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
       input === '-' ? process.stdin : createReadStream(input, { start: position, highWaterMark: 1 << 20 }),
   }
   const writer = await formats[outputFormat].writer(computer.results, { figures: computer.figures })
+  // before the output is there: whatever lies beside a journal is a run that can be taken up again
+  if (journal === undefined && output !== '-') writeJournal(output, notBegun(planHash, inputMark))
   const sink = openSink(output, journal)
   const tally = new Map(Object.entries(journal?.bad ?? {}))
-  let headings = journal?.headings
+  let headings = journal === undefined || journal.position === 0 ? undefined : journal.headings
   let rows = journal?.rows ?? 0
   let outputBytes = journal?.outputBytes ?? 0
   const from = { position: journal?.position ?? 0, row: rows }
@@ -102,7 +108,7 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
     if (bytes.length > 0) await sink.write(bytes)
   }
   for await (const block of formats[inputFormat].blocks(source, { columns: computer.columns, from, headings })) {
-    if (journal === undefined && headings === undefined) await write(await writer.start(block))
+    if (headings === undefined) await write(await writer.start(block))
     headings ??= Object.keys(block.columns)
     const made = computer.compute(block)
     await write(await writer.block(block, made))
@@ -133,7 +139,7 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   let provenance: string | undefined
   if (output !== '-') {
     provenance = `${output}.provenance.json`
-    const record = {
+    const record: Provenance = {
       litrebar: version,
       plan,
       input: { format: inputFormat, sha256: input === '-' ? undefined : await fileHash(input) },
@@ -144,6 +150,41 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
     removeJournal(output)
   }
   return { rows, bad, seconds: (performance.now() - started) / 1000, resumedFrom: from.row, provenance }
+}
+
+/** Where an output comes from, as it lies beside it. */
+interface Provenance {
+  readonly litrebar: string
+  readonly plan: RowPlan
+  readonly input: { readonly format: RowFormatName; readonly sha256: string | undefined }
+  readonly output: {
+    readonly format: RowFormatName
+    readonly sha256: string
+    readonly rows: number
+    readonly bad: Readonly<Record<string, number>>
+  }
+  readonly engine: { readonly node: string; readonly v8: string; readonly architecture: string }
+}
+
+/** What a run has done that was killed, if at all, when all was written: to take it up again is to leave it. */
+async function completeRun(
+  input: string,
+  output: string,
+  planHash: string,
+): Promise<Omit<RunSummary, 'seconds'> | undefined> {
+  const provenance = `${output}.provenance.json`
+  if (existsSync(journalPath(output)) || !existsSync(output) || !existsSync(provenance)) return undefined
+  const found = JSON.parse(readFileSync(provenance, 'utf8')) as Provenance
+  const { litrebar, plan, input: from, output: made } = found
+  const isSame =
+    dataHash({ plan, inputFormat: from.format, outputFormat: made.format, version: litrebar }) === planHash &&
+    from.sha256 === (await fileHash(input)) &&
+    made.sha256 === (await fileHash(output))
+  return isSame ? { rows: made.rows, bad: made.bad, resumedFrom: made.rows, provenance } : undefined
+}
+
+function notBegun(planHash: string, inputMark: string): Journal {
+  return { planHash, inputMark, position: 0, rows: 0, outputBytes: 0, bad: {}, headings: [] }
 }
 
 function planFromFile(path: string): RowPlan {
@@ -197,7 +238,7 @@ interface Sink {
 }
 
 function openSink(output: string, journal: Journal | undefined): Sink {
-  if (journal !== undefined) truncateSync(output, journal.outputBytes)
+  if (journal !== undefined && existsSync(output)) truncateSync(output, journal.outputBytes)
   const stream =
     output === '-' ? process.stdout : createWriteStream(output, { flags: journal === undefined ? 'w' : 'a' })
   let last: Promise<void> = Promise.resolve()
