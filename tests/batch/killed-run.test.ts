@@ -20,21 +20,25 @@ const plan: RowPlan = {
 }
 const rows = 400_000
 
-test('a run killed three times has the rows and the bytes of one that was not', async () => {
-  const files = writeRows(folder, rows, plan)
-  const program = await rowProgram()
-  const whole = join(folder, 'whole.csv')
-  const output = join(folder, 'killed.csv')
-  try {
-    const done = await runRows({ ...files, output: whole })
-    const met = await runKilled({ program, ...files, output }, 3, seededRandom(16, 0))
-    expect(met).toBe(3)
-    expect(hashOf(output)).toBe(hashOf(whole))
-    expect(hashOf(`${output}.provenance.json`)).toBe(hashOf(`${whole}.provenance.json`))
-    expect(readFileSync(output, 'utf8').split('\n')).toHaveLength(rows + 2)
-    expect(done.bad['input']).toBe(Math.ceil(rows / 997))
-    expect(existsSync(journalPath(output))).toBe(false)
-  } finally {
-    program.remove()
-  }
-})
+test.each(['csv', 'arrow'])(
+  'a run killed three times has the rows and the bytes of one that was not: %s',
+  async (format) => {
+    const files = writeRows(folder, rows, plan)
+    const program = await rowProgram()
+    const whole = join(folder, `whole.${format}`)
+    const output = join(folder, `killed.${format}`)
+    try {
+      const done = await runRows({ ...files, output: whole })
+      const met = await runKilled({ program, ...files, output }, 3, seededRandom(16, 0))
+      expect(met).toBe(3)
+      expect(hashOf(output)).toBe(hashOf(whole))
+      expect(hashOf(`${output}.provenance.json`)).toBe(hashOf(`${whole}.provenance.json`))
+      if (format === 'csv') expect(readFileSync(output, 'utf8').split('\n')).toHaveLength(rows + 2)
+      expect(done.rows).toBe(rows)
+      expect(done.bad['input']).toBe(Math.ceil(rows / 997))
+      expect(existsSync(journalPath(output))).toBe(false)
+    } finally {
+      program.remove()
+    }
+  },
+)

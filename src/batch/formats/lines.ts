@@ -15,31 +15,37 @@ const pieceSize = 1 << 20
 
 /**
  * Cuts a stream of bytes into pieces that end with a whole record. Positions are counted in bytes, so that a later run can go on from
- * one of them. A line feed within quotes ends no record.
+ * one of them. Where a piece ends depends on where it begins and on the text alone, not on how the bytes arrive: a run that goes on has the
+ * pieces, and with them the blocks, of one that was never stopped. A line feed within quotes ends no record.
  *
  * @param bytes - the file, from the position on
- * @param options - position of the first byte; whether quotes hide line feeds, as in CSV
- * @returns pieces of about a mebibyte
+ * @param options - position of the first byte; whether quotes hide line feeds, as in CSV; size of a piece, a mebibyte unless given
+ * @returns pieces of that size, or of one record where that is longer
  */
 export async function* textPieces(
   bytes: AsyncIterable<Uint8Array>,
-  options: { readonly from: ReadFrom['position']; readonly isQuoted: boolean },
+  options: { readonly from: ReadFrom['position']; readonly isQuoted: boolean; readonly size?: number },
 ): AsyncGenerator<TextPiece> {
+  const { isQuoted, size = pieceSize } = options
   let held: Uint8Array[] = []
   let heldLength = 0
   let position = options.from
+  let reach = size
   for await (const chunk of bytes) {
     held.push(chunk)
     heldLength += chunk.length
-    if (heldLength < pieceSize) continue
-    const joined = Buffer.concat(held, heldLength)
-    const end = options.isQuoted ? endOfRecords(joined) : joined.lastIndexOf(lineFeed) + 1
-    if (end > 0) {
-      position += end
-      yield { bytes: joined.subarray(0, end), next: position }
+    while (heldLength >= reach) {
+      const joined = Buffer.concat(held, heldLength)
+      const within = joined.subarray(0, reach)
+      const end = isQuoted ? endOfRecords(within) : within.lastIndexOf(lineFeed) + 1
+      if (end > 0) {
+        position += end
+        yield { bytes: joined.subarray(0, end), next: position }
+      }
+      held = [joined.subarray(end)]
+      heldLength = joined.length - end
+      reach = end > 0 ? size : reach + size
     }
-    held = [joined.subarray(end)]
-    heldLength = joined.length - end
   }
   if (heldLength > 0) {
     position += heldLength
