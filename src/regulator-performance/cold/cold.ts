@@ -155,8 +155,8 @@ export interface AssessedCold {
  * inUnit(cold.requiredHeat, watt).toFixed(0) // => '296'
  */
 export function assessCold(at: ColdCase): AssessedCold {
-  const { mixture, supplyPressure, waterTemperature, ambientPressure, exchanger } = at
   requireCold(at)
+  const { mixture, supplyPressure, waterTemperature, ambientPressure, exchanger } = at
   const between = (ambientPressure + at.intermediatePressure) as AbsolutePressure
   const before = { pressure: supplyPressure, temperature: waterTemperature }
   const behindFirstStage = throttledTemperature(mixture, before, between)

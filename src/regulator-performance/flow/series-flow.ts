@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireText, requireWord } from '../../errors/index.ts'
 import { type Mixture, molarMass, viscosity } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
@@ -251,6 +251,7 @@ function requireSeries(elements: readonly FlowElement[], state: SeriesState): vo
     const path = `elements[${index}]`
     requireWord(`${path}.kind`, (element as FlowElement | undefined)?.kind, Object.keys(elementKeys))
     requireKeys(path, element, elementKeys[element.kind])
+    requireText(`${path}.name`, element.name, 'Name the element.')
     if (element.kind === 'hose') return
     requireOrifice(element.orifice)
     if (element.kind === 'orifice') return

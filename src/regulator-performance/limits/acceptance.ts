@@ -16,7 +16,7 @@ import type { LoopFinding } from '../loop/loop-finding.ts'
 import { type AcceptanceLimit, acceptanceLimits, type LimitedQuantity } from './acceptance-limit.table.ts'
 import { doubtfulBy } from './doubtful-finding.table.ts'
 import { nearestBound } from './limit-bound.ts'
-import { conditionDoubts, conditionKeys, conditionNotes, obstacles, type TestConditions } from './test-condition.ts'
+import { conditionDoubts, conditionNotes, obstacles, requireConditions, type TestConditions } from './test-condition.ts'
 
 /** What was measured, as far as it was. Energies per volume and pressures in Pa, elastance in Pa/m³. */
 export interface MeasuredPerformance {
@@ -120,12 +120,9 @@ export function assessAcceptance(
 export function requireMeasured(measured: MeasuredPerformance, options: AcceptanceOptions): void {
   requireKeys('measured', measured, measuredKeys)
   requireKeys('options', options, optionKeys)
-  requireKeys('options.conditions', options.conditions, conditionKeys)
+  requireConditions('options.conditions', options.conditions)
   requireWord('options.comparison', options.comparison ?? 'absolute', ['absolute', 'rounded'])
-  const { standardUncertainty = {}, guardBand, conditions } = options
-  const { waveform, attitude } = conditions
-  if (waveform !== undefined) requireWord('options.conditions.waveform', waveform, ['sinusoid', 'trapezoid', 'other'])
-  if (attitude !== undefined) requireWord('options.conditions.attitude', attitude, ['vertical', 'horizontal'])
+  const { standardUncertainty = {}, guardBand } = options
   requireKeys('options.standardUncertainty', standardUncertainty, measuredKeys)
   for (const [name, u] of Object.entries(standardUncertainty)) {
     requireWithin(`options.standardUncertainty.${name}`, u, uncertaintyRange)

@@ -1,6 +1,8 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { coverageFactor, effectiveDegreesOfFreedom } from '../../uncertainty/index.ts'
-import { type EnergyPerVolume, joulePerLitre, requireWithin } from '../../units/index.ts'
+import { requireDegreesOfFreedom } from '../../uncertainty/quantile.ts'
+import { requireFields } from '../../units/accepted.ts'
+import { type Accepted, type EnergyPerVolume, joulePerLitre, requireWithin } from '../../units/index.ts'
 import type { MeasuredWork } from '../log/measured-work.ts'
 
 /** Two measurements of the work of breathing, one after the other. */
@@ -43,10 +45,9 @@ export function comparedWork(
   options: { readonly sameChannel: boolean },
 ): ComparedWork {
   requireKeys('options', options, { sameChannel: true })
-  requireKeys('before', before, workKeys)
-  requireKeys('after', after, workKeys)
-  requireWithin('before.value', before.value, work)
-  requireWithin('after.value', after.value, work)
+  requireWord('options.sameChannel', options.sameChannel, [true, false])
+  requireWork('before', before)
+  requireWork('after', after)
   const change = after.value - before.value
   const ofBoth = (part: keyof MeasuredWork['parts']): number => Math.hypot(before.parts[part], after.parts[part])
   const ofChannel = (part: 'pressureGain' | 'lag'): number =>
@@ -75,4 +76,22 @@ export function comparedWork(
     expandedUncertainty: expanded as EnergyPerVolume,
     meaning: Math.abs(change) <= expanded ? 'no change shown' : change < 0 ? 'less work' : 'more work',
   }
+}
+
+const uncertainty: Accepted = { atLeast: 0, unit: joulePerLitre, hint: 'Give the result of `breathingAnalysis`.' }
+const partRanges = {
+  breaths: uncertainty,
+  pressureGain: uncertainty,
+  lag: uncertainty,
+  tidalVolume: uncertainty,
+  sampling: uncertainty,
+  resolution: uncertainty,
+}
+
+function requireWork(argument: string, measured: MeasuredWork): void {
+  requireKeys(argument, measured, workKeys)
+  requireWithin(`${argument}.value`, measured.value, work)
+  requireWithin(`${argument}.standardUncertainty`, measured.standardUncertainty, uncertainty)
+  requireDegreesOfFreedom(`${argument}.degreesOfFreedom`, measured.degreesOfFreedom)
+  requireFields(`${argument}.parts`, measured.parts, partRanges)
 }

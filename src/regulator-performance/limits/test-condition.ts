@@ -1,13 +1,22 @@
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { Reason } from '../../references/index.ts'
-import type {
-  AbsolutePressure,
-  Frequency,
-  GaugePressure,
-  Temperature,
-  Unit,
-  Volume,
-  VolumeFlow,
+import {
+  type AbsolutePressure,
+  type Accepted,
+  bar,
+  celsius,
+  type Frequency,
+  type GaugePressure,
+  litre,
+  litrePerMinute,
+  perMinute,
+  requireWithin,
+  type Temperature,
+  type Unit,
+  type Volume,
+  type VolumeFlow,
 } from '../../units/index.ts'
 import type { AcceptanceLimit, ConditionName, LimitCondition } from './acceptance-limit.table.ts'
 
@@ -42,6 +51,33 @@ export const conditionKeys: Readonly<Record<keyof TestConditions, boolean>> = {
   supplyPressure: false,
   ratedWorkingPressure: false,
   attitude: false,
+}
+
+const stated = 'Leave out what was not stated.'
+const absolutePressure: Accepted = { above: 0, atMost: 200, unit: bar, hint: stated }
+const gaugePressure: Accepted = { above: 0, atMost: 1500, unit: bar, hint: stated }
+const conditionRanges = {
+  ambientPressure: absolutePressure,
+  surfacePressure: absolutePressure,
+  tidalVolume: { above: 0, atMost: 100, unit: litre, hint: stated },
+  breathingFrequency: { above: 0, atMost: 1000, unit: perMinute, hint: stated },
+  respiratoryMinuteVolume: { above: 0, atMost: 1e4, unit: litrePerMinute, hint: stated },
+  waterTemperature: { atLeast: -60, atMost: 100, unit: celsius, hint: stated },
+  supplyPressure: gaugePressure,
+  ratedWorkingPressure: gaugePressure,
+} as const satisfies Readonly<Record<string, Accepted>>
+
+/** Refuses conditions that are misspelt, not numbers, or in a wrong unit. */
+export function requireConditions(argument: string, conditions: TestConditions): void {
+  requireKeys(argument, conditions, conditionKeys)
+  for (const name of Object.keys(conditionRanges) as (keyof typeof conditionRanges)[]) {
+    const { [name]: value } = conditions
+    if (value !== undefined) requireWithin(`${argument}.${name}`, value, conditionRanges[name])
+  }
+  const { gas, waveform, attitude } = conditions
+  if (gas !== undefined) requireMixture(`${argument}.gas`, gas)
+  if (waveform !== undefined) requireWord(`${argument}.waveform`, waveform, ['sinusoid', 'trapezoid', 'other'])
+  if (attitude !== undefined) requireWord(`${argument}.attitude`, attitude, ['vertical', 'horizontal'])
 }
 
 // Decimals that were converted meet a setting's edge within rounding.

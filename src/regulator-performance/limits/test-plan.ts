@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, requireWord, shown } from '../../errors/index.ts'
 import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import { observationsOf, studentQuantile } from '../../uncertainty/index.ts'
@@ -15,7 +15,7 @@ import {
   type PrintedLimit,
   type PrintedLine,
 } from './acceptance-limit.table.ts'
-import type { TestConditions } from './test-condition.ts'
+import { requireConditions, type TestConditions } from './test-condition.ts'
 
 /** Repeated measurements at one point of a plan. */
 export interface BreathingTestPoint {
@@ -187,12 +187,14 @@ function requirePlan(tested: readonly BreathingTestPoint[], options: TestPlanOpt
     acceptanceLimits.map(({ id }) => id),
   )
   requireWord('options.statistics', options.statistics, ['every run', 'mean, one-sided t'])
-  if (!Number.isInteger(options.runs) || options.runs < 1 || options.points.length === 0) {
+  requireList('options.points', options.points, 1, 'State what the plan asks for.')
+  requireList('tested', tested)
+  if (!Number.isInteger(options.runs) || options.runs < 1) {
     throw new LitrebarError({
       code: 'input',
-      argument: options.points.length === 0 ? 'options.points' : 'options.runs',
-      value: options.points.length === 0 ? 'none' : String(options.runs),
-      expected: options.points.length === 0 ? 'at least one point' : 'a whole number from 1',
+      argument: 'options.runs',
+      value: shown(options.runs),
+      expected: 'a whole number from 1',
       hint: 'State what the plan asks for.',
     })
   }
@@ -207,6 +209,8 @@ function requirePlan(tested: readonly BreathingTestPoint[], options: TestPlanOpt
       point.name,
       tested.slice(0, at).map(({ name }) => name),
     )
+    requireConditions(`tested[${at}].conditions`, point.conditions)
+    requireList(`tested[${at}].runs`, point.runs)
     point.runs.forEach((run, index) => {
       requireKeys(`tested[${at}].runs[${index}]`, run, { measured: true, standardUncertainty: false, findings: false })
     })

@@ -91,7 +91,7 @@ export function lagError(channel: LaggingChannel): LagError {
     breathingFrequency: true,
   })
   const { resistivePressure, elasticPressure, breathingFrequency } = channel
-  requireWithin('channel.resistivePressure', resistivePressure, anyPressure)
+  requireWithin('channel.resistivePressure', resistivePressure, { ...anyPressure, above: 0 })
   requireWithin('channel.elasticPressure', elasticPressure, anyPressure)
   const { phase, gain } = lagOf(channel, breathingFrequency)
   const trueWork = (Math.PI / 2) * resistivePressure
@@ -109,8 +109,7 @@ export function lagOf(
   lag: { readonly delay?: Duration; readonly timeConstant?: Duration },
   breathingFrequency: Frequency,
 ): { readonly phase: number; readonly gain: number } {
-  const delay = lag.delay ?? 0
-  const timeConstant = lag.timeConstant ?? 0
+  const { delay = 0, timeConstant = 0 } = lag
   requireWithin('delay', delay, anyTime)
   requireWithin('timeConstant', timeConstant, anyTime)
   requireWithin('breathingFrequency', breathingFrequency, frequency)

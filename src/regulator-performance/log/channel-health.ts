@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { inputError, requireKeys } from '../../errors/index.ts'
 import { type LogColumn, requireColumns } from './column.ts'
 import { quantizationStep } from './quantization.ts'
 import { middleOf } from './rank.ts'
@@ -48,6 +48,8 @@ export function channelHealth(channel: { readonly values: LogColumn; readonly ti
   requireKeys('channel', channel, { values: true, time: false })
   const { values, time } = channel
   requireColumns(time === undefined ? { values } : { values, time }, 'channel')
+  if (values.length === 0)
+    throw inputError('channel.values', 'empty', 'at least 1 value', 'Give the column of the log.')
   return healthOf(values, signalNoise(values, time))
 }
 

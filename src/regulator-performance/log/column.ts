@@ -1,4 +1,5 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { inputError, LitrebarError, requireKeys, shown } from '../../errors/index.ts'
+import { isUnitOf } from '../../units/check-unit.ts'
 import type { Dimension, Unit } from '../../units/index.ts'
 
 /** A column of a log: plain numbers in SI, in the order in which they were taken. */
@@ -20,18 +21,33 @@ export interface LoggedColumn<D extends Dimension = Dimension> {
  * siColumn({ values: [0, 2.5], unit: litre })[1] // => 0.0025
  */
 export function siColumn(column: LoggedColumn): Float64Array {
+  requireKeys('column', column, { values: true, unit: true })
   const { values, unit } = column
+  requireColumn('column.values', values)
+  if (typeof unit?.quantity !== 'string' || !isUnitOf(unit, unit.quantity))
+    throw inputError('column.unit', shown(unit), 'a unit', 'Pass the unit row itself, such as bar.')
   const { factor, offset = 0 } = unit
-  return Float64Array.from(values, (value) => value * factor + offset)
+  // a missing value stays NaN: the analysis leaves out the breaths that it touches
+  return Float64Array.from(values, (value, row) => {
+    if (typeof value !== 'number') throw notFinite(`column.values[${row}]`, value)
+    return value * factor + offset
+  })
 }
 
-/** Refuses columns of unlike length, and any value that is not finite. */
+/** Refuses what is not a column of numbers. */
+export function requireColumn(argument: string, column: unknown): void {
+  if (Array.isArray(column) || column instanceof Float64Array) return
+  throw inputError(argument, shown(column), 'a list of numbers or a Float64Array', 'Pass one value for each row.')
+}
+
+/** Refuses columns of different lengths, and any value that is not finite. */
 export function requireColumns(columns: Readonly<Record<string, LogColumn>>, path: string): void {
+  for (const [name, column] of Object.entries(columns)) requireColumn(`${path}.${name}`, column)
   requireEqualLength(columns, path)
   for (const [name, column] of Object.entries(columns)) {
     for (let row = 0; row < column.length; row++) {
       const value = column[row] as number
-      if (value - value !== 0) throw notFinite(`${path}.${name}[${row}]`, value)
+      if (!(typeof value === 'number' && Math.abs(value) < 1e150)) throw notFinite(`${path}.${name}[${row}]`, value)
     }
   }
 }
@@ -52,9 +68,9 @@ export function requireEqualLength(columns: Readonly<Record<string, LogColumn>>,
 
 function notFinite(argument: string, value: number): LitrebarError {
   return new LitrebarError({
-    code: 'range',
+    code: typeof value === 'number' ? 'range' : 'input',
     argument,
-    value: String(value),
+    value: shown(value),
     expected: 'a finite number',
     hint: 'Leave out the rows with missing values, or give the whole log to `breathingAnalysis`, which leaves out the breaths they touch.',
   })

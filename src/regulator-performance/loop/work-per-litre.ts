@@ -1,9 +1,11 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { inputError, LitrebarError, shown } from '../../errors/index.ts'
+import { isUnitOf } from '../../units/check-unit.ts'
 import {
   type Dimension,
   type EnergyPerVolume,
   joulePerLitre,
   litrePerMinute,
+  one,
   type PlainNumber,
   type Power,
   requireWithin,
@@ -35,6 +37,13 @@ const meant: Partial<Record<Dimension, string>> = {
  * inUnit(workOfBreathingPerLitreOf(0.14, kilogramForceMetrePerLitre), joulePerLitre).toFixed(6) // => '1.372931'
  */
 export function workOfBreathingPerLitreOf(n: PlainNumber, unit: Unit): EnergyPerVolume {
+  if (typeof unit?.quantity !== 'string' || !isUnitOf(unit, unit.quantity))
+    throw inputError(
+      'unit',
+      shown(unit),
+      'a unit of work per volume',
+      'Use joulePerLitre, kilopascal or kilogramForceMetrePerLitre.',
+    )
   if (unit.quantity !== 'pressure') {
     const because = meant[unit.quantity] ?? `is a ${unit.quantity}`
     throw new LitrebarError({
@@ -45,6 +54,7 @@ export function workOfBreathingPerLitreOf(n: PlainNumber, unit: Unit): EnergyPer
       hint: `${unit.symbol} ${because}.`,
     })
   }
+  requireWithin('n', n, { unit: one, hint: 'Replace a missing value before the calculation.' })
   const si = n * unit.factor
   requireWithin('work of breathing per litre', si, { unit, hint: 'Replace a missing value before the calculation.' })
   return si as EnergyPerVolume

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireText } from '../../errors/index.ts'
 import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import { type Accepted, bar, type PressureDifference, requireWithin } from '../../units/index.ts'
@@ -71,6 +71,7 @@ function reasonsOf(id: string): readonly Reason[] {
  * findBenchFindings('filter green').map(({ id }) => id) // => ['filter-green']
  */
 export function findBenchFindings(words: string): readonly BenchFinding[] {
+  requireText('words', words, 'Give words of what was seen.')
   const wanted = words
     .toLowerCase()
     .split(/\s+/)

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord, shown } from '../../errors/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import {
   type AbsolutePressure,
@@ -278,18 +278,19 @@ export function imbalance(
     above: 0,
     hint: 'Give the area that the intermediate pressure acts on.',
   })
-  const given = readings as readonly StageReading[] | undefined
-  if (given?.length !== 2) {
+  if (!Array.isArray(readings) || readings.length !== 2) {
     throw new LitrebarError({
       code: 'input',
       argument: 'readings',
-      value: `${given?.length ?? 'no'} readings`,
+      value: Array.isArray(readings) ? `${(readings as readonly StageReading[]).length} readings` : shown(readings),
       expected: 'two readings',
       hint: 'Read once with a full and once with a nearly empty cylinder.',
     })
   }
   requireWithin('resolution', resolution, { ...intermediate, hint: 'State the step of the gauge.' })
-  readings.forEach(({ supplyPressure, intermediatePressure }, at) => {
+  readings.forEach((reading: StageReading, at) => {
+    requireKeys(`readings[${at}]`, reading, { supplyPressure: true, intermediatePressure: true })
+    const { supplyPressure, intermediatePressure } = reading
     requireWithin(`readings[${at}].supplyPressure`, supplyPressure, supply)
     requireWithin(`readings[${at}].intermediatePressure`, intermediatePressure, intermediate)
   })

@@ -19,7 +19,7 @@ import {
   second,
   type Temperature,
 } from '../../units/index.ts'
-import type { LogColumn } from '../log/column.ts'
+import { type LogColumn, requireColumn } from '../log/column.ts'
 
 // One volume of gas between a valve and what draws from it. The valve opens in proportion to the droop until it is wide open, without delay:
 // capacity · dp/dt = inflow − demand, solved exactly while the demand is steady. Pressures over ambient.
@@ -271,6 +271,7 @@ function requireStage(stage: StageInMotion): void {
 }
 
 function requireRowsOf(massFlow: LogColumn): void {
+  requireColumn('demand.massFlow', massFlow)
   if (massFlow.length === 0) {
     throw new LitrebarError({
       code: 'input',
@@ -282,7 +283,7 @@ function requireRowsOf(massFlow: LogColumn): void {
   }
   for (let row = 0; row < massFlow.length; row++) {
     const value = massFlow[row] as number
-    if (!(value >= 0 && value <= 1)) requireWithin(`demand.massFlow[${row}]`, value, drawn)
+    if (!(typeof value === 'number' && value >= 0 && value <= 1)) requireWithin(`demand.massFlow[${row}]`, value, drawn)
   }
 }
 
