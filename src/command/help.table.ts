@@ -4,6 +4,8 @@ export interface Help {
   readonly usage: string
   readonly options: readonly (readonly [name: string, meaning: string])[]
   readonly examples: readonly string[]
+  /** What a file for it looks like. */
+  readonly file?: readonly string[]
 }
 
 /** The commands with their help. */
@@ -41,11 +43,14 @@ export const help: Readonly<Record<'chapter' | 'explain' | 'claims' | 'list' | '
     ],
   },
   claims: {
-    purpose:
-      'Hold the numbers that a text prints against what the library computes. A file is a list such as\n  - { says: 207 bar, same as: 3000 psi }\n  - { says: 3.94 bar, formula: pressure-at-depth, p0: 1 bar, rho: 1000 kg/m³, g: 9.81 m/s², d: 30 m }',
+    purpose: 'Check the numbers that a text prints against what the library computes.',
     usage: 'litrebar claims FILE.yaml …',
     options: [['--all', 'show also the claims that agree']],
     examples: ['litrebar claims handbook.yaml'],
+    file: [
+      '- { says: 207 bar, same as: 3000 psi }',
+      '- { says: 3.94 bar, formula: pressure-at-depth, p0: 1 bar, rho: 1000 kg/m³, g: 9.81 m/s², d: 30 m }',
+    ],
   },
   list: {
     purpose: 'Look up names: formulas with their symbols, units, sources, cautions.',

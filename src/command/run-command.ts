@@ -81,7 +81,7 @@ litrebar COMMAND --help tells more. Ends with 0 done, 1 failed, 2 wrong use, 3 f
 `
 }
 
-function helpText({ purpose, usage, options, examples }: Help, { bold }: Console): string {
+function helpText({ purpose, usage, options, examples, file = [] }: Help, { bold }: Console): string {
   const width = Math.max(0, ...options.map(([option]) => option.length))
   return [
     purpose,
@@ -91,6 +91,7 @@ function helpText({ purpose, usage, options, examples }: Help, { bold }: Console
     '',
     'Examples',
     ...examples.map((example) => `  ${example}`),
+    ...(file.length === 0 ? [] : ['', 'A file', ...file.map((line) => `  ${line}`)]),
     '',
   ].join('\n')
 }
