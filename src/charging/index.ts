@@ -1,5 +1,6 @@
 export * from './bank/index.ts'
 export * from './compressor/index.ts'
+export * from './filling-line/index.ts'
 export * from './filling-temperature/index.ts'
 export * from './purity/index.ts'
 export * from './water/index.ts'

@@ -3,10 +3,13 @@ import {
   assessAnalysis,
   assessCartridge,
   assessContaminantAtDepth,
+  assessFillPanel,
   assessFilters,
   assessFrost,
+  assessIntakeOxygen,
   assessRunning,
   type ExpandedAir,
+  type FillPanel,
   type MeasuredTrace,
   type PurityRuleId,
   partialPressureLimits,
@@ -20,6 +23,7 @@ import {
   difference,
   fractionOf,
   freeGasFlowOf,
+  gauge,
   gram,
   hour,
   kelvin,
@@ -538,12 +542,92 @@ const runningCheck: readonly Decision[] = [
   ],
 ]
 
+const gaugeBar = (n: number) => gauge(n, bar)
+const fixed = (set: number, error = 5): FillPanel => ({
+  kind: 'fixed',
+  set: gaugeBar(set),
+  error: difference(error, bar),
+})
+const adjustable = (set: number, highestSetting: number): FillPanel => ({
+  kind: 'adjustable',
+  set: gaugeBar(set),
+  highestSetting: gaugeBar(highestSetting),
+  error: difference(5, bar),
+})
+const atPanel = (panel: FillPanel, supply = 300, reliefOpens?: number) =>
+  assessFillPanel({
+    panel,
+    supply: gaugeBar(supply),
+    allowed: gaugeBar(232),
+    ...(reliefOpens === undefined ? {} : { reliefOpens: gaugeBar(reliefOpens) }),
+  })
+
+const fillPanel: readonly Decision[] = [
+  ['a fixed setting with its error below what is allowed', 'within', [], () => atPanel(fixed(225))],
+  ['a fixed setting that meets it with its error', 'within', [], () => atPanel(fixed(227))],
+  ['a fixed setting that goes beyond with its error', 'beyond', ['setting-too-high'], () => atPanel(fixed(228))],
+  ['a fixed setting for another cylinder', 'beyond', ['setting-too-high'], () => atPanel(fixed(280))],
+  ['a setting too high, from a supply that ends before', 'within', ['supply-ends-it'], () => atPanel(fixed(280), 232)],
+  [
+    'the same with a supply just beyond',
+    'beyond',
+    ['setting-too-high', 'supply-ends-it'],
+    () => atPanel(fixed(280), 233),
+  ],
+  ['an open panel with a low supply', 'within', ['supply-ends-it'], () => atPanel({ kind: 'open' }, 232)],
+  [
+    'an open panel with a full bank',
+    'beyond',
+    ['supply-unregulated', 'supply-ends-it'],
+    () => atPanel({ kind: 'open' }),
+  ],
+  ['a panel that cannot be turned up too far', 'within', [], () => atPanel(adjustable(200, 227))],
+  ['a panel that can', 'undetermined', ['setting-can-be-raised'], () => atPanel(adjustable(200, 228))],
+  ['one that could, from a supply that ends before', 'within', [], () => atPanel(adjustable(200, 300), 232)],
+  ['a panel turned up too far', 'beyond', ['setting-too-high'], () => atPanel(adjustable(228, 300))],
+  [
+    'a relief valve below what is allowed does not excuse it',
+    'beyond',
+    ['setting-too-high', 'relief-below-allowed'],
+    () => atPanel(fixed(280), 300, 230),
+  ],
+  ['a relief valve above it changes nothing', 'within', ['relief-above-allowed'], () => atPanel(fixed(225), 300, 260)],
+]
+
+const intake = (oxygen: number, doubt: number, basis: 'maker' | 'memory' = 'maker') =>
+  assessIntakeOxygen(
+    { oxygen: fractionOf(oxygen), standardUncertainty: fractionOf(doubt) },
+    { highest: fractionOf(0.4), basis },
+  )
+const mean = 'mean-of-intake'
+const intakeOxygen: readonly Decision[] = [
+  ['two uncertainties below the limit', 'within', [mean], () => intake(0.3799, 0.01)],
+  ['nearer', 'undetermined', ['within-uncertainty-of-limit', mean], () => intake(0.3801, 0.01)],
+  ['on the limit, known exactly', 'within', [mean], () => intake(0.4, 0)],
+  ['above', 'beyond', ['intake-too-rich', mean], () => intake(0.4001, 0.01)],
+  ['well below a limit from memory', 'undetermined', ['limit-from-memory', mean], () => intake(0.3, 0.01, 'memory')],
+  [
+    'near a limit from memory',
+    'undetermined',
+    ['within-uncertainty-of-limit', 'limit-from-memory', mean],
+    () => intake(0.39, 0.01, 'memory'),
+  ],
+  [
+    'above a limit from memory',
+    'beyond',
+    ['intake-too-rich', 'limit-from-memory', mean],
+    () => intake(0.41, 0, 'memory'),
+  ],
+]
+
 /** Decision tables of the room, by function. */
 export const decisions: Readonly<Record<string, readonly Decision[]>> = {
   assessAnalysis: analysis,
   assessCartridge: cartridge,
   assessContaminantAtDepth: contaminant,
+  assessFillPanel: fillPanel,
   assessFilters: filters,
   assessFrost: frost,
+  assessIntakeOxygen: intakeOxygen,
   assessRunning: runningCheck,
 }

@@ -90,7 +90,15 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['hoseFlow', 'settlingAfterFill', 'fillTemperature', 'internalVolumeForCapacity', 'capillaryServesTo'],
   ],
   'integrated in steps': [
-    ...['chargeCylinder', 'fastestFill', 'fillAtConstantFlow', 'fillWaterFraction', 'freeFlowEmptying'],
+    ...[
+      'chargeCylinder',
+      'fastestFill',
+      'hotBankFill',
+      'ventedLine',
+      'fillAtConstantFlow',
+      'fillWaterFraction',
+      'freeFlowEmptying',
+    ],
     ...['intermediatePressureMotion', 'intermediatePressureRise', 'boostedDrive', 'boosterDrawDown'],
   ],
   'tabulates a function, for speed': [
