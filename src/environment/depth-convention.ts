@@ -1,5 +1,6 @@
 import { requireKeys } from '../errors/index.ts'
 import type { SourceId } from '../references/sources.ts'
+import { isUnitOf, notOfQuantity } from '../units/check-unit.ts'
 import {
   type AbsolutePressure,
   type Acceleration,
@@ -19,7 +20,7 @@ import {
   type Unit,
 } from '../units/index.ts'
 import { standardGravity } from './gravity.ts'
-import { requireBelowSurface, requireSurfacePressure } from './water-column.ts'
+import { requireBelowSurface, requireGravity, requireSurfacePressure } from './water-column.ts'
 
 /** An agreed pressure per length of depth. It stands for no water: what it shows is a pressure in the clothes of a depth. */
 export interface DepthConvention {
@@ -106,9 +107,10 @@ const depthRange: Accepted = {
  * The depth that a convention shows for an absolute pressure: the reading of a depth display, the figure of a table.
  * The depth in real water is `depthAtPressure` with its density.
  *
- * @param at - pressure, absolute, Pa, at least the surface pressure; surface pressure, absolute, Pa, 200 to 1200 hPa; the convention
+ * @param at - pressure, absolute, Pa, at least the surface pressure, up to 1200 bar; surface pressure, absolute, Pa, 200 to 1200 hPa; the convention
  * @returns shown depth, m
- * @throws LitrebarError `range` for a pressure below that at the surface, or a surface pressure out of range
+ * @throws LitrebarError `range` for a pressure below that at the surface or above 1200 bar, or a surface pressure out of range;
+ *   `unit` for a convention without its two units
  * @source en-13319, rule of conversion; us-navy-diving-manual, pressure equivalents
  * @example
  * const convention = depthConventions.depthGauge
@@ -122,7 +124,7 @@ export function indicatedDepth(at: {
   requireKeys('at', at, { pressure: true, surfacePressure: true, convention: true })
   requireSurfacePressure(at.surfacePressure)
   requireBelowSurface(at.pressure, at.surfacePressure)
-  return ((at.pressure - at.surfacePressure) / pressurePerMetre(at.convention)) as Depth
+  return ((at.pressure - at.surfacePressure) / pressurePerMetre('at.convention', at.convention)) as Depth
 }
 
 /**
@@ -145,23 +147,29 @@ export function pressureAtShownDepth(at: {
   requireKeys('at', at, { depth: true, surfacePressure: true, convention: true })
   requireWithin('depth', at.depth, depthRange)
   requireSurfacePressure(at.surfacePressure)
-  return (at.surfacePressure + pressurePerMetre(at.convention) * at.depth) as AbsolutePressure
+  return (at.surfacePressure + pressurePerMetre('at.convention', at.convention) * at.depth) as AbsolutePressure
 }
 
 /**
  * Density of the water in which a convention would show the true depth.
  *
  * @param convention - row of `depthConventions`, or your own
- * @param gravity - standard gravity unless given, m/s²
+ * @param gravity - standard gravity unless given, m/s², 9.7 to 9.9
  * @returns density, kg/m³
+ * @throws LitrebarError `range` for a gravity out of range; `unit` for a convention without its two units
  * @source litrebar-derivation, hydrostatics
  * @example
  * densityOfConvention(depthConventions.depthGauge).toFixed(3) // => '1019.716'
  */
 export function densityOfConvention(convention: DepthConvention, gravity: Acceleration = standardGravity): Density {
-  return (pressurePerMetre(convention) / gravity) as Density
+  requireGravity(gravity)
+  return (pressurePerMetre('convention', convention) / gravity) as Density
 }
 
-function pressurePerMetre({ pressure, length }: DepthConvention): number {
+function pressurePerMetre(argument: string, convention: DepthConvention): number {
+  requireKeys(argument, convention, { name: false, length: true, pressure: true, source: false, place: false })
+  const { pressure, length } = convention
+  if (!isUnitOf(length, 'length')) throw notOfQuantity(`${argument}.length`, length, 'length')
+  if (!isUnitOf(pressure, 'pressure')) throw notOfQuantity(`${argument}.pressure`, pressure, 'pressure')
   return pressure.factor / length.factor
 }

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -39,6 +40,7 @@ export function freezingPointOfWater(water: {
   readonly salinity: PracticalSalinity
   readonly pressure: AbsolutePressure
 }): Temperature {
+  requireKeys('water', water, { salinity: true, pressure: true })
   requireWithin('salinity', water.salinity, salinityRange)
   requireWithin('pressure', water.pressure, pressureRange)
   const s = water.salinity

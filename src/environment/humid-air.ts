@@ -71,6 +71,7 @@ const gasConstant = 8.314472 // of the 2002 adjustment, which the equation keeps
  */
 export function humidAirDensity(air: HumidAir, options: { readonly extrapolate?: boolean } = {}): Density {
   requireKeys('options', options, { extrapolate: false })
+  requireKeys('air', air, { pressure: true, temperature: true, relativeHumidity: true, carbonDioxide: false })
   const { pressure: p, temperature: T, relativeHumidity, carbonDioxide = fractionOf(0.0004) } = air
   requireWithin('pressure', p, pressureRange)
   requireWithin('temperature', T, options.extrapolate === true ? stretchedTemperatureRange : temperatureRange)

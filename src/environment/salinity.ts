@@ -1,3 +1,4 @@
+import { isUnitOf, notOfQuantity, requireNumber } from '../units/check-unit.ts'
 import {
   type AbsoluteSalinity,
   type Accepted,
@@ -52,6 +53,8 @@ export function practicalSalinityOf(n: PlainNumber): PracticalSalinity {
  * @source teos-10, section 2.4
  */
 export function absoluteSalinityOf(n: PlainNumber, unit: Unit<'fraction'>): AbsoluteSalinity {
+  requireNumber('absolute salinity', n)
+  if (!isUnitOf(unit, 'fraction')) throw notOfQuantity('unit', unit, 'fraction')
   const si = n * unit.factor
   requireWithin('absolute salinity', si, absoluteRange)
   return si as AbsoluteSalinity
@@ -68,6 +71,8 @@ export function absoluteSalinityOf(n: PlainNumber, unit: Unit<'fraction'>): Abso
  * @source teos-10, section 3.3
  */
 export function conservativeTemperatureOf(n: PlainNumber, unit: Unit<'temperature'>): ConservativeTemperature {
+  requireNumber('conservative temperature', n)
+  if (!isUnitOf(unit, 'temperature')) throw notOfQuantity('unit', unit, 'temperature')
   const si = n * unit.factor + (unit.offset ?? 0)
   requireWithin('conservative temperature', si, conservativeRange)
   return si as ConservativeTemperature

@@ -84,6 +84,7 @@ export function freshWaterDensity(state: Omit<SeawaterState, 'salinity'>): Densi
 
 /** Refuses a state that the equation of 1980 does not speak about. Shared by the functions of this room. */
 export function requireSeawater(state: SeawaterState): void {
+  requireKeys('state', state, { salinity: true, temperature: true, pressure: true })
   requireWithin('salinity', state.salinity, seawaterRanges.salinity)
   requireWithin('temperature', state.temperature, seawaterRanges.temperature)
   requireWithin('pressure', state.pressure, seawaterRanges.pressure)

@@ -1,3 +1,4 @@
+import { requireKeys } from '../errors/index.ts'
 import { type AbsolutePressure, type Accepted, type Angle, type Depth, degree, requireWithin } from '../units/index.ts'
 import { seawaterRanges } from './seawater-density.ts'
 import { requireBelowSurface, requireSurfacePressure } from './water-column.ts'
@@ -26,6 +27,7 @@ export function depthInStandardOcean(at: {
   readonly surfacePressure: AbsolutePressure
   readonly latitude: Angle
 }): Depth {
+  requireKeys('at', at, { pressure: true, surfacePressure: true, latitude: true })
   requireWithin('pressure', at.pressure, seawaterRanges.pressure)
   requireSurfacePressure(at.surfacePressure)
   requireBelowSurface(at.pressure, at.surfacePressure)

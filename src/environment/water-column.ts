@@ -86,13 +86,13 @@ export function pressureAtDepth(at: WaterColumn & { readonly depth: Depth }): Ab
 export function depthAtPressure(at: WaterColumn & { readonly pressure: AbsolutePressure }): Depth {
   requireKeys('at', at, { surfacePressure: true, density: true, gravity: false, pressure: true })
   const perMetre = weightPerVolume(at)
-  requireWithin('pressure', at.pressure, pressureRange)
   requireBelowSurface(at.pressure, at.surfacePressure)
   return ((at.pressure - at.surfacePressure) / perMetre) as Depth
 }
 
-/** Refuses a pressure that no depth has. Shared with the compressible column. */
+/** Refuses a pressure that no depth has. Shared with the other columns. */
 export function requireBelowSurface(pressure: AbsolutePressure, surfacePressure: AbsolutePressure): void {
+  requireWithin('pressure', pressure, pressureRange)
   if (pressure >= surfacePressure) return
   throw new LitrebarError({
     code: 'range',
@@ -107,6 +107,11 @@ function shown(pressure: AbsolutePressure): string {
   return `${String(Number((pressure / hectopascal.factor).toPrecision(12)))} hPa`
 }
 
+/** Refuses a gravity that is nowhere on earth. Shared with the conventions. */
+export function requireGravity(gravity: Acceleration): void {
+  requireWithin('gravity', gravity, gravityRange)
+}
+
 /** Refuses a surface pressure that is missing, gauge or in a wrong unit. Shared with the compressible column. */
 export function requireSurfacePressure(surfacePressure: AbsolutePressure): void {
   requireWithin('surfacePressure', surfacePressure, surfacePressureRange)
@@ -115,7 +120,7 @@ export function requireSurfacePressure(surfacePressure: AbsolutePressure): void 
 function weightPerVolume({ surfacePressure, density, gravity = standardGravity }: WaterColumn): number {
   requireSurfacePressure(surfacePressure)
   requireWithin('density', density, densityRange)
-  requireWithin('gravity', gravity, gravityRange)
+  requireGravity(gravity)
   return density * gravity
 }
 
@@ -139,6 +144,7 @@ export function pressureAtDepthInto(
   to?: number,
 ): void {
   const end = requireRows([columns, ['depthMetre']], [out, ['pressurePascal', 'code']], from, to)
+  requireKeys('options', options, { surfacePressure: true, density: true, gravity: false })
   const perMetre = weightPerVolume(options)
   const { surfacePressure } = options
   const { depthMetre } = columns

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { requireWord } from '../errors/index.ts'
 import { registerRowSchema, stampSchema } from './cylinder.ts'
 import { ascentSchema, breathedDiveSchema, diveProfileSchema, measuredUseSchema, supplySchema } from './dive.ts'
 import { cylinderContentsSchema, mixtureSchema } from './gas.ts'
@@ -35,6 +36,7 @@ export type InputName = keyof typeof inputSchemas
  * jsonSchemaOf('waterColumn')['$schema'] // => 'https://json-schema.org/draft/2020-12/schema'
  */
 export function jsonSchemaOf(name: InputName): Record<string, unknown> {
+  requireWord('name', name, Object.keys(inputSchemas) as InputName[])
   const { $schema, ...schema } = z.toJSONSchema(inputSchemas[name], { target: 'draft-2020-12', io: 'input' })
   return { $schema, $id: `urn:litrebar:input:${name}`, title: name, ...schema }
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { isLitrebarError } from '../errors/index.ts'
+import { isLitrebarError, requireKeys, requireWord } from '../errors/index.ts'
 import {
   allUnits,
   type Dimension,
@@ -9,6 +9,7 @@ import {
   parseQuantity,
   type SlipRole,
 } from '../units/index.ts'
+import { requireKind } from '../units/parse.ts'
 
 /** A quantity as people and files state it: text such as `"232 bar"`, or a number with the symbol of its unit. */
 export type QuantityInput = string | { readonly value: number; readonly unit: string }
@@ -28,6 +29,10 @@ export function quantitySchema<Kind extends ParsedKind>(
   kind: Kind,
   options: { readonly role?: SlipRole; readonly allowUnusual?: boolean } = {},
 ): z.ZodMiniType<ParsedKinds[Kind], QuantityInput> {
+  requireKind('kind', kind)
+  requireKeys('options', options, { role: false, allowUnusual: false })
+  if (options.role !== undefined) likelySlips(options.role, 0) // refuses a role that there is not
+  if (options.allowUnusual !== undefined) requireWord('options.allowUnusual', options.allowUnusual, [true, false])
   const example = examples[kind]?.[0]
   const stated = z
     .union([z.string(), z.strictObject({ value: z.number(), unit: z.string() })], {

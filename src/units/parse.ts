@@ -118,6 +118,7 @@ export function parseQuantity<Kind extends ParsedKind>(
   requireText('text', text, textHint)
   const { decimal } = options
   if (decimal !== undefined) requireWord('options.decimal', decimal, ['point', 'comma'])
+  requireKind('kind', kind)
   const reading = Object.hasOwn(readings, kind) ? readings[kind as OwnKind] : measured(kind as MeasuredDimension)
   const { number, end } = readNumber(text, decimal)
   const unit = readUnit(text, end, reading)
@@ -136,12 +137,11 @@ export function parseQuantity<Kind extends ParsedKind>(
  */
 export function parseUnit<D extends Dimension>(text: string, dimension: D): Unit<D> {
   requireText('text', text, textHint)
-  requireDimension('dimension', dimension)
+  if (!unitsBySpelling.has(dimension)) requireWord('dimension', dimension, [...unitsBySpelling.keys()])
   return readUnit(text, 0, { dimension, datum: 'none', make: (n) => n }) as Unit<D>
 }
 
 function measured(dimension: MeasuredDimension): Reading {
-  requireDimension('kind', dimension)
   return { dimension, make: (n, unit) => measure(n, unit as Unit<MeasuredDimension>) }
 }
 
@@ -338,9 +338,11 @@ function unitWithMark(spelling: string, dimension: Dimension, datum: Reading['da
 
 const textHint = 'Pass a text such as "232 bar", or build the quantity from a number and its unit: gauge(232, bar).'
 
-function requireDimension(argument: string, dimension: unknown): void {
-  if (!unitsBySpelling.has(dimension as Dimension))
-    requireWord(argument, dimension, [...Object.keys(readings), ...unitsBySpelling.keys()])
+/** Refuses what no text can be read as. */
+export function requireKind(argument: string, kind: unknown): void {
+  if (typeof kind === 'string' && Object.hasOwn(readings, kind)) return
+  if (!unitsBySpelling.has(kind as Dimension))
+    requireWord(argument, kind, [...Object.keys(readings), ...unitsBySpelling.keys()])
 }
 
 function unitSpelled(spelling: string, dimension: Dimension): Unit | undefined {

@@ -61,7 +61,7 @@ test('the surface pressure is asked for, never assumed', () => {
   const depth = depthOf(10, metre)
   // @ts-expect-error the surface pressure is missing
   expect(() => pressureAtDepth({ depth, density })).toThrow(
-    expect.objectContaining({ code: 'input', argument: 'surfacePressure' }),
+    expect.objectContaining({ code: 'input', argument: 'at.surfacePressure' }),
   )
   expect(pressureAtDepth({ depth, density, surfacePressure })).toBeGreaterThan(surfacePressure)
 })

@@ -1,4 +1,4 @@
-import { isLitrebarError, LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
+import { isLitrebarError, LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarDensity, pressureAtDensity } from '../../gas-law/index.ts'
 import { type Box, gridOf, interpolated, requireBox, type Table, tableWithin } from '../../gas-law/state/state-table.ts'
 import { type Accepted, type MolarDensity, one, requireWithin, type Temperature } from '../../units/index.ts'
@@ -52,14 +52,8 @@ export function compileCaloric(mixture: Mixture, options: Box & { readonly toler
   requireKeys('options', options, { temperature: true, pressure: true, tolerance: true })
   const { temperature, pressure, tolerance } = options
   requireWithin('options.tolerance', tolerance, toleranceRange)
-  requireList('options.temperature', temperature, 2, 'Give the lowest and the highest.')
-  requireList('options.pressure', pressure, 2, 'Give the lowest and the highest.')
-  for (const k of [0, 1] as const) {
-    requireWithin(`options.temperature[${k}]`, temperature[k], temperatureRange)
-    requireWithin(`options.pressure[${k}]`, pressure[k], pressureRange)
-  }
-  requireBox('options.temperature', temperature)
-  requireBox('options.pressure', pressure)
+  requireBox('options.temperature', temperature, temperatureRange)
+  requireBox('options.pressure', pressure, pressureRange)
   const density = [
     molarDensity(mixture, pressure[0], temperature[1]),
     molarDensity(mixture, pressure[1], temperature[0]),

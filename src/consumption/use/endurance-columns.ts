@@ -7,7 +7,7 @@ import {
   molarDensity,
 } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
-import { requireCompiled } from '../../gas-law/state/compiled-mixture.ts'
+import { requireTable } from '../../gas-law/state/state-table.ts'
 import type { AbsolutePressure, Temperature } from '../../units/index.ts'
 
 /** The gas of a column of endurances: a mixture for the full equation, a compiled one for speed, or the ideal law. */
@@ -119,7 +119,7 @@ function densityBy(options: EnduranceColumnGas): (pressure: number, temperature:
   requireKeys('options', options, { mixture: false, compiled: false, gas: false })
   const { mixture, compiled, gas } = options
   if (compiled !== undefined) {
-    requireCompiled('options.compiled', compiled)
+    requireTable('options.compiled', compiled, 'compileMixture')
     return (p, t) => compiledMolarDensity(compiled, p as AbsolutePressure, t as Temperature)
   }
   if (mixture !== undefined) {

@@ -52,6 +52,7 @@ export function freeGasInto(
   const { internalVolumeCubicMetre, pressurePascal, temperatureKelvin } = columns
   const { reference } = options
   const gas = modelOf(options)
+  const columnGas = options.compiled === undefined ? { mixture: options.mixture } : { compiled: options.compiled }
   const mixture = options.compiled === undefined ? options.mixture : options.compiled.mixture
   const { internalVolume, pressure, temperature } = acceptedContents
   const largest = internalVolume.atMost * internalVolume.unit.factor
@@ -59,7 +60,7 @@ export function freeGasInto(
   const coldest = temperature.atLeast + 273.15
   const warmest = temperature.atMost + 273.15
   const perVolume = 1 / amountPerFreeGas({ reference, mixture, gas })
-  if (gas === 'real') molarDensityInto({ molarDensityMolePerCubicMetre: result, code }, columns, options, from, end)
+  if (gas === 'real') molarDensityInto({ molarDensityMolePerCubicMetre: result, code }, columns, columnGas, from, end)
   for (let row = from; row < end; row++) {
     const volume = internalVolumeCubicMetre[row] as number
     const p = pressurePascal[row] as number

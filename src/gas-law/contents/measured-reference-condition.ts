@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireText } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, Temperature } from '../../units/quantity.ts'
@@ -71,6 +71,7 @@ function atState<Kind extends string, Name extends string>(
   { name, pressure, temperature }: MeasuredState<Name>,
   moisture: 'dry' | 'saturated',
 ): ReferenceCondition<`${Kind} ${Name}`> {
+  requireText('name', name, 'Name the state, such as "at 30 m".')
   requireWithin('temperature', temperature, temperatureRange)
   const waterVapourPressure = moisture === 'dry' ? (0 as AbsolutePressure) : saturationPressure(temperature)
   requireWithin('pressure', pressure, { ...pressureRange, above: waterVapourPressure / bar.factor })

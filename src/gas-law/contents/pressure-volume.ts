@@ -5,7 +5,12 @@ import type { InternalVolume, PressureDifference, PressureVolume, Quantity } fro
 import { litre } from '../../units/volume.ts'
 
 const pressureRange: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give the pressure, or the drop of it.' }
-const volumeRange: Accepted = { above: 0, atMost: 100_000, unit: litre, hint: 'Give the volume inside the vessel.' }
+const volumeRange: Accepted = {
+  atLeast: 0.001,
+  atMost: 100_000,
+  unit: litre,
+  hint: 'Give the volume inside the vessel.',
+}
 const productRange: Accepted = { atLeast: 0, atMost: 7e7, unit: barLitre, hint: 'Give pressure times internal volume.' }
 
 /**

@@ -1,7 +1,7 @@
 import { one } from '../../units/fraction.ts'
 import { gramPerMole } from '../../units/molar.ts'
 import type { Fraction, MolarMass } from '../../units/quantity.ts'
-import { hint, type Law, type OneOmitted, solveForOmitted } from './law.ts'
+import { type Law, type OneOmitted, solveForOmitted } from './law.ts'
 
 /** Two gases that leave through the same small hole, at one pressure and temperature. */
 export interface GrahamQuantities {
@@ -12,9 +12,9 @@ export interface GrahamQuantities {
 }
 
 const law: Law<GrahamQuantities> = {
-  rateRatio: { above: 0, atMost: 1000, unit: one, hint, exponent: 2 },
-  firstMolarMass: { above: 0, atMost: 1e6, unit: gramPerMole, hint, exponent: 1 },
-  secondMolarMass: { above: 0, atMost: 1e6, unit: gramPerMole, hint, exponent: -1 },
+  rateRatio: [2, { above: 0, atMost: 1000, unit: one, hint: 'Check the unit.' }],
+  firstMolarMass: [1, { above: 0, atMost: 1e6, unit: gramPerMole, hint: 'Check the unit.' }],
+  secondMolarMass: [-1, { above: 0, atMost: 1e6, unit: gramPerMole, hint: 'Check the unit.' }],
 }
 
 /**

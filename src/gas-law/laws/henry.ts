@@ -1,6 +1,6 @@
 import { molePerLitre } from '../../units/molar.ts'
 import type { AbsolutePressure, MolarDensity } from '../../units/quantity.ts'
-import { finalPressure, hint, initialPressure, type Law, type OneOmitted, solveForOmitted } from './law.ts'
+import { finalPressure, initialPressure, type Law, type OneOmitted, solveForOmitted } from './law.ts'
 
 /** One gas dissolved in one liquid at one temperature, at two partial pressures. */
 export interface HenryStates {
@@ -12,9 +12,9 @@ export interface HenryStates {
 
 const law: Law<HenryStates> = {
   initialPartialPressure: initialPressure,
-  initialConcentration: { above: 0, atMost: 1000, unit: molePerLitre, hint, exponent: -1 },
+  initialConcentration: [-1, { above: 0, atMost: 1000, unit: molePerLitre, hint: 'Check the unit.' }],
   finalPartialPressure: finalPressure,
-  finalConcentration: { above: 0, atMost: 1000, unit: molePerLitre, hint, exponent: 1 },
+  finalConcentration: [1, { above: 0, atMost: 1000, unit: molePerLitre, hint: 'Check the unit.' }],
 }
 
 /**

@@ -2,7 +2,7 @@ import { kilogramPerCubicMetre } from '../../units/density.ts'
 import { gramPerMole } from '../../units/molar.ts'
 import type { AbsolutePressure, Density, MolarMass, Temperature } from '../../units/quantity.ts'
 import { molarGasConstant } from './ideal-gas-law.ts'
-import { hint, initialPressure, initialTemperature, type Law, type OneOmitted, solveForOmitted } from './law.ts'
+import { initialPressure, initialTemperature, type Law, type OneOmitted, solveForOmitted } from './law.ts'
 
 /** The density of an ideal gas, and what makes it. */
 export interface IdealGasDensity {
@@ -15,8 +15,8 @@ export interface IdealGasDensity {
 const law: Law<IdealGasDensity> = {
   pressure: initialPressure,
   temperature: initialTemperature,
-  molarMass: { above: 0, atMost: 1e6, unit: gramPerMole, hint, exponent: 1 },
-  density: { above: 0, atMost: 1e5, unit: kilogramPerCubicMetre, hint, exponent: -1 },
+  molarMass: [1, { above: 0, atMost: 1e6, unit: gramPerMole, hint: 'Check the unit.' }],
+  density: [-1, { above: 0, atMost: 1e5, unit: kilogramPerCubicMetre, hint: 'Check the unit.' }],
 }
 
 /**

@@ -3,7 +3,6 @@ import { mole } from '../../units/amount.ts'
 import type { AbsolutePressure, Amount, GasVolume, PlainNumber, Temperature } from '../../units/quantity.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import {
-  hint,
   initialPressure,
   initialTemperature,
   initialVolume,
@@ -23,7 +22,7 @@ export interface IdealGasState {
 const law: Law<IdealGasState> = {
   pressure: initialPressure,
   volume: initialVolume,
-  amount: { above: 0, atMost: 1e9, unit: mole, hint, exponent: -1 },
+  amount: [-1, { above: 0, atMost: 1e9, unit: mole, hint: 'Check the unit.' }],
   temperature: initialTemperature,
 }
 

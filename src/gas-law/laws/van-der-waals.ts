@@ -1,5 +1,6 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
+import { one } from '../../units/fraction.ts'
 import { molePerLitre } from '../../units/molar.ts'
 import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
@@ -112,6 +113,12 @@ function rising(from: number, to: number, f: (x: number) => number): number {
   })
 }
 
+const aRange: Accepted = { atLeast: 0, atMost: 1000, unit: one, hint: 'Give a in L²·atm/mol², as books print it.' }
+const bRange: Accepted = { atLeast: 0.001, atMost: 10, unit: one, hint: 'Give b in L/mol, as books print it.' }
+
 function inSi(constants: VanDerWaalsConstants): { readonly a: number; readonly b: number } {
+  requireKeys('constants', constants, { a: true, b: true, source: false, place: false })
+  requireWithin('constants.a', constants.a, aRange)
+  requireWithin('constants.b', constants.b, bRange)
   return { a: constants.a * 0.101325, b: constants.b * 1e-3 } // L²·atm and L to Pa·m⁶ and m³
 }

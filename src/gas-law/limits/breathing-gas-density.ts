@@ -1,6 +1,7 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireText, requireWord } from '../../errors/index.ts'
 import { verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
+import { isUnitOf, notOfQuantity } from '../../units/check-unit.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -9,6 +10,7 @@ import {
   type Density,
   gramPerLitre,
   type MolarDensity,
+  one,
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
@@ -68,6 +70,7 @@ export function assessGasDensity(
   requireKeys('gas', gas, { mixture: true, pressure: true, temperature: true })
   requireKeys('options', options, { limit: true, gas: false })
   const { limit } = options
+  requireLimit(limit)
   const value = breathedDensity(gas, modelOf(options))
   const most = (limit.atMost.value * limit.atMost.unit.factor) as Density
   const within = value <= most
@@ -130,6 +133,30 @@ export function pressureAtGasDensity(
   const molarDensity = (density / molarMass(mixture)) as MolarDensity
   if (model === 'ideal') return (molarDensity * gerg2008GasConstant * temperature) as AbsolutePressure
   return pressureAtDensity(mixture, { molarDensity, temperature })
+}
+
+function requireLimit(limit: GasDensityLimit): void {
+  requireKeys('options.limit', limit, {
+    name: true,
+    atMost: true,
+    condition: true,
+    source: true,
+    place: true,
+    evidence: true,
+  })
+  const { atMost } = limit
+  requireKeys('options.limit.atMost', atMost, { value: true, unit: true })
+  requireText('options.limit.name', limit.name)
+  requireText('options.limit.condition', limit.condition)
+  requireText('options.limit.source', limit.source)
+  requireWord('options.limit.evidence', limit.evidence, ['primary', 'secondary', 'memory'])
+  if (!isUnitOf(atMost.unit, 'density')) throw notOfQuantity('options.limit.atMost.unit', atMost.unit, 'density')
+  requireWithin('options.limit.atMost.value', atMost.value, {
+    above: 0,
+    atMost: 1e6,
+    unit: one,
+    hint: 'State the printed number.',
+  })
 }
 
 function breathedDensity({ mixture, pressure, temperature }: BreathedGas, model: GasModel): Density {

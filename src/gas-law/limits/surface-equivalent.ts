@@ -11,7 +11,12 @@ const pressureRange: Accepted = {
   unit: bar,
   hint: 'Give the absolute pressure around the diver.',
 }
-const surfaceRange: Accepted = { above: 0, atMost: 1.2, unit: bar, hint: 'Give the absolute pressure at the surface.' }
+const surfaceRange: Accepted = {
+  atLeast: 0.2,
+  atMost: 1.2,
+  unit: bar,
+  hint: 'Give the absolute pressure at the surface.',
+}
 
 /**
  * Surface equivalent of a contaminant: the fraction that would act at the surface as this one does at depth, by the same partial

@@ -1,4 +1,4 @@
-import { LitrebarError, nearestOf } from '../../errors/index.ts'
+import { LitrebarError, nearestOf, requireText } from '../../errors/index.ts'
 import { type Gas, gases } from './gas.ts'
 import { dryAir, heliox, type Mixture, nitrox, pureGas, trimix } from './mixture.ts'
 
@@ -21,7 +21,7 @@ const names: Readonly<Record<string, Gas>> = { o2: 'oxygen', n2: 'nitrogen', he:
  * mixtureFromText('EAN32').oxygen // => 0.32
  */
 export function mixtureFromText(text: string): Mixture {
-  if (typeof text !== 'string') throw refused(text, 'Write air, nitrox 32 or 18/45.')
+  requireText('text', text, 'Write air, nitrox 32 or 18/45.')
   const word = text.trim().toLowerCase()
   if (word === 'air' || word === 'dry air') return dryAir
   const gas = Object.hasOwn(names, word) ? names[word] : gases.find((name) => name.toLowerCase() === word)
@@ -58,11 +58,11 @@ function numberOf(digits: string | undefined): number {
   return Number((digits ?? '').replace(',', '.'))
 }
 
-function refused(text: unknown, hint: string): LitrebarError {
+function refused(text: string, hint: string): LitrebarError {
   return new LitrebarError({
     code: 'mixture',
     argument: 'text',
-    value: JSON.stringify(typeof text === 'string' ? text.slice(0, 60) : typeof text),
+    value: JSON.stringify(text.slice(0, 60)),
     expected: 'a mixture as people write it',
     hint,
   })

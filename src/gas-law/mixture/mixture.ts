@@ -103,7 +103,7 @@ const sameTolerance = 1e-12
 function sumOf(fractions: MoleFractions): number {
   let sum = 0
   for (const name of gases) {
-    const x: unknown = fractions[name] ?? 0
+    const { [name]: x = 0 }: { readonly [Name in Gas]?: unknown } = fractions
     if (!(typeof x === 'number' && x >= 0 && x < Infinity)) {
       throw refusal(`fractions.${name}`, shown(x), 'at least 0 and at most 1', percentHint)
     }

@@ -1,9 +1,9 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
 import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, MoleFraction } from '../../units/quantity.ts'
-import { type Gas, gases } from './gas.ts'
+import { type Gas, gases, molarMasses } from './gas.ts'
 import { type Mixture, mixture, requireMixture } from './mixture.ts'
 
 /** Partial pressure of each gas. A gas left out is absent. */
@@ -59,23 +59,15 @@ export function partialPressures(
  *
  * @param pressures - partial pressure of each gas present, absolute, Pa, 0 to 10 000 bar each
  * @returns pressure of the mixture, absolute, Pa
- * @throws LitrebarError `range`, naming the gas, if a pressure is not finite or out of range; `mixture` for an unknown gas
+ * @throws LitrebarError `range`, naming the gas, if a pressure is not finite or out of range; `input` for an unknown gas
  * @source openstax-chemistry-2e, section 9.3
  * @example
  * inUnit(totalPressure({ oxygen: absolute(0.21, bar), nitrogen: absolute(0.79, bar) }), bar) // => 1
  */
 export function totalPressure(pressures: PartialPressures): AbsolutePressure {
+  requireKeys('pressures', pressures, molarMasses)
   let sum = 0
   for (const [gas, pressure] of Object.entries(pressures) as [Gas, AbsolutePressure][]) {
-    if (!gases.includes(gas)) {
-      throw new LitrebarError({
-        code: 'mixture',
-        argument: `pressures.${gas}`,
-        value: 'present',
-        expected: `one of ${gases.join(', ')}`,
-        hint: 'Leave trace gases out.',
-      })
-    }
     requireWithin(`pressures.${gas}`, pressure, partial)
     sum += pressure
   }

@@ -1,6 +1,9 @@
+import { requireKeys } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
+  bar,
+  celsius,
   type Density,
   type Fraction,
   gramPerCubicMetre,
@@ -29,6 +32,22 @@ const concentrationRange: Accepted = {
   atMost: 800,
   unit: gramPerCubicMetre,
   hint: 'Give the mass of water in a cubic metre of free gas: measure(50, milligramPerCubicMetre).',
+}
+const pressureRange: Accepted = {
+  above: 0,
+  atMost: 100,
+  unit: bar,
+  hint: 'Name a reference condition, such as isoStandard.',
+}
+const temperatureRange: Accepted = { atLeast: -40, atMost: 60, unit: celsius, hint: 'Check the temperature scale.' }
+const referenceKeys = {
+  name: false,
+  pressure: true,
+  temperature: true,
+  moisture: false,
+  waterVapourPressure: false,
+  source: false,
+  place: false,
 }
 const ratioRange: Accepted = { atLeast: 0, atMost: 100, unit: one, hint: 'Give kg of water per kg of dry air.' }
 
@@ -73,7 +92,11 @@ export function waterFractionFromConcentration(
 }
 
 /** Density that water vapour alone would have at the reference condition as an ideal gas, kg/m³. */
-function vapourDensity({ pressure, temperature }: ConcentrationReference): number {
+function vapourDensity(reference: ConcentrationReference): number {
+  requireKeys('reference', reference, referenceKeys)
+  const { pressure, temperature } = reference
+  requireWithin('reference.pressure', pressure, pressureRange)
+  requireWithin('reference.temperature', temperature, temperatureRange)
   return (pressure * waterMolarMass) / (molarGasConstant * temperature)
 }
 

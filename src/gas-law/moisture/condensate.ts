@@ -63,6 +63,7 @@ export function condensate(air: {
   const { intake, delivered, intakeVolume } = air
   requireWithin('intakeVolume', intakeVolume, volumeRange)
   const takenIn = waterFractionFromHumidity(intake)
+  requireKeys('air.delivered', delivered, { pressure: true, temperature: true })
   requireEnhancementState(delivered)
   const { fraction: held, over } = saturatedFraction(delivered.temperature, delivered.pressure)
   const amount = intakeVolume * molarDensity(dryAir, intake.pressure, intake.temperature)

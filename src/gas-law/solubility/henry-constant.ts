@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { requireWord } from '../../errors/index.ts'
 import type { SourceId } from '../../references/sources.ts'
 import { type Accepted, kelvin, type Quantity, requireWithin, type Temperature } from '../../units/index.ts'
 import { overWater } from '../water/saturation.ts'
@@ -73,15 +73,7 @@ export type DissolvedGas =
  * inUnit(henryConstant('nitrogen', temperatureOf(25, celsius)), gigapascal).toFixed(4) // => '8.5600'
  */
 export function henryConstant(gas: DissolvedGas, temperature: Temperature): HenryConstant {
-  if (!Object.hasOwn(henryCoefficients.gases, gas)) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'gas',
-      value: gas,
-      expected: `one of ${Object.keys(henryCoefficients.gases).join(', ')}`,
-      hint: 'Name a gas of the table.',
-    })
-  }
+  requireWord('gas', gas, Object.keys(henryCoefficients.gases) as DissolvedGas[])
   const { from, to } = henryCoefficients.gases[gas]
   const range: Accepted = {
     atLeast: from,

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -56,7 +56,7 @@ export interface DissolvingWater {
  */
 export function bunsenCoefficient(gas: SeaDissolvedGas, water: DissolvingWater): Fraction {
   requireKeys('water', water, { temperature: true, salinity: true })
-  requireGas(gas, bunsenTable)
+  requireWord('gas', gas, Object.keys(bunsenTable) as SeaDissolvedGas[])
   requireWater(water)
   const { a, b, factor } = bunsenTable[gas]
   const t = water.temperature / 100
@@ -105,7 +105,7 @@ const molarVolume = 0.022_413_97
  */
 export function airSaturation(gas: 'oxygen' | 'nitrogen' | 'argon', water: DissolvingWater): Fraction {
   requireKeys('water', water, { temperature: true, salinity: true })
-  requireGas(gas, airSaturationTable)
+  requireWord('gas', gas, Object.keys(airSaturationTable) as (typeof gas)[])
   requireWater(water)
   const { a, b } = airSaturationTable[gas]
   const t = water.temperature / 100
@@ -120,15 +120,4 @@ function saltOf([b1, b2, b3]: readonly [number, number, number], t: number): num
 function requireWater({ temperature, salinity }: DissolvingWater): void {
   requireWithin('temperature', temperature, temperatureRange)
   requireWithin('salinity', salinity, salinityRange)
-}
-
-function requireGas(gas: string, table: object): void {
-  if (Object.hasOwn(table, gas)) return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'gas',
-    value: gas,
-    expected: `one of ${Object.keys(table).join(', ')}`,
-    hint: 'Other gases in fresh water: henryConstant().',
-  })
 }

@@ -1,15 +1,25 @@
-import { LitrebarError, requireKeys, rowCodes, shown } from '../../errors/index.ts'
-import { requireWithin } from '../../units/accepted.ts'
+import { LitrebarError, requireKeys, rowCodes } from '../../errors/index.ts'
+import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
+import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, Fraction, MolarDensity, Temperature } from '../../units/quantity.ts'
 import { reducedDensityAt } from '../equation/density-solve.ts'
 import { equationFor } from '../equation/gas-equation.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import type { Equation } from '../equation/gerg2008.ts'
 import { isGas } from '../equation/single-phase.ts'
-import { faultOfState, requireStateRange } from '../equation/state-range.ts'
+import { faultOfState, requireStateRange, stateTemperature } from '../equation/state-range.ts'
 import type { Mixture } from '../mixture/mixture.ts'
-import { type Box, gridOf, interpolated, requireBox, type Table, type Tabulable, tableWithin } from './state-table.ts'
+import {
+  type Box,
+  gridOf,
+  interpolated,
+  requireBox,
+  requireTable,
+  type Table,
+  type Tabulable,
+  tableWithin,
+} from './state-table.ts'
 
 /** What a compiled mixture is asked for. */
 export interface CompileOptions extends Box {
@@ -50,13 +60,14 @@ export function compileMixture(mixture: Mixture, options: CompileOptions): Compi
   requireKeys('options', options, { tolerance: true, temperature: true, pressure: true })
   const { tolerance } = options
   requireWithin('options.tolerance', tolerance, { atLeast: 1e-12, atMost: 0.01, unit: one, hint: '5e-9 is usual.' })
-  requireBox('options.temperature', options.temperature)
-  requireBox('options.pressure', options.pressure)
-  requireStateRange(options.pressure[0], options.temperature[0])
-  requireStateRange(options.pressure[1], options.temperature[1])
+  requireBox('options.temperature', options.temperature, stateTemperature)
+  requireBox('options.pressure', options.pressure, boxPressure)
   const equation = equationFor(mixture)
   return { mixture, ...options, ...tableWithin(densityPerPressure(equation), options) }
 }
+
+// densities of less are lost to rounding
+const boxPressure: Accepted = { atLeast: 1e-5, atMost: 700, unit: bar, hint: 'Begin the box at 1 Pa or above.' }
 
 // ρ/p is smooth down to no pressure at all
 function densityPerPressure(equation: Equation): Tabulable {
@@ -118,29 +129,17 @@ export function compiledCompressibilityFactor(
   pressure: AbsolutePressure,
   temperature: Temperature,
 ): Fraction {
-  return (pressure / (gerg2008GasConstant * temperature * inBox(compiled, pressure, temperature))) as Fraction
-}
-
-/** Refuses what did not come from `compileMixture`. */
-export function requireCompiled(argument: string, compiled: CompiledMixture): void {
-  const { cells, coefficients, pressure, temperature } = Object(compiled) as Partial<CompiledMixture>
-  const isTable = coefficients instanceof Float64Array && Number.isInteger(cells)
-  if (isTable && Array.isArray(pressure) && Array.isArray(temperature)) return
-  throw new LitrebarError({
-    code: 'input',
-    argument,
-    value: shown(compiled),
-    expected: 'a mixture from compileMixture()',
-    hint: 'Compile the mixture and pass on what you get.',
-  })
+  const density = inBox(compiled, pressure, temperature)
+  return (pressure / (gerg2008GasConstant * temperature * density)) as Fraction
 }
 
 function inBox(compiled: CompiledMixture, pressure: number, temperature: number): number {
-  requireCompiled('compiled', compiled)
+  requireTable('compiled', compiled, 'compileMixture')
   const { cells, coefficients } = compiled
   const [coldest, hottest] = compiled.temperature
   const [lowest, highest] = compiled.pressure
-  if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
+  const isState = typeof pressure === 'number' && typeof temperature === 'number'
+  if (isState && pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
     const { rows, inverseLow, inverseStep, pressureStep } = gridOf(compiled, cells)
     const x = (1 / temperature - inverseLow) / inverseStep
     const density = pressure * interpolated(coefficients, rows, cells, x, (pressure - lowest) / pressureStep)

@@ -1,7 +1,8 @@
 import { requireWord } from '../../errors/index.ts'
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
-import type { Mixture } from '../mixture/mixture.ts'
+import { requireStateRange } from '../equation/state-range.ts'
+import { type Mixture, requireMixture } from '../mixture/mixture.ts'
 import { molarDensity } from './molar-density.ts'
 
 /** How gas is reckoned: by the equation of state, or by the ideal law to show the difference. */
@@ -43,5 +44,7 @@ export function molarDensityBy(
 ): MolarDensity {
   if (model === 'real') return molarDensity(mixture, pressure, temperature)
   requireWord('model', model, ['real', 'ideal'])
+  requireMixture('mixture', mixture)
+  requireStateRange(pressure, temperature)
   return (pressure / (gerg2008GasConstant * temperature)) as MolarDensity
 }

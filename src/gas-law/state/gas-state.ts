@@ -91,6 +91,7 @@ export function gasState(
   options: { readonly extrapolate?: boolean } = {},
 ): GasState {
   requireKeys('options', options, { extrapolate: false })
+  requireKeys('at', at, { pressure: true, temperature: true })
   const { pressure, temperature } = at
   if (options.extrapolate === true) requireExtrapolatedRange(pressure, temperature)
   else requireStateRange(pressure, temperature)

@@ -42,6 +42,7 @@ export function temperatureAtDensity(
   mixture: Mixture,
   at: { readonly molarDensity: MolarDensity; readonly pressure: AbsolutePressure },
 ): Temperature {
+  requireKeys('at', at, { molarDensity: true, pressure: true })
   const { molarDensity, pressure } = at
   requireWithin('at.molarDensity', molarDensity, density)
   requireValid('at.pressure', pressure, statePressure)
@@ -74,6 +75,7 @@ export function temperatureAtEnthalpy(
   mixture: Mixture,
   at: { readonly molarEnthalpy: MolarEnergy; readonly pressure: AbsolutePressure },
 ): Temperature {
+  requireKeys('at', at, { molarEnthalpy: true, pressure: true })
   requireWithin('at.molarEnthalpy', at.molarEnthalpy, energy)
   return temperatureOnIsobar(mixture, at.pressure, (state) => ({
     excess: (state[7] as number) - at.molarEnthalpy,
@@ -103,6 +105,7 @@ export function temperatureAtEntropy(
   options: { readonly extrapolate?: boolean } = {},
 ): Temperature {
   requireKeys('options', options, { extrapolate: false })
+  requireKeys('at', at, { molarEntropy: true, pressure: true })
   requireWithin('at.molarEntropy', at.molarEntropy, entropy)
   const judge = (state: Float64Array, trial: number): Excess => ({
     excess: (state[8] as number) - at.molarEntropy,
@@ -129,6 +132,7 @@ export function temperatureAtInternalEnergy(
   mixture: Mixture,
   at: { readonly molarInternalEnergy: MolarEnergy; readonly molarDensity: MolarDensity },
 ): Temperature {
+  requireKeys('at', at, { molarInternalEnergy: true, molarDensity: true })
   const { molarDensity, molarInternalEnergy } = at
   requireWithin('at.molarInternalEnergy', molarInternalEnergy, energy)
   requireWithin('at.molarDensity', molarDensity, density)

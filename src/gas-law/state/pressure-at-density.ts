@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { molePerCubicMetre } from '../../units/molar.ts'
 import type { AbsolutePressure, MolarDensity, Temperature } from '../../units/quantity.ts'
@@ -29,6 +29,7 @@ export function pressureAtDensity(
   mixture: Mixture,
   at: { readonly molarDensity: MolarDensity; readonly temperature: Temperature },
 ): AbsolutePressure {
+  requireKeys('at', at, { molarDensity: true, temperature: true })
   const { molarDensity, temperature } = at
   requireWithin('at.molarDensity', molarDensity, accepted)
   requireValid('at.temperature', temperature, stateTemperature)

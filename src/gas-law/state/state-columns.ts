@@ -1,11 +1,12 @@
-import { LitrebarError, requireRows, rowCodes } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
 import { reducedDensityAt } from '../equation/density-solve.ts'
 import { equationFor } from '../equation/gas-equation.ts'
 import { gerg2008GasConstant } from '../equation/gerg2008.parameters.ts'
 import { isGas } from '../equation/single-phase.ts'
 import { faultOfState, isStateInRange } from '../equation/state-range.ts'
 import { type Mixture, requireMixture } from '../mixture/mixture.ts'
-import { type CompiledMixture, interpolateInto, requireCompiled } from './compiled-mixture.ts'
+import { type CompiledMixture, interpolateInto } from './compiled-mixture.ts'
+import { requireTable } from './state-table.ts'
 
 /** States by row. */
 export interface StateColumns {
@@ -44,6 +45,7 @@ export function molarDensityInto(
   from = 0,
   to?: number,
 ): void {
+  requireKeys('options', options, gasKeys)
   requireColumnGas(options)
   const end = requireRows([columns, stateNames], [out, ['molarDensityMolePerCubicMetre', 'code']], from, to)
   if (options.compiled !== undefined) interpolateInto(out, options.compiled, columns, from, end)
@@ -74,6 +76,7 @@ export function compressibilityFactorInto(
   from = 0,
   to?: number,
 ): void {
+  requireKeys('options', options, gasKeys)
   const end = requireRows([columns, stateNames], [out, ['compressibilityFactor', 'code']], from, to)
   const { pressurePascal, temperatureKelvin } = columns
   const { compressibilityFactor: z, code } = out
@@ -84,6 +87,7 @@ export function compressibilityFactorInto(
   }
 }
 
+const gasKeys = { mixture: false, compiled: false }
 const stateNames = ['pressurePascal', 'temperatureKelvin']
 
 /** Refuses the gas of a column unless it is one mixture or one compiled mixture. */
@@ -99,7 +103,7 @@ export function requireColumnGas(options: ColumnGas): void {
     })
   }
   if (compiled === undefined) requireMixture('options.mixture', mixture)
-  else requireCompiled('options.compiled', compiled)
+  else requireTable('options.compiled', compiled, 'compileMixture')
 }
 
 function solveInto(

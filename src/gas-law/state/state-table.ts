@@ -1,4 +1,5 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { inputError, LitrebarError, requireList, shown } from '../../errors/index.ts'
+import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import type { AbsolutePressure, Temperature } from '../../units/quantity.ts'
 
 // A table holds a smooth function of pressure and temperature as one polynomial of third degree in pressure and 1/T for each cell
@@ -104,14 +105,19 @@ function moreCells({ largestError, cells, cellsCut }: Table, tolerance: number):
 }
 
 /**
- * Refuses a box without extent.
+ * Refuses a box without extent, or one that leaves the accepted range.
  *
  * @param argument - the parameter with its path
- * @param limits - the lower and the higher limit
- * @throws LitrebarError `range`
+ * @param ends - the lower and the upper end
+ * @param accepted - the range of both
+ * @throws LitrebarError `input` for what is no pair; `range` outside the accepted range, or without extent
  */
-export function requireBox(argument: string, [low, high]: readonly [number, number]): void {
-  if (high > low) return
+export function requireBox(argument: string, ends: readonly [number, number], accepted: Accepted): void {
+  requireList(argument, ends, 2, 'Give the lower and the upper end.')
+  const [low, high] = ends
+  requireWithin(`${argument}[0]`, low, accepted)
+  requireWithin(`${argument}[1]`, high, accepted)
+  if ((ends as readonly number[]).length === 2 && high > low) return
   throw new LitrebarError({
     code: 'range',
     argument,
@@ -119,6 +125,25 @@ export function requireBox(argument: string, [low, high]: readonly [number, numb
     expected: 'the lower limit first, and a higher one',
     hint: 'A box has an extent in both directions.',
   })
+}
+
+/** Refuses what is no table over a box, such as one that lost its coefficients on the way through text. */
+export function requireTable(
+  argument: string,
+  table: Box & Pick<Table, 'cells' | 'coefficients'>,
+  maker: string,
+): void {
+  const { cells, coefficients, pressure, temperature } = Object(table) as Partial<Box & Table>
+  const isWhole = coefficients instanceof Float64Array && typeof cells === 'number' && cells > 0
+  if (isWhole && coefficients.length === (perCell * cells * cells) / 2 && isRange(pressure) && isRange(temperature))
+    return
+  throw inputError(argument, shown(table), `a table from ${maker}()`, 'Make the table and pass on what you get, whole.')
+}
+
+function isRange(ends: readonly unknown[] | undefined): boolean {
+  if (!Array.isArray(ends)) return false
+  const [low, high] = ends as readonly unknown[]
+  return typeof low === 'number' && typeof high === 'number' && low > 0 && high > low && high < Infinity
 }
 
 /** Cells in 1/T, the hottest first, and in pressure. */

@@ -1,17 +1,21 @@
 import {
   faultOfRow,
+  inputError,
   isLitrebarError,
   LitrebarError,
   requireKeys,
   requireRows,
   requireWord,
   rowCodes,
+  shown,
 } from '../../errors/index.ts'
 import { requireWithin } from '../../units/accepted.ts'
 import { one } from '../../units/fraction.ts'
+import { bar } from '../../units/pressure.ts'
 import type { AbsolutePressure, PlainNumber, Temperature } from '../../units/quantity.ts'
+import { kelvin } from '../../units/temperature.ts'
 import type { StateColumns } from './state-columns.ts'
-import { type Box, gridOf, interpolated, requireBox, type Table, tableWithin } from './state-table.ts'
+import { type Box, gridOf, interpolated, requireBox, requireTable, type Table, tableWithin } from './state-table.ts'
 
 /** What a function is tabulated over. */
 export interface TabulateOptions extends Box {
@@ -31,6 +35,8 @@ export interface TabulatedFunction extends Box, Table {
 }
 
 const tolerance = { atLeast: 1e-12, atMost: 0.01, unit: one, hint: '1e-6 is usual.' }
+const anyTemperature = { above: 0, atMost: 1e4, unit: kelvin, hint: 'Check the temperature scale.' }
+const anyPressure = { above: 0, atMost: 1e4, unit: bar, hint: 'Give absolute pressures.' }
 const optionKeys = { temperature: true, pressure: true, tolerance: true, errorOf: false }
 
 /**
@@ -59,12 +65,14 @@ export function tabulated(
   property: (pressure: AbsolutePressure, temperature: Temperature) => number,
   options: TabulateOptions,
 ): TabulatedFunction {
+  if (typeof property !== 'function')
+    throw inputError('property', shown(property), 'a function', 'Pass a function of pressure and temperature.')
   requireKeys('options', options, optionKeys)
   const { errorOf = 'each', ...box } = options
   requireWord('options.errorOf', errorOf, ['each', 'largest'])
   requireWithin('options.tolerance', box.tolerance, tolerance)
-  requireBox('options.temperature', box.temperature)
-  requireBox('options.pressure', box.pressure)
+  requireBox('options.temperature', box.temperature, anyTemperature)
+  requireBox('options.pressure', box.pressure, anyPressure)
   const value = (temperature: number, pressure: number): number => {
     try {
       return property(pressure as AbsolutePressure, temperature as Temperature)
@@ -109,9 +117,11 @@ function largestIn({ temperature, pressure }: Box, value: (temperature: number, 
  * @source litrebar-derivation
  */
 export function tabulatedValue(table: TabulatedFunction, pressure: AbsolutePressure, temperature: Temperature): number {
+  requireTable('table', table, 'tabulated')
   const [coldest, hottest] = table.temperature
   const [lowest, highest] = table.pressure
-  if (pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
+  const isState = typeof pressure === 'number' && typeof temperature === 'number'
+  if (isState && pressure >= lowest && pressure <= highest && temperature >= coldest && temperature <= hottest) {
     const { rows, inverseLow, inverseStep, pressureStep } = gridOf(table, table.cells)
     const x = (1 / temperature - inverseLow) / inverseStep
     const found = interpolated(table.coefficients, rows, table.cells, x, (pressure - lowest) / pressureStep)
@@ -120,7 +130,7 @@ export function tabulatedValue(table: TabulatedFunction, pressure: AbsolutePress
   throw new LitrebarError({
     code: 'outside-validity',
     argument: 'state',
-    value: `${pressure / 1e5} bar and ${temperature} K`,
+    value: isState ? `${pressure / 1e5} bar and ${temperature} K` : `${shown(pressure)} and ${shown(temperature)}`,
     expected: `a state within ${lowest / 1e5} to ${highest / 1e5} bar and ${coldest} to ${hottest} K`,
     hint: 'Tabulate a wider box, or ask the function itself what is wrong with the state.',
   })
@@ -145,6 +155,7 @@ export function tabulatedInto(
   from: PlainNumber = 0,
   to?: PlainNumber,
 ): void {
+  requireTable('table', table, 'tabulated')
   const end = requireRows([columns, ['pressurePascal', 'temperatureKelvin']], [out, ['value', 'code']], from, to)
   const { value, code } = out
   const { pressurePascal, temperatureKelvin } = columns

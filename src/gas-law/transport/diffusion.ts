@@ -48,7 +48,7 @@ const temperatureRange: Accepted = {
   hint: 'The table was printed for 0 and 20 °C.',
 }
 const pressureRange: Accepted = {
-  above: 0,
+  atLeast: 0.001,
   atMost: 20,
   unit: bar,
   code: 'outside-validity',

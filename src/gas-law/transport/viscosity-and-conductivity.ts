@@ -10,7 +10,7 @@ import {
   type Viscosity,
 } from '../../units/index.ts'
 import { gases, molarMasses } from '../mixture/gas.ts'
-import { dryAir, type Mixture } from '../mixture/mixture.ts'
+import { dryAir, type Mixture, requireMixture } from '../mixture/mixture.ts'
 import { molarDensity } from '../state/molar-density.ts'
 import { type CarriedGas, diluteMixtureViscosity, hindrance } from './kinetic-theory.ts'
 import { pureTransport } from './pure.ts'
@@ -144,8 +144,12 @@ function requireState(state: { readonly pressure: AbsolutePressure; readonly tem
   requireWithin('temperature', state.temperature, temperatureRange)
 }
 
+/** Below this there is not one molecule in a room, and sums of squares underflow. */
+const traceless = 1e-30
+
 function carriedGases(mixture: Mixture): CarriedGas[] {
-  if (mixture.water === 0) return gases.filter((gas): gas is CarriedGas => gas !== 'water' && mixture[gas] > 0)
+  requireMixture('mixture', mixture)
+  if (mixture.water === 0) return gases.filter((gas): gas is CarriedGas => gas !== 'water' && mixture[gas] > traceless)
   throw new LitrebarError({
     code: 'mixture',
     argument: 'mixture.water',

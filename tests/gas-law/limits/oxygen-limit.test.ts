@@ -74,8 +74,8 @@ test('the richest mixture for a depth has that depth as its deepest', () => {
 })
 
 test('where pure oxygen stays below the limit, it is the richest, and its partial pressure is told', () => {
-  const at = { depth: depthOf(2, metre), maximumOxygenPartialPressure: highest, ...sea }
-  const { oxygenFraction, oxygenPartialPressure } = richestMixture(at)
+  const at = { depth: depthOf(2, metre), ...sea }
+  const { oxygenFraction, oxygenPartialPressure } = richestMixture({ ...at, maximumOxygenPartialPressure: highest })
   expect(oxygenFraction).toBe(1)
   expect(oxygenPartialPressure).toBe(pressureAtDepth(at))
   expect(oxygenPartialPressure).toBeLessThan(highest)

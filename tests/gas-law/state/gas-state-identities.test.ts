@@ -6,6 +6,7 @@ import {
   gasState,
   gerg2008GasConstant,
   molarDensity,
+  type PressureTemperature,
   pressureAtDensity,
 } from '../../../src/gas-law/index.ts'
 import {
@@ -17,10 +18,12 @@ import {
 } from '../../../src/units/index.ts'
 import { type AnyState, anyState } from '../states.ts'
 
+const stateOf = ({ pressure, temperature }: PressureTemperature): PressureTemperature => ({ pressure, temperature })
+
 function everywhere(check: (state: GasState, at: AnyState) => void, numRuns = 300): void {
   assert(
     property(anyState, (at) => {
-      check(gasState(at.gas, at), at)
+      check(gasState(at.gas, stateOf(at)), at)
     }),
     { numRuns },
   )
@@ -41,7 +44,9 @@ test('c_p - c_v is T (∂p/∂T)² / (ρ² ∂p/∂ρ)', () => {
 
 test('pressure comes back from density without iteration, to 1e-12', () => {
   everywhere((s, { gas }) => {
-    expect(Math.abs(pressureAtDensity(gas, s) / s.pressure - 1)).toBeLessThan(1e-12)
+    expect(
+      Math.abs(pressureAtDensity(gas, { molarDensity: s.molarDensity, temperature: s.temperature }) / s.pressure - 1),
+    ).toBeLessThan(1e-12)
   }, 1000)
 })
 
@@ -49,7 +54,7 @@ test('Maxwell: ∂s/∂p at constant T is -∂v/∂T at constant p', () => {
   everywhere((s, { gas }) => {
     const step = 1e-4 * s.pressure
     const byPressure = derivative(
-      (p) => gasState(gas, { ...s, pressure: p as AbsolutePressure }).molarEntropy,
+      (p) => gasState(gas, { ...stateOf(s), pressure: p as AbsolutePressure }).molarEntropy,
       s.pressure,
       step,
     )
@@ -107,7 +112,7 @@ test('fugacity coefficients weighted by fractions add up to the residual Gibbs e
     )
     // residual at the same T and p: the integral of (Z - 1)/p, here by Gauss–Legendre quadrature in ln p from nothing
     const residual = integral(
-      (p) => gasState(gas, { ...s, pressure: p as AbsolutePressure }).compressibilityFactorMinusOne / p,
+      (p) => gasState(gas, { ...stateOf(s), pressure: p as AbsolutePressure }).compressibilityFactorMinusOne / p,
       s.pressure,
     )
     expect(Math.abs(sum - residual)).toBeLessThan(1e-7)
@@ -160,7 +165,7 @@ test('density rises with pressure and falls with temperature without a jump', ()
 test('a state does not depend on what was asked before', () => {
   everywhere((s, { gas }) => {
     molarDensity(gas, absolute(0.5 * s.pressure, pascal), (s.temperature * 1.01) as Temperature)
-    expect(gasState({ ...gas }, s)).toEqual(s)
+    expect(gasState({ ...gas }, stateOf(s))).toEqual(s)
     expect(molarDensity(gas, s.pressure, s.temperature)).toBe(s.molarDensity satisfies MolarDensity)
   })
 })

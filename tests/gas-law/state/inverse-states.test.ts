@@ -2,7 +2,9 @@ import { assert, property } from 'fast-check'
 import { expect, test } from 'vitest'
 import {
   dryAir,
+  type GasState,
   gasState,
+  type Mixture,
   molarDensity,
   nitrox,
   pressureAtDensity,
@@ -21,22 +23,28 @@ import {
   kelvin,
   type MolarDensity,
   measure,
+  type Temperature,
   temperatureOf,
 } from '../../../src/units/index.ts'
 import { anyState } from '../states.ts'
+
+/** The temperature of a state, from each pair that fixes it. */
+function foundFrom(gas: Mixture, state: GasState): Readonly<Record<string, Temperature>> {
+  const { pressure, molarDensity, molarEnthalpy, molarEntropy, molarInternalEnergy } = state
+  return {
+    density: temperatureAtDensity(gas, { molarDensity, pressure }),
+    enthalpy: temperatureAtEnthalpy(gas, { molarEnthalpy, pressure }),
+    entropy: temperatureAtEntropy(gas, { molarEntropy, pressure }),
+    'internal energy': temperatureAtInternalEnergy(gas, { molarInternalEnergy, molarDensity }),
+  }
+}
 
 test('temperature comes back from density, enthalpy, entropy and internal energy, to 1e-11', () => {
   assert(
     property(anyState, ({ gas, pressure, temperature }) => {
       const state = gasState(gas, { pressure, temperature })
-      for (const found of [
-        temperatureAtDensity,
-        temperatureAtEnthalpy,
-        temperatureAtEntropy,
-        temperatureAtInternalEnergy,
-      ]) {
-        expect(Math.abs(found(gas, state) / temperature - 1), found.name).toBeLessThan(1e-11)
-      }
+      for (const [way, found] of Object.entries(foundFrom(gas, state)))
+        expect(Math.abs(found / temperature - 1), way).toBeLessThan(1e-11)
     }),
     { numRuns: 500 },
   )
@@ -45,14 +53,7 @@ test('temperature comes back from density, enthalpy, entropy and internal energy
 test.each([90, 700])('the end of the range, %s K, is found too', (kelvins) => {
   const gas = pureGas('nitrogen')
   const state = gasState(gas, { pressure: absolute(2, bar), temperature: temperatureOf(kelvins, kelvin) })
-  for (const found of [
-    temperatureAtDensity,
-    temperatureAtEnthalpy,
-    temperatureAtEntropy,
-    temperatureAtInternalEnergy,
-  ]) {
-    expect(found(gas, state), found.name).toBeCloseTo(kelvins, 8)
-  }
+  for (const [way, found] of Object.entries(foundFrom(gas, state))) expect(found, way).toBeCloseTo(kelvins, 8)
 })
 
 // Computed apart from this code with the same equation: throttling from 232 bar gauge and 20 °C to 10 bar absolute
