@@ -287,23 +287,18 @@ function compiled(version: string): void {
     rows.push({ environment, result: 'not here, and not to be had' })
     return
   }
-  const words = [
-    '--noEmit',
-    '--strict',
-    '--skipLibCheck',
-    'false',
-    '--module',
-    'nodenext',
-    '--moduleResolution',
-    'nodenext',
-    '--target',
-    'es2022',
-    '--types',
-    '',
-    'probe.ts',
-  ]
+  const compilerOptions = {
+    noEmit: true,
+    strict: true,
+    skipLibCheck: false,
+    module: 'nodenext',
+    moduleResolution: 'nodenext',
+    target: 'es2022',
+    types: [],
+  }
+  writeFileSync(join(home, 'tsconfig.json'), JSON.stringify({ compilerOptions, files: ['probe.ts'] }))
   try {
-    execFileSync(process.execPath, [compiler, ...words], {
+    execFileSync(process.execPath, [compiler, '-p', '.'], {
       cwd: home,
       encoding: 'utf8',
       stdio: ['ignore', 'pipe', 'pipe'],

@@ -10,6 +10,7 @@ type Why =
 /** Pages that a command writes whole. */
 export const generatedPages: readonly string[] = [
   'docs/measured/fluids-against-references.md',
+  'docs/measured/environments.md',
   'docs/measured/mutation.md',
 ]
 

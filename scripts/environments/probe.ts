@@ -90,7 +90,7 @@ export function probe(): { readonly numbers: Record<string, number>; readonly te
       soundInWater: speedOfSoundInWater(sea),
       dewPoint: dewPoint({ waterFraction: fractionOf(67e-6), pressure }).temperature,
       equalised: equalise([cylinder(250, 50), cylinder(50, 12)], { heat: 'adiabatic' }).pressure,
-      parsed: parseQuantity('3,000 psi', 'gauge pressure'),
+      parsed: parseQuantity('3000 psi', 'gauge pressure'),
       samples: coverageInterval(trials, 0.95).high,
     },
     texts: {

@@ -23,6 +23,7 @@ export {
   molarDensityInto,
   type StateColumns,
 } from './state-columns.ts'
+export type { Box as StateBox, Table as StateTable } from './state-table.ts'
 export {
   type TabulatedFunction,
   type TabulateOptions,
