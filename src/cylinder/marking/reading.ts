@@ -242,13 +242,15 @@ const nearlyAhead = 120
  */
 function takeDatesAhead({ marks, dates, asOf }: Reading): void {
   if (asOf === undefined) return
+  let latest = 0
+  for (const { number } of dates) latest = Math.max(latest, number)
   const isOldUs = marks.system === 'US' && marks.prefix !== 'DOT' && marks.prefix !== 'TC'
   for (let index = 0; index < dates.length; index++) {
     const date = dates[index] as DatedMark
     const ahead = date.number + 1200
     if (!date.hasShortYear || ahead <= asOf || ahead > asOf + nearlyAhead) continue
     if (isOldUs && date.role === 'any') continue
-    if (dates.some(({ number }) => number > date.number)) dates[index] = { ...date, number: ahead }
+    if (latest > date.number) dates[index] = { ...date, number: ahead }
   }
 }
 
