@@ -75,6 +75,9 @@ footer li { margin: .2rem 0; }
   .solution li { grid-template-columns: minmax(0, 1fr); }
   .solution .note { text-align: left; }
 }
+@media screen and (max-width: 480px) {
+  figure svg { width: calc(100% + 2.4rem); margin: 0 -1.2rem; }
+}
 @media print {
   @page { margin: 18mm 16mm; }
   html { font-size: 10.5pt; }
@@ -92,4 +95,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-22R0kDhXnD/DSPu5hkJzuTJaUbd/5PAMEeGFiwq5ws0='
+export const chapterStyleHash = 'sha256-c0PbRJmk69zXzkwXeLw4tATwXy2eu1Pq+6Vlp83f6H8='

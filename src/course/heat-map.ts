@@ -69,21 +69,16 @@ function edgesOf(values: readonly number[]): number[] {
   return [values[0] as number, ...between, values.at(-1) as number]
 }
 
-/** The line of one value, from triangle to triangle between the cells, and its number where it ends. */
-function contourOf(
-  { x: { values: xs }, y: { values: ys }, cells }: HeatMap,
-  value: number,
-  x: (n: number) => number,
-  y: (n: number) => number,
-  style: NumberStyle,
-): string {
+type Point = readonly [x: number, y: number]
+
+/** The line of one value, from triangle to triangle between the cells, in the units of the axes. */
+function segmentsOf({ x: { values: xs }, y: { values: ys }, cells }: HeatMap, value: number): [Point, Point][] {
   const at = (row: number, column: number): readonly [number, number, number] => [
     xs[column] as number,
     ys[row] as number,
     (cells[row] as readonly number[])[column] as number,
   ]
-  const segments: string[] = []
-  let last: readonly [number, number] | undefined
+  const segments: [Point, Point][] = []
   for (let row = 0; row + 1 < ys.length; row++) {
     for (let column = 0; column + 1 < xs.length; column++) {
       const corners = [at(row, column), at(row, column + 1), at(row + 1, column + 1), at(row + 1, column)] as const
@@ -91,22 +86,40 @@ function contourOf(
         [corners[0], corners[1], corners[2]],
         [corners[0], corners[2], corners[3]],
       ]) {
-        const cuts = triangle.flatMap((from, index) => {
+        const [one, other] = triangle.flatMap((from, index): Point[] => {
           const to = triangle[(index + 1) % 3] as readonly [number, number, number]
           if (from[2] < value === to[2] < value) return []
           const share = (value - from[2]) / (to[2] - from[2])
-          return [[x(from[0] + share * (to[0] - from[0])), y(from[1] + share * (to[1] - from[1]))] as const]
+          return [[from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]]
         })
-        const [one, other] = cuts
-        if (one === undefined || other === undefined) continue
-        segments.push(`M${fixed(one[0])} ${fixed(one[1])}L${fixed(other[0])} ${fixed(other[1])}`)
-        for (const cut of cuts) if (last === undefined || cut[0] > last[0]) last = cut
+        if (one !== undefined && other !== undefined) segments.push([one, other])
       }
     }
   }
+  return segments
+}
+
+/** Where a line of equal value ends, furthest across: there stands its number. */
+function endOf(segments: readonly [Point, Point][]): Point | undefined {
+  return segments
+    .flat()
+    .reduce<Point | undefined>((last, cut) => (last === undefined || cut[0] > last[0] ? cut : last), undefined)
+}
+
+function contourOf(
+  chart: HeatMap,
+  value: number,
+  x: (n: number) => number,
+  y: (n: number) => number,
+  style: NumberStyle,
+): string {
+  const segments = segmentsOf(chart, value)
+  const last = endOf(segments)
   if (last === undefined) return ''
-  const text = numberText(value, style)
-  return `<path d="${segments.join('')}" fill="none" stroke="#111" stroke-width="1.3"/><text x="${fixed(last[0] - 4)}" y="${fixed(last[1] - 5)}" text-anchor="end" stroke="#fff" stroke-width="3" paint-order="stroke">${text}</text>`
+  const path = segments
+    .map((ends) => `M${ends.map(([px, py]) => `${fixed(x(px))} ${fixed(y(py))}`).join('L')}`)
+    .join('')
+  return `<path d="${path}" fill="none" stroke="#111" stroke-width="1.3"/><text x="${fixed(x(last[0]) - 4)}" y="${fixed(y(last[1]) - 5)}" text-anchor="end" stroke="#fff" stroke-width="3" paint-order="stroke">${numberText(value, style)}</text>`
 }
 
 /** Refuses a map that cannot be drawn. */
@@ -133,24 +146,66 @@ export function requireHeatMap(chart: HeatMap): void {
     refuseChart('chart.cells', String(bad), 'finite numbers', 'Narrow the map to where it has values.')
 }
 
-/** A map of cells in the Vega-Lite format. */
+/** A map of cells with its lines of equal value in the Vega-Lite format. */
 export function heatMapVegaLite(chart: HeatMap): { readonly data: object; readonly layer: readonly object[] } {
-  const { x, y, z, cells } = chart
+  const { x, y, z, cells, contours = [] } = chart
+  const [columns, rows] = [edgesOf(x.values), edgesOf(y.values)]
+  const lines = contours.map((value) => ({ value, segments: segmentsOf(chart, value) }))
+  const place = { x: { field: 'x', type: 'quantitative' }, y: { field: 'y', type: 'quantitative' } }
+  const ends = { x2: { field: 'x2' }, y2: { field: 'y2' } }
+  const contourLayers = [
+    {
+      data: {
+        values: lines.flatMap(({ segments }) => segments.map(([[x1, y1], [x2, y2]]) => ({ x: x1, y: y1, x2, y2 }))),
+      },
+      mark: { type: 'rule', color: '#111' },
+      encoding: { ...place, ...ends },
+    },
+    {
+      data: {
+        values: lines.flatMap(({ value, segments }) => {
+          const end = endOf(segments)
+          return end === undefined ? [] : [{ x: end[0], y: end[1], z: value }]
+        }),
+      },
+      mark: { type: 'text', align: 'right', dx: -4, dy: -6 },
+      encoding: { ...place, text: { field: 'z', type: 'quantitative' } },
+    },
+  ]
   return {
     data: {
       values: cells.flatMap((row, at) =>
-        row.map((value, across) => ({ x: x.values[across], y: y.values[at], z: value })),
+        row.map((value, across) => ({
+          x: columns[across],
+          x2: columns[across + 1],
+          y: rows[at],
+          y2: rows[at + 1],
+          z: value,
+        })),
       ),
     },
     layer: [
       {
         mark: { type: 'rect' },
         encoding: {
-          x: { ...vegaAxis('x', x), type: 'ordinal' },
-          y: { ...vegaAxis('y', y), type: 'ordinal', sort: 'descending' },
-          color: { field: 'z', type: 'quantitative', title: axisTitle(z) },
+          x: within(vegaAxis('x', x), columns),
+          y: within(vegaAxis('y', y), rows),
+          ...ends,
+          color: {
+            field: 'z',
+            type: 'quantitative',
+            title: axisTitle(z),
+            scale: { range: [shade(0, 0, 1), shade(1, 0, 1)] },
+          },
         },
       },
+      ...(contours.length === 0 ? [] : contourLayers),
     ],
   }
+}
+
+/** An axis that begins and ends with the cells, where it is not told otherwise. */
+function within(axis: object, edges: readonly number[]): object {
+  const scale = { domainMin: edges[0], domainMax: edges.at(-1), nice: false, zero: false }
+  return { ...axis, scale: { ...scale, ...('scale' in axis && typeof axis.scale === 'object' ? axis.scale : {}) } }
 }

@@ -152,11 +152,25 @@ export function lineVegaLite(chart: LineChart): { readonly data: object; readonl
           x: vegaAxis('x', chart.x),
           y: vegaAxis('y', chart.y),
           order: { field: 'order', type: 'quantitative' },
-          color: { field: 'series', type: 'nominal', title: null },
-          strokeDash: { field: 'series', type: 'nominal', title: null },
+          // in the order of the lines, not of the alphabet
+          color: { field: 'series', type: 'nominal', title: null, sort: null },
+          strokeDash: { field: 'series', type: 'nominal', title: null, sort: null },
         },
       },
       ...vegaLimits(chart.limits),
+      ...(chart.note === undefined ? [] : [vegaNote(chart.note)]),
     ],
+  }
+}
+
+function vegaNote({ x, y, text }: NonNullable<LineChart['note']>): object {
+  return {
+    data: { values: [{ x, y, text }] },
+    mark: { type: 'text' },
+    encoding: {
+      x: { field: 'x', type: 'quantitative' },
+      y: { field: 'y', type: 'quantitative' },
+      text: { field: 'text' },
+    },
   }
 }

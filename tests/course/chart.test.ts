@@ -82,3 +82,47 @@ test.each([
 ])('%# refuses what cannot be drawn', (change, argument) => {
   expect(() => chartSvg({ ...chart, ...change })).toThrow(expect.objectContaining({ code: 'input', argument }))
 })
+
+test('a map is written with its cells between their edges and its lines of equal value, as a specification too', () => {
+  // z = 10 x + y: the line of 15 runs from (1.4, 1) to (1.3, 2), and on to (1.2, 3)
+  const map = {
+    kind: 'heat map',
+    id: 'map',
+    title: 'A map',
+    description: 'Cells that grow to the right and upward.',
+    x: { label: 'x', unit: 'm', values: [1, 2] },
+    y: { label: 'y', unit: 's', values: [1, 2, 3] },
+    z: { label: 'z', unit: 'bar' },
+    cells: [1, 2, 3].map((y) => [1, 2].map((x) => 10 * x + y)),
+    contours: [15],
+  } as const
+  const spec = chartVegaLite(map) as unknown as {
+    data: { values: object[] }
+    layer: {
+      mark: { type: string }
+      data?: { values: Record<string, number>[] }
+      encoding: { x: { scale?: object } }
+    }[]
+  }
+  expect(spec.data.values[3]).toEqual({ x: 1.5, x2: 2, y: 1.5, y2: 2.5, z: 22 })
+  expect(spec.layer.map(({ mark }) => mark.type)).toEqual(['rect', 'rule', 'text'])
+  expect(spec.layer[0]?.encoding.x.scale).toMatchObject({ domainMin: 1, domainMax: 2 })
+  const segments = spec.layer[1]?.data?.values ?? []
+  for (const { x = 0, y = 0, x2 = 0, y2 = 0 } of segments) {
+    expect(10 * x + y).toBeCloseTo(15, 12)
+    expect(10 * x2 + y2).toBeCloseTo(15, 12)
+  }
+  expect(Math.min(...segments.flatMap(({ y = 0, y2 = 0 }) => [y, y2]))).toBe(1)
+  expect(Math.max(...segments.flatMap(({ y = 0, y2 = 0 }) => [y, y2]))).toBe(3)
+  expect(spec.layer[2]?.data?.values).toEqual([{ x: expect.closeTo(1.4, 12) as number, y: 1, z: 15 }])
+  expect((chartVegaLite({ ...map, contours: [] }) as unknown as typeof spec).layer).toHaveLength(1)
+  expect(chartSvg(map)).toContain('>15</text>')
+})
+
+test('lines keep their order in a specification, and what stands inside a chart is written there', () => {
+  const spec = chartVegaLite({ ...chart, note: { x: 100, y: 2000, text: '1.2 J/L' } }) as unknown as {
+    layer: { encoding: { color?: { sort: null } }; data?: { values: object[] } }[]
+  }
+  expect(spec.layer[0]?.encoding.color?.sort).toBeNull()
+  expect(spec.layer.at(-1)?.data?.values).toEqual([{ x: 100, y: 2000, text: '1.2 J/L' }])
+})
