@@ -30,7 +30,11 @@ import {
 } from '../../units/index.ts'
 
 /** A property of the gas at a pressure and a temperature, by name: one table serves every calculation that rests on it. */
-export type StateProperty = 'molarDensity' | 'viscosity' | 'thermalConductivity' | keyof GasState
+export type StateProperty =
+  | 'molarDensity'
+  | 'viscosity'
+  | 'thermalConductivity'
+  | Exclude<keyof GasState, 'fugacityCoefficients'>
 
 /** What a calculation may be told. */
 export interface CalculationSettings {
@@ -60,7 +64,11 @@ const freeGasPerAmount = (mixture: Mixture, { reference, gas }: CalculationSetti
   if (reference === undefined) return Number.NaN // the plan has been checked
   return 1 / amountOfFreeGas(1 as FreeGas, { reference, mixture, gas })
 }
-const stateProperty = (property: keyof GasState, unit: Unit, errorOf: 'each' | 'largest' = 'each'): Calculation => ({
+const stateProperty = (
+  property: Exclude<keyof GasState, 'fugacityCoefficients'>,
+  unit: Unit,
+  errorOf: 'each' | 'largest' = 'each',
+): Calculation => ({
   property,
   errorOf,
   ofContents: false,
@@ -138,5 +146,5 @@ export function propertyOf(
   if (property === 'viscosity') return (pressure, temperature) => viscosity(mixture, { pressure, temperature })
   if (property === 'thermalConductivity')
     return (pressure, temperature) => thermalConductivity(mixture, { pressure, temperature })
-  return (pressure, temperature) => gasState(mixture, { pressure, temperature })[property] as number
+  return (pressure, temperature) => gasState(mixture, { pressure, temperature }, { fugacities: false })[property]
 }

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import type {
   AbsolutePressure,
   Density,
@@ -76,7 +76,7 @@ export interface GasState extends PressureTemperature {
  * @param mixture - the gas
  * @param at - pressure, absolute, Pa, above 0 and at most 700 bar; temperature, K, 90 to 700 K
  * @param options - `extrapolate: true` goes on beyond the range of the equation, to 1500 K: for bounds, such as that of one stage
- *   to cylinder pressure
+ *   to cylinder pressure; `fugacities: false` leaves out the fugacity coefficients, a third of the work
  * @returns the state; how far to trust it: `modelUncertainty`
  * @throws LitrebarError `range` if pressure or temperature is not finite or not above 0; `outside-validity` if the
  *   state is outside the range of the equation or is not a gas; `mixture` for fractions that are none
@@ -88,9 +88,11 @@ export interface GasState extends PressureTemperature {
 export function gasState(
   mixture: Mixture,
   at: PressureTemperature,
-  options: { readonly extrapolate?: boolean } = {},
-): GasState {
-  requireKeys('options', options, { extrapolate: false })
+  options: GasStateOptions & { readonly fugacities: false },
+): Omit<GasState, 'fugacityCoefficients'>
+export function gasState(mixture: Mixture, at: PressureTemperature, options?: GasStateOptions): GasState
+export function gasState(mixture: Mixture, at: PressureTemperature, options: GasStateOptions = {}): GasState {
+  requireKeys('options', options, { extrapolate: false, fugacities: false })
   requireKeys('at', at, { pressure: true, temperature: true })
   const { pressure, temperature } = at
   if (options.extrapolate === true) requireExtrapolatedRange(pressure, temperature)
@@ -98,7 +100,19 @@ export function gasState(
   const equation = equationFor(mixture)
   setTemperatureAndDerivatives(equation, temperature)
   const delta = requireGas(equation, pressure, temperature, reducedDensityAt(equation, pressure, temperature))
-  return stateAt(equation, idealPartFor(mixture, equation), { delta, pressure, temperature })
+  const ideal = idealPartFor(mixture, equation)
+  const state = { delta, pressure, temperature }
+  const { fugacities = true } = options
+  requireWord('options.fugacities', fugacities, [true, false])
+  return fugacities ? stateAt(equation, ideal, state) : (bareStateAt(equation, ideal, state) as GasState)
+}
+
+/** What is left out of a state, and how far it may go. */
+export interface GasStateOptions {
+  /** Beyond the range of the equation, to 1500 K. */
+  readonly extrapolate?: boolean
+  /** False leaves the fugacity coefficients out. */
+  readonly fugacities?: boolean
 }
 
 /**
@@ -114,7 +128,21 @@ export function stateAt(
   ideal: IdealPart,
   at: { readonly delta: number; readonly pressure: number; readonly temperature: number },
 ): GasState {
-  const { delta, pressure, temperature } = at
+  // the expansion of the record is that of the fugacities
+  const state: BareState & { fugacityCoefficients?: GasState['fugacityCoefficients'] } = bareStateAt(
+    equation,
+    ideal,
+    at,
+  )
+  state.fugacityCoefficients = fugacityCoefficients(equation)
+  return state as GasState
+}
+
+function bareStateAt(
+  equation: Equation,
+  ideal: IdealPart,
+  { delta, pressure, temperature }: Parameters<typeof stateAt>[2],
+): BareState {
   const { properties, reducingDensity, molarMass } = equation
   propertiesInto(properties, equation, ideal, delta, temperature)
   const molarDensity = delta * reducingDensity
@@ -135,17 +163,16 @@ export function stateAt(
     molarEnthalpy: properties[7] as number,
     molarEntropy: properties[8] as number,
     molarGibbsEnergy: properties[9] as number,
-    fugacityCoefficients: fugacityCoefficients(equation),
     pressureTemperatureDerivative: properties[10] as number,
     pressureDensityDerivative: properties[11] as number,
   }
-  return state as unknown as GasState
+  return state as unknown as BareState
 }
 
 /** The record while it is filled with plain numbers. */
-type Unbranded = {
-  readonly [Name in keyof GasState]: Name extends 'fugacityCoefficients' ? GasState[Name] : number
-}
+type Unbranded = { readonly [Name in keyof BareState]: number }
+
+type BareState = Omit<GasState, 'fugacityCoefficients'>
 
 /**
  * All properties but the fugacities, as numbers in a row: Z - 1, c_v, c_p, κ, w, Joule–Thomson coefficient, u, h, s,

@@ -6,7 +6,7 @@ export {
   compileMixture,
 } from './compiled-mixture.ts'
 export { type GasModel, molarDensityBy } from './gas-model.ts'
-export { type GasState, gasState, type PressureTemperature } from './gas-state.ts'
+export { type GasState, type GasStateOptions, gasState, type PressureTemperature } from './gas-state.ts'
 export {
   temperatureAtDensity,
   temperatureAtEnthalpy,

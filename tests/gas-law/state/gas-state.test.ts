@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
-import { type GasState, gasState, mixture } from '../../../src/gas-law/index.ts'
-import { absolute, kelvin, kilopascal, pascal, temperatureOf } from '../../../src/units/index.ts'
+import { dryAir, type GasState, gasState, mixture, trimix } from '../../../src/gas-law/index.ts'
+import { absolute, bar, kelvin, kilopascal, pascal, temperatureOf } from '../../../src/units/index.ts'
 import fixture from '../../fixtures/gas-states.json' with { type: 'json' }
 
 type Row = (typeof fixture.states)[number]
@@ -72,4 +72,23 @@ test('Z - 1 keeps its digits where Z is nearly 1', () => {
   const { compressibilityFactorMinusOne, molarDensity } = gasState(mixture({ nitrogen: 1 }), at)
   // second-virial.json: B of nitrogen is -4.48382 cm3/mol at 300 K; the next coefficient adds 1e-7 of it here
   expect((compressibilityFactorMinusOne / molarDensity) * 1e6).toBeCloseTo(-4.48382, 4)
+})
+
+test('a state without its fugacities has the same bits in everything else', () => {
+  for (const gas of [dryAir, trimix({ oxygen: 0.18, helium: 0.45 })]) {
+    for (let step = 0; step < 200; step++) {
+      const at = {
+        pressure: absolute(1 + 340 * ((step * 0.618034) % 1), bar),
+        temperature: temperatureOf(250 + 100 * ((step * 0.414214) % 1), kelvin),
+      }
+      const { fugacityCoefficients, ...rest } = gasState(gas, at)
+      const bare = gasState(gas, at, { fugacities: false })
+      expect(bare).toStrictEqual(rest)
+      expect(Object.keys(bare)).not.toContain('fugacityCoefficients')
+      expect(Object.keys(fugacityCoefficients).length).toBeGreaterThan(2)
+    }
+  }
+  const at = { pressure: absolute(1, bar), temperature: temperatureOf(300, kelvin) }
+  // @ts-expect-error - neither true nor false
+  expect(() => gasState(dryAir, at, { fugacities: 1 })).toThrow('options.fugacities')
 })
