@@ -1,8 +1,9 @@
 import { parse } from 'yaml'
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, requireText, shown } from '../../errors/index.ts'
 import { seededRandom } from '../../uncertainty/index.ts'
 import type { Exercise } from './exercise.ts'
 import { type ReadExerciseOptions, readExercise } from './read-exercise.ts'
+import { requireBank, requireSeed } from './require-exercise.ts'
 import { shuffled } from './shuffled.ts'
 
 /** A subject of a bank with its exercises. */
@@ -19,11 +20,21 @@ export interface BankSubject {
  * @param options - the language of the bank
  * @returns the subjects, in the order of the names
  * @throws LitrebarError `input` naming file and entry for anything that cannot be read, and for an id that stands twice
+ * @example
+ * const bank = readBank({ 'forces.yaml': `subject: forces
+ * title: Forces
+ * exercises:
+ *   - { id: due, kind: drawn, level: 2, drawn: due-stamp, source: cfr-49-180-209 }` })
+ * bank[0]?.title // => 'Forces'
  */
 export function readBank(
   files: Readonly<Record<string, string>>,
   options: ReadExerciseOptions = {},
 ): readonly BankSubject[] {
+  if (typeof files !== 'object' || files === null || Array.isArray(files))
+    throw unfit('files', shown(files), 'texts by the names of their files')
+  for (const [name, text] of Object.entries(files)) requireText(`files[${JSON.stringify(name)}]`, text)
+  requireKeys('options', options, { language: false })
   const seen = new Set<string>()
   return Object.entries(files)
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
@@ -70,10 +81,20 @@ export interface DrawOptions {
  * @param options - how many, the seed, and from what
  * @returns the exercises, subject by subject
  * @throws LitrebarError `input` where the bank has fewer that fit, or a subject is unknown
+ * @example
+ * const bank = readBank({ 'forces.yaml': `subject: forces
+ * title: Forces
+ * exercises:
+ *   - { id: due, kind: drawn, level: 2, drawn: due-stamp, source: cfr-49-180-209 }` })
+ * drawExercises(bank, { count: 1, seed: 5 }).map(({ id }) => id) // => ['due']
  */
 export function drawExercises(bank: readonly BankSubject[], options: DrawOptions): readonly Exercise[] {
   requireKeys('options', options, { count: true, seed: true, subjects: false, levels: false, kinds: false })
   const { count, seed, subjects, levels, kinds } = options
+  requireBank('bank', bank)
+  requireSeed('options.seed', seed)
+  for (const [name, list] of Object.entries({ subjects, levels, kinds }))
+    if (list !== undefined) requireList(`options.${name}`, list)
   for (const subject of subjects ?? []) {
     if (!bank.some(({ id }) => id === subject))
       throw unfit('options.subjects', subject, bank.map(({ id }) => id).join(', '))

@@ -22,6 +22,7 @@ import type {
 } from './exercise.ts'
 import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
 import { streamOf } from './fingerprint.ts'
+import { requireExercise } from './require-exercise.ts'
 import { shuffled } from './shuffled.ts'
 
 /** How items are written. */
@@ -56,8 +57,15 @@ function wordsOf({ texts, language }: ItemOptions): ItemWords {
  * @param options - fixed texts in other words
  * @returns a function from a seed, any whole number, to the variant: the same for the same seed
  * @throws LitrebarError `input` for unknown options; the function throws `input` where no fit variant was found in 200 draws
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const variant = variantsOf(exercise)
+ * variant(7).text === variant(7).text // => true
  */
 export function variantsOf(exercise: Exercise, options: ItemOptions = {}): (seed: number) => ExerciseItem {
+  requireExercise('exercise', exercise)
   requireKeys('options', options, { texts: false, language: false })
   const words = wordsOf(options)
   const stream = streamOf(exercise.id)
@@ -86,6 +94,12 @@ export function variantsOf(exercise: Exercise, options: ItemOptions = {}): (seed
  * @param options - fixed texts in other words
  * @returns the variant, plain JSON
  * @throws LitrebarError `input` for a seed that is no whole number, or where no fit variant was found
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * item.number?.unit // => 'N'
  */
 export function exerciseItem(exercise: Exercise, seed: number, options: ItemOptions = {}): ExerciseItem {
   return variantsOf(exercise, options)(seed)

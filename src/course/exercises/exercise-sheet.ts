@@ -1,7 +1,8 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
 import type { Exercise, ExerciseItem } from './exercise.ts'
 import { type ItemOptions, variantsOf } from './exercise-item.ts'
 import { streamOf } from './fingerprint.ts'
+import { requireExercises } from './require-exercise.ts'
 
 /** The way in which variants are drawn. It changes when the same seed would give another sheet. */
 export const exerciseVersion = '1'
@@ -32,6 +33,11 @@ export interface SheetSet {
  * @param options - the exercises in their order, a seed, and the names of the students
  * @returns the sheets with their keys, and a record
  * @throws LitrebarError `input` for a missing or doubled student, no exercises, a seed that is no whole number
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * exerciseSheets({ exercises: [exercise], seed: 1, students: ['Ada', 'Ben'] }).sheets.length // => 2
  */
 export function exerciseSheets(
   options: {
@@ -40,11 +46,13 @@ export function exerciseSheets(
     readonly students: readonly string[]
   } & ItemOptions,
 ): SheetSet {
-  requireKeys('options', options, { exercises: true, seed: true, students: true, texts: false })
-  const { exercises, seed, students, texts } = options
+  requireKeys('options', options, { exercises: true, seed: true, students: true, texts: false, language: false })
+  const { exercises, seed, students, ...writing } = options
+  requireExercises('options.exercises', exercises)
+  requireList('options.students', students)
   requireStudents(students)
   if (exercises.length === 0) throw unfit('options.exercises', 'none', 'one exercise or more')
-  const variants = exercises.map((exercise) => variantsOf(exercise, texts === undefined ? {} : { texts }))
+  const variants = exercises.map((exercise) => variantsOf(exercise, writing))
   return {
     sheets: students.map((student) => ({
       student,
@@ -67,9 +75,19 @@ export function exerciseSheets(
  * @param options - fixed texts in other words
  * @returns the same sheets, byte for byte
  * @throws LitrebarError `input` where an exercise is gone or has been changed since, or variants are drawn in another way now
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const { record } = exerciseSheets({ exercises: [exercise], seed: 1, students: ['Ada'] })
+ * sheetsAgain(record, [exercise]).sheets[0]?.student // => 'Ada'
  */
 export function sheetsAgain(record: SheetRecord, exercises: readonly Exercise[], options: ItemOptions = {}): SheetSet {
   requireKeys('record', record, { version: true, seed: true, students: true, exercises: true })
+  requireList('record.exercises', record.exercises)
+  for (const row of record.exercises) requireKeys('record.exercises', row, { id: true, fingerprint: true })
+  requireExercises('exercises', exercises)
+  requireKeys('options', options, { texts: false, language: false })
   if (record.version !== exerciseVersion) throw unfit('record.version', record.version, exerciseVersion)
   const found = record.exercises.map(({ id, fingerprint }) => {
     const exercise = exercises.find((one) => one.id === id)

@@ -1,6 +1,7 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { allUnits, type ParseOptions, parseQuantity, type Unit } from '../../units/index.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
+import { requireItem } from './require-exercise.ts'
 
 /** The parts of an answer, marked apart: a right number with a forgotten unit is one fault, not two. */
 export interface Mark {
@@ -23,9 +24,17 @@ export interface Mark {
  * @param text - such as `4.03 bar` or `403 kPa`; the letters of the choices, such as `B` or `A, C`
  * @param options - decimal sign of the writer, where it is known
  * @returns the mark
- * @throws LitrebarError `input` for unknown options
+ * @throws LitrebarError `input` for unknown options, or what is no item
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * const { value, unit } = markAnswer(item, item.number?.text ?? '')
+ * [value, unit] // => ['right', 'missing']
  */
 export function markAnswer(item: ExerciseItem, text: string, options: ParseOptions = {}): Mark {
+  requireItem('item', item)
   requireKeys('options', options, { decimal: false })
   if (typeof text !== 'string')
     throw new LitrebarError({

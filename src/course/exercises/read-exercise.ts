@@ -1,4 +1,4 @@
-import { LitrebarError, nearestOf, requireKeys, requireWord } from '../../errors/index.ts'
+import { LitrebarError, nearestOf, requireKeys, requireList, requireText, requireWord } from '../../errors/index.ts'
 import { type CautionId, cautions, type SourceId, sources } from '../../references/index.ts'
 import { allUnits, type ParsedKind, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol, CommonError } from '../card.ts'
@@ -47,8 +47,15 @@ export interface ReadExerciseOptions {
  * @returns the exercise
  * @throws LitrebarError `input` naming the place for unknown keys, units, cards, sources, cautions, symbols, and a formula of another
  * dimension than its answer
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * exercise.kind // => 'number'
  */
 export function readExercise(entry: unknown, subject: string, at: string, options: ReadExerciseOptions = {}): Exercise {
+  requireText('subject', subject)
+  requireText('at', at)
   requireKeys('options', options, { language: false })
   const kind = (entry as Entry | null)?.['kind']
   requireWord(`${at}.kind`, kind, ['number', 'choice', 'judgement', 'several', 'drawn'])
@@ -97,6 +104,8 @@ function coreOf(
 }
 
 function numberPart(fields: Entry, text: string, at: string, { language }: ReadExerciseOptions) {
+  for (const name of ['errors', 'conventions'])
+    if (fields[name] !== undefined) requireList(`${at}.${name}`, fields[name])
   const asked = readAsked(textOf(fields['find'], `${at}.find`), fields['reads'], at)
   const givens: Record<string, Given> = {}
   const meanings: Record<string, string> = {}

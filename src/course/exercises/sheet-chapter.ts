@@ -7,6 +7,7 @@ import { valueText } from '../value-text.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
 import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
+import { requireSheet } from './require-exercise.ts'
 
 /** How a sheet is laid out. */
 export interface SheetStyle {
@@ -27,8 +28,15 @@ export interface SheetStyle {
  * @param style - which edition, title, language, fixed texts
  * @returns the chapter
  * @throws LitrebarError `input` for an unknown edition or option
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * sheetChapter({ student: 'Ada', items: [item] }, { edition: 'reader' }).sections[0]?.title // => 'Exercise 1'
  */
 export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
+  requireSheet('sheet', sheet)
   requireKeys('style', style, { edition: true, title: false, language: false, texts: false, words: false })
   requireWord('style.edition', style.edition, ['reader', 'teacher'])
   const texts = { ...exerciseTexts, ...style.words?.exercises, ...style.texts }

@@ -1,6 +1,8 @@
+import { requireList } from '../../errors/index.ts'
 import { tableCsv } from '../table.ts'
 import type { ExerciseItem } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
+import { requireSheet } from './require-exercise.ts'
 
 const headings = [
   'student',
@@ -24,8 +26,17 @@ const numeric = new Set(['number', 'level', 'seed', 'figures', 'tolerance'])
  *
  * @param sheets - the sheets of a class
  * @returns text with a head row, fields in quotes where they must be, lines ending in CR LF
+ * @throws LitrebarError `input` for what is no sheet
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * sheetsCsv([{ student: 'Ada', items: [item] }]).startsWith('student,number') // => true
  */
 export function sheetsCsv(sheets: readonly ExerciseSheet[]): string {
+  requireList('sheets', sheets)
+  for (const [index, sheet] of sheets.entries()) requireSheet(`sheets[${String(index)}]`, sheet)
   return tableCsv({
     caption: '',
     notes: [],

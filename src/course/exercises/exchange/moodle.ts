@@ -1,5 +1,6 @@
 import { allUnits } from '../../../units/index.ts'
 import type { ExerciseItem, NumberKey } from '../exercise.ts'
+import { requireItems } from '../require-exercise.ts'
 import { type Element, element, xmlDocument } from './xml.ts'
 
 /**
@@ -8,9 +9,17 @@ import { type Element, element, xmlDocument } from './xml.ts'
  *
  * @param items - the variants
  * @returns the document
+ * @throws LitrebarError `input` for what is no item
  * @source memory, the elements of the format
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * moodleXml([item]).includes('<question type="numerical">') // => true
  */
 export function moodleXml(items: readonly ExerciseItem[]): string {
+  requireItems('items', items)
   return xmlDocument(element('quiz', {}, ...items.map(question)))
 }
 

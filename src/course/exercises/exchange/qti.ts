@@ -1,6 +1,7 @@
 import { requireWord } from '../../../errors/index.ts'
 import type { ExerciseItem, NumberKey } from '../exercise.ts'
 import { exerciseTexts } from '../exercise-text.table.ts'
+import { requireItem, requireItems } from '../require-exercise.ts'
 import { type QtiDialect, type QtiVersion, qtiDialects } from './qti-dialect.table.ts'
 import { type Element, element, xmlDocument } from './xml.ts'
 
@@ -11,9 +12,16 @@ import { type Element, element, xmlDocument } from './xml.ts'
  * @param item - the variant
  * @param version - of QTI: 2.1 is read most widely, 3.0 is current
  * @returns the document
- * @throws LitrebarError `input` for an unknown version
+ * @throws LitrebarError `input` for an unknown version, or what is no item
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * qtiItem(item, '3.0').includes('<qti-assessment-item') // => true
  */
 export function qtiItem(item: ExerciseItem, version: QtiVersion): string {
+  requireItem('item', item)
   requireWord('version', version, Object.keys(qtiDialects) as QtiVersion[])
   const dialect = qtiDialects[version]
   return xmlDocument(inDialect(assessmentItem(item, dialect), dialect))
@@ -25,9 +33,16 @@ export function qtiItem(item: ExerciseItem, version: QtiVersion): string {
  * @param items - the variants
  * @param version - of QTI
  * @returns manifest and items
- * @throws LitrebarError `input` for an unknown version
+ * @throws LitrebarError `input` for an unknown version, or what is no item
+ * @example
+ * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
+ *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
+ * const exercise = readExercise(entry, 'forces', 'entry')
+ * const item = exerciseItem(exercise, 7)
+ * Object.keys(qtiPackage([item], '2.1')).includes('imsmanifest.xml') // => true
  */
 export function qtiPackage(items: readonly ExerciseItem[], version: QtiVersion): Readonly<Record<string, string>> {
+  requireItems('items', items)
   requireWord('version', version, Object.keys(qtiDialects) as QtiVersion[])
   const dialect = qtiDialects[version]
   const files = items.map((item, index) => ({ name: `item-${String(index + 1)}.xml`, text: qtiItem(item, version) }))
