@@ -59,6 +59,7 @@ export {
 export { type BankSequenceChartOptions, bankSequenceChart } from './figures/bank-sequence-chart.ts'
 export { type CapillaryScaleChartOptions, capillaryScaleChart } from './figures/capillary-scale-chart.ts'
 export { type CartridgeLifeChartOptions, cartridgeLifeChart } from './figures/cartridge-life-chart.ts'
+export { type FigureTexts, figureTexts } from './figures/figure-text.table.ts'
 export {
   type InterstageTemperatureChartOptions,
   interstageTemperatureChart,

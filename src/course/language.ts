@@ -2,6 +2,7 @@ import type { CautionId, SourceId } from '../references/index.ts'
 import type { Card } from './card.ts'
 import type { DrawnWords } from './exercises/drawn/drawn-text.table.ts'
 import type { ExerciseTexts } from './exercises/exercise-text.table.ts'
+import type { FigureTexts } from './figures/figure-text.table.ts'
 import type { PageTexts } from './page-text.table.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
 
@@ -31,6 +32,8 @@ export interface CourseLanguage {
   readonly exercises: ExerciseTexts
   /** Questions that are drawn, with the findings of stamps. */
   readonly drawn: DrawnWords
+  /** Texts of ready-made charts, for their option `texts`. */
+  readonly figures: FigureTexts
 }
 
 /**

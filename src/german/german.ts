@@ -2,6 +2,7 @@ import type { CourseLanguage } from '../course/index.ts'
 import { germanCards } from './cards/all-card-texts.ts'
 import { germanCautions, germanSources } from './caution-texts.ts'
 import { germanDrawn, germanExercises } from './exercise-texts.ts'
+import { germanFigures } from './figure-texts.ts'
 import { germanPage, germanRoundings } from './page-texts.ts'
 
 /**
@@ -9,7 +10,7 @@ import { germanPage, germanRoundings } from './page-texts.ts'
  * accident-prevention rules where one was read there: Druckgasflasche, Atemregler, Lungenautomat, Mitteldruck, Umgebungsdruck, Überdruck,
  * Druckmessgerät, Messabweichung, Verdichter, Lieferleistung, Füllanlage, Trockentauchanzug. From memory, without a document at hand:
  * entspanntes Gas (free gas), Fülleistung, Umkehrdruck, Atemarbeit, Atemminutenvolumen, Ansprechdruck, Schließdruckdifferenz, Realgasfaktor,
- * Liefergrad, Schadraum, Druckerhöher, Absolutdruck, kritisch durchströmt, Injektorwirkung, Kapillartiefenmesser.
+ * Liefergrad, Schadraum, Druckerhöher, Absolutdruck, kritisch durchströmt, Verdichtungsendtemperatur, Injektorwirkung, Kapillartiefenmesser.
  *
  * @source memory
  * @example
@@ -25,4 +26,5 @@ export const german: CourseLanguage = {
   sources: germanSources,
   exercises: germanExercises,
   drawn: germanDrawn,
+  figures: germanFigures,
 }

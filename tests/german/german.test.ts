@@ -8,6 +8,7 @@ import {
   drawnTexts,
   exerciseItem,
   exerciseTexts,
+  figureTexts,
   pageTexts,
   pressureAtDepthCard,
   readBank,
@@ -63,6 +64,7 @@ const english = {
   cautions: Object.fromEntries(Object.entries(cautions).map(([id, { text }]) => [id, text])),
   sources: Object.fromEntries(noDocument.map(([id, { title }]) => [id, title])),
   exercises: exerciseTexts,
+  figures: figureTexts,
   drawn: { texts: drawnTexts, faults: loopFaultTexts, findings: withoutSource(findingTexts) },
 }
 const rooms = Object.keys(english) as (keyof typeof english)[]

@@ -1,6 +1,8 @@
 import { type BankFill, bankSequence } from '../../cylinder/index.ts'
 import { type AbsolutePressure, bar, inUnit } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Fills of one cylinder from a bank, in orders to compare. */
 export interface BankSequenceChartOptions {
@@ -11,6 +13,8 @@ export interface BankSequenceChartOptions {
   readonly fill: BankFill & { readonly receiver: { readonly pressure: AbsolutePressure } }
   /** Places in the bank in the order of opening, at most four orders, each under the name that stands at the end of its line. */
   readonly orders: Readonly<Record<string, readonly number[]>>
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -21,7 +25,8 @@ export interface BankSequenceChartOptions {
  * @throws LitrebarError as `bankSequence`
  * @source litrebar-derivation
  */
-export function bankSequenceChart({ id, title, fill, orders }: BankSequenceChartOptions): LineChart {
+export function bankSequenceChart({ id, title, fill, orders, texts }: BankSequenceChartOptions): LineChart {
+  const words = { ...figureTexts, ...texts }
   const series = Object.entries(orders).map(([name, order]): Series => {
     const reached = [
       fill.receiver.pressure,
@@ -32,11 +37,15 @@ export function bankSequenceChart({ id, title, fill, orders }: BankSequenceChart
   return {
     id,
     title,
-    description: `Pressure in the cylinder after each bank cylinder that is opened to it: ${series.map(({ name, y }) => `${name}, ${Math.round(y.at(-1) ?? 0)} bar at the end`).join('; ')}.`,
-    x: { label: 'Bank cylinders opened', unit: '', from: 0 },
-    y: { label: 'Pressure reached', unit: 'bar absolute', from: 0 },
+    description: filled(words.bankDescription, {
+      lines: series
+        .map(({ name, y }) => filled(words.bankLine, { name, end: String(Math.round(y.at(-1) ?? 0)) }))
+        .join('; '),
+    }),
+    x: { label: words.bankAcross, unit: '', from: 0 },
+    y: { label: words.bankUp, unit: words.bankUnit, from: 0 },
     series,
-    ...(fill.target !== undefined && { limits: [{ value: inUnit(fill.target, bar), label: 'Wanted' }] }),
+    ...(fill.target !== undefined && { limits: [{ value: inUnit(fill.target, bar), label: words.bankWanted }] }),
     cautions: ['fill-limit', 'hot-fill'],
     sources: ['litrebar-derivation'],
   }

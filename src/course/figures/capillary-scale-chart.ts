@@ -1,6 +1,8 @@
 import { type CapillaryGauge, capillaryScale } from '../../gauges/index.ts'
 import { type Depth, inUnit, millimetre } from '../../units/index.ts'
 import type { LineChart } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A capillary gauge whose scale is drawn. */
 export interface CapillaryScaleChartOptions {
@@ -10,6 +12,8 @@ export interface CapillaryScaleChartOptions {
   readonly gauge: CapillaryGauge
   /** Of the marks, rising, two or more, m. */
   readonly depths: readonly Depth[]
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -20,16 +24,26 @@ export interface CapillaryScaleChartOptions {
  * @throws LitrebarError as `capillaryScale`
  * @source litrebar-derivation
  */
-export function capillaryScaleChart({ id, title, gauge, depths }: CapillaryScaleChartOptions): LineChart {
+export function capillaryScaleChart({ id, title, gauge, depths, texts }: CapillaryScaleChartOptions): LineChart {
+  const words = { ...figureTexts, ...texts }
   const marks = capillaryScale(gauge, depths)
   const positions = marks.map(({ position }) => inUnit(position, millimetre))
   return {
     id,
     title,
-    description: `Distance of each mark from the open end of the tube, against depth. The marks crowd: ${marks.map(({ depth }, k) => `${Math.round(depth)} m at ${Math.round(positions[k] ?? 0)} mm`).join('; ')}.`,
-    x: { label: 'Depth', unit: 'm', from: 0 },
-    y: { label: 'Mark from the open end', unit: 'mm', from: 0 },
-    series: [{ name: 'Marks', x: marks.map(({ depth }) => depth), y: positions }],
+    description: filled(words.capillaryDescription, {
+      marks: marks
+        .map(({ depth }, k) =>
+          filled(words.capillaryMark, {
+            depth: String(Math.round(depth)),
+            position: String(Math.round(positions[k] ?? 0)),
+          }),
+        )
+        .join('; '),
+    }),
+    x: { label: words.capillaryAcross, unit: 'm', from: 0 },
+    y: { label: words.capillaryUp, unit: 'mm', from: 0 },
+    series: [{ name: words.capillaryName, x: marks.map(({ depth }) => depth), y: positions }],
     cautions: ['instrument'],
     sources: ['litrebar-derivation'],
   }

@@ -10,6 +10,8 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A cartridge whose life is drawn over the temperature of its air. */
 export interface CartridgeLifeChartOptions<Name extends string> {
@@ -24,6 +26,8 @@ export interface CartridgeLifeChartOptions<Name extends string> {
   readonly temperatures: readonly Temperature[]
   /** At the last separator, absolute, at most four, each under the name that stands at the end of its line. */
   readonly pressures: Readonly<Record<string, AbsolutePressure>>
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -36,7 +40,8 @@ export interface CartridgeLifeChartOptions<Name extends string> {
  * @source litrebar-derivation
  */
 export function cartridgeLifeChart<Name extends string>(options: CartridgeLifeChartOptions<Name>): LineChart {
-  const { id, title, freeAir, reference, capacity, temperatures, pressures } = options
+  const { id, title, freeAir, reference, capacity, temperatures, pressures, texts } = options
+  const words = { ...figureTexts, ...texts }
   const series = Object.entries(pressures).map(
     ([name, pressure]): Series => ({
       name,
@@ -46,16 +51,21 @@ export function cartridgeLifeChart<Name extends string>(options: CartridgeLifeCh
       ),
     }),
   )
-  const ends = series.map(
-    ({ name, x, y }) =>
-      `${name}, from ${Math.round(y[0] ?? 0)} h at ${Math.round(x[0] ?? 0)} °C to ${Math.round(y.at(-1) ?? 0)} h at ${Math.round(x.at(-1) ?? 0)} °C`,
+  const ends = series.map(({ name, x, y }) =>
+    filled(words.cartridgeLine, {
+      name,
+      first: String(Math.round(y[0] ?? 0)),
+      cold: String(Math.round(x[0] ?? 0)),
+      last: String(Math.round(y.at(-1) ?? 0)),
+      warm: String(Math.round(x.at(-1) ?? 0)),
+    }),
   )
   return {
     id,
     title,
-    description: `Life of a cartridge by water against the temperature of the last separator. Every line falls: ${ends.join('; ')}.`,
-    x: { label: 'Temperature at the last separator', unit: '°C' },
-    y: { label: 'Life by water', unit: 'h', from: 0 },
+    description: filled(words.cartridgeDescription, { lines: ends.join('; ') }),
+    x: { label: words.cartridgeAcross, unit: '°C' },
+    y: { label: words.cartridgeUp, unit: 'h', from: 0 },
     series,
     cautions: ['breathing-air', 'carbon-monoxide'],
     sources: ['litrebar-derivation'],

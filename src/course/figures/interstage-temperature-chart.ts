@@ -1,6 +1,8 @@
 import { compressorWork, type MultistageCompressor } from '../../charging/index.ts'
 import { celsius, inUnit } from '../../units/index.ts'
 import type { BarChart, LimitLine } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A compressor whose discharge temperatures are drawn. */
 export interface InterstageTemperatureChartOptions {
@@ -11,6 +13,8 @@ export interface InterstageTemperatureChartOptions {
   readonly machine: MultistageCompressor
   /** In degrees Celsius: what oil or valves bear, as their maker states it. */
   readonly limits?: readonly LimitLine[]
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -22,18 +26,25 @@ export interface InterstageTemperatureChartOptions {
  * @source litrebar-derivation
  */
 export function interstageTemperatureChart(options: InterstageTemperatureChartOptions): BarChart {
-  const { id, title, machine, limits } = options
+  const { id, title, machine, limits, texts } = options
+  const words = { ...figureTexts, ...texts }
   const { stages, cautions } = compressorWork(machine)
   const bars = stages.map(({ dischargeTemperature }, k) => ({
-    name: `Stage ${k + 1}`,
-    parts: [{ name: 'Discharge temperature', value: inUnit(dischargeTemperature, celsius) }],
+    name: filled(words.interstageStage, { number: String(k + 1) }),
+    parts: [{ name: words.interstageUp, value: inUnit(dischargeTemperature, celsius) }],
   }))
   return {
     kind: 'bars',
     id,
     title,
-    description: `Temperature of the gas after each stage: ${bars.map(({ name, parts }) => `${name.toLowerCase()}, ${Math.round(parts[0]?.value ?? 0)} °C`).join('; ')}.`,
-    y: { label: 'Discharge temperature', unit: '°C', from: 0 },
+    description: filled(words.interstageDescription, {
+      bars: bars
+        .map(({ parts }, k) =>
+          filled(words.interstageBar, { number: String(k + 1), temperature: String(Math.round(parts[0]?.value ?? 0)) }),
+        )
+        .join('; '),
+    }),
+    y: { label: words.interstageUp, unit: '°C', from: 0 },
     bars,
     ...(limits !== undefined && { limits }),
     cautions,

@@ -1,6 +1,8 @@
 import type { AveragedLoop } from '../../regulator-performance/index.ts'
 import { type EnergyPerVolume, format, joulePerLitre, litre, millibar, type NumberStyle } from '../../units/index.ts'
 import type { LimitLine, LineChart } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** What a picture of a loop says besides its line. */
 export interface LoopChartOptions {
@@ -14,6 +16,8 @@ export interface LoopChartOptions {
   /** In millibar. */
   readonly limits?: readonly LimitLine[]
   readonly style?: NumberStyle
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -25,7 +29,8 @@ export interface LoopChartOptions {
  * @source litrebar-derivation
  */
 export function loopChart(loop: AveragedLoop, options: LoopChartOptions): LineChart {
-  const { id, title, workOfBreathingPerLitre, breaths, limits, style } = options
+  const { id, title, workOfBreathingPerLitre, breaths, limits, style, texts } = options
+  const words = { ...figureTexts, ...texts }
   const volume = Array.from(loop.volumeCubicMetre, (v) => v / litre.factor)
   const inhaling = Array.from(loop.inhalationPressurePascal, (p) => p / millibar.factor)
   const exhaling = Array.from(loop.exhalationPressurePascal, (p) => p / millibar.factor)
@@ -36,12 +41,17 @@ export function loopChart(loop: AveragedLoop, options: LoopChartOptions): LineCh
   return {
     id,
     title,
-    description: `Pressure at the mouth against volume breathed in, the mean of ${breaths} breaths. The loop runs below zero while inhaling, to ${shown(lowest)} mbar, and back above zero while exhaling, to ${shown(highest)} mbar; the area inside it is the work, ${work} for each litre.`,
-    x: { label: 'Volume breathed in', unit: 'L', from: 0 },
-    y: { label: 'Mouth pressure', unit: 'mbar' },
+    description: filled(words.loopDescription, {
+      breaths: String(breaths),
+      lowest: shown(lowest),
+      highest: shown(highest),
+      work,
+    }),
+    x: { label: words.loopAcross, unit: 'L', from: 0 },
+    y: { label: words.loopUp, unit: 'mbar' },
     series: [
       {
-        name: 'mean breath',
+        name: words.loopName,
         x: [...volume, ...volume.toReversed()],
         y: [...inhaling, ...exhaling.toReversed()],
         closed: true,

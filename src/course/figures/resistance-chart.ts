@@ -2,8 +2,17 @@ import { pressureAtDepth, type WaterColumn } from '../../environment/index.ts'
 import { LitrebarError } from '../../errors/index.ts'
 import type { Mixture } from '../../gas-law/index.ts'
 import { predictedWork, type WorkInGas } from '../../regulator-performance/index.ts'
-import { type Depth, inUnit, joulePerLitre, type Temperature } from '../../units/index.ts'
+import {
+  type Depth,
+  inUnit,
+  joulePerLitre,
+  type NumberStyle,
+  type Temperature,
+  withNumberStyle,
+} from '../../units/index.ts'
 import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Measured work, and where it is drawn to. */
 export interface ResistanceChartOptions {
@@ -21,6 +30,10 @@ export interface ResistanceChartOptions {
   readonly depths: readonly Depth[]
   /** In joule per litre. */
   readonly limits?: readonly LimitLine[]
+  /** Of the numbers in the description. */
+  readonly style?: NumberStyle
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -33,7 +46,8 @@ export interface ResistanceChartOptions {
  * @source litrebar-derivation
  */
 export function resistanceChart(options: ResistanceChartOptions): LineChart {
-  const { id, title, measurements, mixtures, temperature, water, depths, laminarShare, limits } = options
+  const { id, title, measurements, mixtures, temperature, water, depths, laminarShare, limits, style, texts } = options
+  const words = { ...figureTexts, ...texts }
   const series = Object.entries(mixtures).map(([name, mixture]): Series => {
     const points = depths.flatMap((depth) => {
       const gas = { mixture, pressure: pressureAtDepth({ ...water, depth }), temperature }
@@ -43,15 +57,19 @@ export function resistanceChart(options: ResistanceChartOptions): LineChart {
     if (points.length < 2) throw outOfReach(name, points.length)
     return { name, x: points.map(([depth]) => depth), y: points.map(([, work]) => work) }
   })
-  const ends = series.map(
-    ({ name, x, y }) => `${name}, ${(y.at(-1) as number).toFixed(2)} J/L at ${Math.round(x.at(-1) as number)} m`,
+  const ends = series.map(({ name, x, y }) =>
+    filled(words.atDepth, {
+      name,
+      value: `${withNumberStyle((y.at(-1) as number).toFixed(2), style)} J/L`,
+      depth: String(Math.round(x.at(-1) as number)),
+    }),
   )
   return {
     id,
     title,
-    description: `Work of breathing for each litre against depth, as the measurements let one expect it. It grows with the density of the gas: ${ends.join('; ')}.`,
-    x: { label: 'Depth', unit: 'm', from: 0 },
-    y: { label: 'Work of breathing', unit: 'J/L', from: 0 },
+    description: filled(words.resistanceDescription, { lines: ends.join('; ') }),
+    x: { label: words.resistanceAcross, unit: 'm', from: 0 },
+    y: { label: words.resistanceUp, unit: 'J/L', from: 0 },
     series,
     ...(limits !== undefined && { limits }),
   }

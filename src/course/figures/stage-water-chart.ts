@@ -1,6 +1,8 @@
 import { type SeparatorTrain, separatedWater } from '../../charging/index.ts'
-import { gramPerHour, inUnit } from '../../units/index.ts'
+import { gramPerHour, inUnit, type NumberStyle, withNumberStyle } from '../../units/index.ts'
 import type { BarChart } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A compressor whose water is drawn. */
 export interface StageWaterChartOptions {
@@ -9,6 +11,10 @@ export interface StageWaterChartOptions {
   readonly title: string
   /** At most seven separators. */
   readonly train: SeparatorTrain
+  /** Of the numbers in the description. */
+  readonly style?: NumberStyle
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -19,22 +25,29 @@ export interface StageWaterChartOptions {
  * @throws LitrebarError as `separatedWater`
  * @source litrebar-derivation
  */
-export function stageWaterChart({ id, title, train }: StageWaterChartOptions): BarChart {
+export function stageWaterChart({ id, title, train, style, texts }: StageWaterChartOptions): BarChart {
+  const words = { ...figureTexts, ...texts }
   const { separators, carryOver, cautions } = separatedWater(train)
   const flows = [
-    ...separators.map(({ drained }, k) => [`Separator ${k + 1}`, drained] as const),
-    ['Left', carryOver] as const,
+    ...separators.map(
+      ({ drained }, k) => [filled(words.stageWaterSeparator, { number: String(k + 1) }), drained] as const,
+    ),
+    [words.stageWaterLeft, carryOver] as const,
   ]
   const bars = flows.map(([name, { value }]) => ({
     name,
-    parts: [{ name: 'Water', value: inUnit(value, gramPerHour) }],
+    parts: [{ name: words.stageWaterUp, value: inUnit(value, gramPerHour) }],
   }))
   return {
     kind: 'bars',
     id,
     title,
-    description: `Water in each hour: ${bars.map(({ name, parts }) => `${name.toLowerCase()}, ${(parts[0]?.value ?? 0).toFixed(1)} g`).join('; ')}.`,
-    y: { label: 'Water', unit: 'g/h', from: 0 },
+    description: filled(words.stageWaterDescription, {
+      bars: bars
+        .map(({ name, parts }) => `${name}, ${withNumberStyle((parts[0]?.value ?? 0).toFixed(1), style)} g`)
+        .join('; '),
+    }),
+    y: { label: words.stageWaterUp, unit: 'g/h', from: 0 },
     bars,
     cautions,
     sources: ['litrebar-derivation'],

@@ -3,6 +3,8 @@ import { LitrebarError } from '../../errors/index.ts'
 import { type CompiledSupply, supplyMap } from '../../regulator-performance/index.ts'
 import { type AbsolutePressure, bar, type Depth, toGauge } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Which supplies are drawn over which depths. */
 export interface SupplyMapChartOptions {
@@ -14,6 +16,8 @@ export interface SupplyMapChartOptions {
   readonly depths: readonly Depth[]
   /** At most four, each under the name that stands at the end of its line. */
   readonly supplies: Readonly<Record<string, CompiledSupply>>
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 const rows = 600
@@ -28,7 +32,8 @@ const rows = 600
  * @source litrebar-derivation
  */
 export function supplyMapChart(options: SupplyMapChartOptions): LineChart {
-  const { id, title, water, depths, supplies } = options
+  const { id, title, water, depths, supplies, texts } = options
+  const words = { ...figureTexts, ...texts }
   const ambientPressures = Float64Array.from(depths, (depth) => pressureAtDepth({ ...water, depth }))
   const series = Object.entries(supplies).map(([name, compiled]): Series => {
     const from = bar.factor
@@ -44,15 +49,19 @@ export function supplyMapChart(options: SupplyMapChartOptions): LineChart {
     if (met.length < 2) throw notMet(name, met.length)
     return { name, x: met.map(([depth]) => depth), y: met.map(([, pressure]) => pressure) }
   })
-  const ends = series.map(
-    ({ name, x, y }) => `${name}, ${Math.round(y.at(-1) as number)} bar at ${Math.round(x.at(-1) as number)} m`,
+  const ends = series.map(({ name, x, y }) =>
+    filled(words.atDepth, {
+      name,
+      value: `${Math.round(y.at(-1) as number)} bar`,
+      depth: String(Math.round(x.at(-1) as number)),
+    }),
   )
   return {
     id,
     title,
-    description: `Lowest gauge pressure in the cylinder at which the first stage still meets the peak of breathing, against depth. Every line rises with depth: ${ends.join('; ')}.`,
-    x: { label: 'Depth', unit: 'm', from: 0 },
-    y: { label: 'Lowest cylinder pressure', unit: 'bar gauge', from: 0 },
+    description: filled(words.supplyDescription, { lines: ends.join('; ') }),
+    x: { label: words.supplyAcross, unit: 'm', from: 0 },
+    y: { label: words.supplyUp, unit: words.supplyUnit, from: 0 },
     series,
   }
 }

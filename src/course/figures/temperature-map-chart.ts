@@ -11,6 +11,8 @@ import {
   temperatureOf,
 } from '../../units/index.ts'
 import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
+import { filled } from '../filled.ts'
+import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Over which supply pressures, and for which waters, the gas is followed through the first stage. */
 export interface TemperatureMapChartOptions {
@@ -26,6 +28,8 @@ export interface TemperatureMapChartOptions {
   readonly waterTemperatures: readonly Temperature[]
   readonly limits?: readonly LimitLine[]
   readonly style?: NumberStyle
+  /** Axis titles, names of lines and the description in other words; what is left out stays English. */
+  readonly texts?: Partial<FigureTexts>
 }
 
 /**
@@ -38,12 +42,13 @@ export interface TemperatureMapChartOptions {
  * @source gerg-2008; litrebar-derivation, constant enthalpy
  */
 export function temperatureMapChart(options: TemperatureMapChartOptions): LineChart {
-  const { id, title, mixture, pressureBehind, supplyPressures, waterTemperatures, limits, style } = options
+  const { id, title, mixture, pressureBehind, supplyPressures, waterTemperatures, limits, style, texts } = options
+  const words = { ...figureTexts, ...texts }
   const degrees = (temperature: Temperature) => format(temperature, { unit: celsius, decimals: 0, ...style })
   const x = supplyPressures.map((pressure) => inUnit(pressure, bar))
   const series = waterTemperatures.map(
     (temperature): Series => ({
-      name: `water of ${degrees(temperature)}`,
+      name: filled(words.temperatureName, { temperature: degrees(temperature) }),
       x,
       y: supplyPressures.map((pressure) =>
         inUnit(throttledTemperature(mixture, { pressure, temperature }, pressureBehind), celsius),
@@ -54,9 +59,12 @@ export function temperatureMapChart(options: TemperatureMapChartOptions): LineCh
   return {
     id,
     title,
-    description: `Temperature of the gas behind the first stage, if no heat reached it, against the pressure in the cylinder. At ${Math.round(x.at(-1) ?? 0)} bar: ${ends.join('; ')}.`,
-    x: { label: 'Cylinder pressure, absolute', unit: 'bar', from: 0 },
-    y: { label: 'Behind the first stage', unit: '°C' },
+    description: filled(words.temperatureDescription, {
+      pressure: String(Math.round(x.at(-1) ?? 0)),
+      lines: ends.join('; '),
+    }),
+    x: { label: words.temperatureAcross, unit: 'bar', from: 0 },
+    y: { label: words.temperatureUp, unit: '°C' },
     series,
     ...(limits !== undefined && { limits }),
   }
