@@ -1,6 +1,7 @@
 import { densityBy } from '../../cylinder/cylinder-gas.ts'
 import { requireKeys, requireWord } from '../../errors/index.ts'
 import type { GasModelOption, Mixture } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import {
   type AbsolutePressure,
@@ -75,6 +76,7 @@ export function ventedLine(line: FillingLine, options: GasModelOption = {}): Ven
   const { gas = 'real' } = options
   requireWord('options.gas', gas, ['real', 'ideal'])
   requireWithin('line.internalVolume', line.internalVolume, lineVolume)
+  requireMixture('line.mixture', line.mixture)
   requireWithin('line.pressure', line.pressure, pressure)
   requireWithin('line.temperature', line.temperature, temperature)
   requireWithin('line.ambientPressure', line.ambientPressure, ambientPressure)
