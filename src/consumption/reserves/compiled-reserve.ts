@@ -68,7 +68,8 @@ type Kernel = (rate: number, stress: number, wait: number, speed: number, stop: 
  *   timeAtDepth: rectangular(measure(2, minute), measure(1, minute)),
  * }
  * const sampled = propagateBySampling(reserve, inputs, { trials: 1e4, seed: 1 })
- * (coverageInterval(sampled, 0.95).high / bar.factor).toFixed(0) // => '127'
+ * const high = coverageInterval(sampled, 0.95).high / bar.factor
+ * high.toFixed(0) // => '129'
  */
 export function compileReserve(
   ascent: Ascent,
