@@ -71,10 +71,16 @@ const shares: Readonly<Record<string, Share>> = {
     contains: ['6894.757293168', 'offset'],
     limit: 200,
   },
+  'a pressure at a depth': {
+    // Keys, ranges and their words are most of it, and are paid once by an app.
+    code: `export { pressureAtDepth } from 'litrebar'`,
+    contains: ['pressureAtDepth', 'Did you mean', '9.80665'],
+    limit: 1.7 * kB,
+  },
   'the ideal gas laws': {
     code: `export { boyle, charles, combinedGasLaw, gayLussac, idealGasLaw } from 'litrebar'`,
     contains: ['boyle', 'charles', 'combinedGasLaw', 'gayLussac', 'idealGasLaw', 'all but one of', '8.314'],
-    limit: 1.85 * kB,
+    limit: 1.7 * kB,
   },
   'the work of one loop': {
     // Without the analysis of whole logs.

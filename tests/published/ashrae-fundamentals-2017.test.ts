@@ -58,12 +58,9 @@ const relations: Record<string, (given: Given) => number> = {
     }),
   'specific volume of moist air': (given) => {
     const ratio = wetBulbRatio(given)
-    const humid = {
-      waterFraction: waterFractionFromHumidityRatio(ratio),
-      temperature: at(given.t_C),
-      pressure: oneAtmosphere,
-    }
-    return (1 + ratio) / humidAirDensity({ ...humid, relativeHumidity: relativeHumidity(humid) }, { extrapolate: true })
+    const state = { temperature: at(given.t_C), pressure: oneAtmosphere }
+    const humid = { ...state, waterFraction: waterFractionFromHumidityRatio(ratio) }
+    return (1 + ratio) / humidAirDensity({ ...state, relativeHumidity: relativeHumidity(humid) }, { extrapolate: true })
   },
 }
 

@@ -1,4 +1,4 @@
-import { LitrebarError, requireList, shown } from '../../errors/index.ts'
+import { inputError, requireList, shown } from '../../errors/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -25,15 +25,9 @@ export interface InspectionAdvice {
  */
 export function inspectionAdvice(findings: readonly InspectionFindingId[]): InspectionAdvice {
   requireList('findings', findings, 1, unlisted)
-  const unknown = findings.find((id) => !Object.hasOwn(inspectionFindings, id))
-  if (unknown !== undefined) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'findings',
-      value: shown(unknown),
-      expected: `at least one of ${Object.keys(inspectionFindings).join(', ')}`,
-      hint: unlisted,
-    })
+  const known = Object.keys(inspectionFindings) as InspectionFindingId[]
+  for (const id of findings) {
+    if (!known.includes(id)) throw inputError('findings', shown(id), `at least one of ${known.join(', ')}`, unlisted)
   }
   const rows = findings.map((id) => ({ id, ...inspectionFindings[id] }))
   const isWet = rows.some(({ id }) => wetFindings.has(id))

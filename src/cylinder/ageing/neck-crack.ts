@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireKeys, requireWord } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { SourceId } from '../../references/sources.ts'
 import { type Accepted, type Fraction, one, type PlainNumber, requireWithin } from '../../units/index.ts'
@@ -67,7 +67,7 @@ export function assessNeckCrack(
   requireKeys('crack', crack, { lengthInThreads: true, isInThreads: true })
   const { lengthInThreads, isInThreads } = crack
   requireWithin('lengthInThreads', lengthInThreads, length)
-  if (typeof isInThreads !== 'boolean') throw notBoolean(isInThreads)
+  requireWord('isInThreads', isInThreads, [true, false])
   const value = lengthInThreads as number as Fraction
   return {
     'appendix-c': {
@@ -98,14 +98,4 @@ const cracked: Reason = {
   code: 'cracked',
   text: 'a crack was found: no criterion lets a cracked cylinder stay in use, and the visual examination may condemn it for any crack',
   source: 'cfr-49-180-appendix-c',
-}
-
-function notBoolean(given: unknown): LitrebarError {
-  return new LitrebarError({
-    code: 'input',
-    argument: 'isInThreads',
-    value: String(given),
-    expected: 'true or false',
-    hint: 'State whether the crack reaches the threads.',
-  })
 }

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../../errors/index.ts'
 import type { CautionId, SourceId } from '../../references/index.ts'
 import { type PlusCondition, plusConditions } from './plus-permission.table.ts'
 
@@ -52,7 +52,7 @@ function requireFindings(all: readonly PlusCondition[], findings: PlusFindings):
   throw new LitrebarError({
     code: 'input',
     argument: `findings.${odd}`,
-    value: String(findings[odd]),
+    value: shown(findings[odd]),
     expected: 'true, false, or nothing where it is not known',
     hint: 'State whether the condition holds.',
   })

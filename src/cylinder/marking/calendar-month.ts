@@ -1,4 +1,4 @@
-import { LitrebarError } from '../../errors/index.ts'
+import { LitrebarError, requireText, shown } from '../../errors/index.ts'
 import type { PlainNumber } from '../../units/index.ts'
 
 /** A month as ISO 8601 writes it, `2026-11`: as close as a stamp says when something was done. */
@@ -24,7 +24,7 @@ export function monthsLater(month: CalendarMonth | CalendarDate, count: PlainNum
     throw new LitrebarError({
       code: 'range',
       argument: 'count',
-      value: String(count),
+      value: shown(count),
       expected: 'a whole number of months',
       hint: 'Intervals of rules are whole months: 2.5 years are 30.',
     })
@@ -64,6 +64,7 @@ export function daysBetween(from: CalendarMonth | CalendarDate, to: CalendarMont
 
 /** Months since year 0; throws for text that is no month or date of the years 1000 to 9999. */
 export function monthNumber(argument: string, text: string): number {
+  requireText(argument, text, 'Write a month as 2027-06 or a date as 2027-06-01.')
   const isShaped = isDigits(text, 0, 4) && text[4] === '-' && isDigits(text, 5, 7)
   const isDated = text.length === 7 || (text.length === 10 && text[7] === '-' && isDigits(text, 8, 10))
   if (isShaped && isDated) {

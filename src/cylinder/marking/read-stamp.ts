@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../../errors/index.ts'
 import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-month.ts'
 import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
@@ -50,7 +50,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
     throw new LitrebarError({
       code: 'input',
       argument: 'text',
-      value: typeof text,
+      value: shown(text),
       expected: 'the text of a shoulder',
       hint: 'Type the shoulder line by line as it is stamped.',
     })

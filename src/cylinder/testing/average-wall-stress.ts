@@ -7,6 +7,7 @@ import {
   type InternalVolume,
   litre,
   millilitre,
+  one,
   type PressureDifference,
   psi,
   requireWithin,
@@ -90,6 +91,18 @@ function growth(tested: ElasticTest): number {
   requireKeys('tested', tested, { factor: true, internalVolume: true, testPressure: true })
   const { factor, internalVolume, testPressure } = tested
   requireKeys('tested.factor', factor, { fraction: true, per: true })
+  requireWithin('factor.fraction', factor.fraction, {
+    above: 0,
+    atMost: 1,
+    unit: one,
+    hint: 'K is a fraction per pressure.',
+  })
+  requireWithin('factor.per', factor.per, {
+    above: 0,
+    atMost: 1e4,
+    unit: bar,
+    hint: 'State what K is per: 1 psi or 1 bar.',
+  })
   const perPascal = factor.fraction / factor.per
   requireWithin('factor', perPascal, factorRange)
   requireWithin('internalVolume', internalVolume, {

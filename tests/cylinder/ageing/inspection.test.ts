@@ -52,7 +52,7 @@ test('a verdict on a crack holds both criteria, whichever it follows', () => {
     expect(assessment.sources).toEqual(['cfr-49-180-appendix-c', 'phmsa-10-0019r'])
   }
   expect(assessNeckCrack({ lengthInThreads: 1.5, isInThreads: false })['appendix-c'].margin).toBe(0.5)
-  expect(() => assessNeckCrack({ lengthInThreads: 1, isInThreads: 'no' as never })).toThrow('isInThreads is no')
+  expect(() => assessNeckCrack({ lengthInThreads: 1, isInThreads: 'no' as never })).toThrow("isInThreads is 'no'")
 })
 
 test('exactly the remembered share of the wall does not exceed it, and is not thereby within', () => {

@@ -100,8 +100,8 @@ test('each state afterwards is one of the equation, at the common pressure', () 
 })
 
 test('without heat the energy of all gas stays, the giving cylinder cools and the receiving one warms', () => {
-  const energyOf = (cylinder: ContentsByAbsolutePressure, amount: number): number =>
-    amount * gasState(cylinder.mixture, cylinder).molarInternalEnergy
+  const energyOf = ({ mixture, pressure, temperature }: ContentsByAbsolutePressure, amount: number): number =>
+    amount * gasState(mixture, { pressure, temperature }).molarInternalEnergy
   for (const cylinders of [
     [of(50, 250), of(12, 50)],
     [of(50, 250), of(50, 180), of(12, 20), of(10, 100)],
