@@ -57,6 +57,15 @@ const reasons = (request: FillingRequest) => {
 const find = (request: FillingRequest, code: string) => reasons(request).find((reason) => reason.code === code)
 const has = (request: FillingRequest, code: string): boolean => find(request, code) !== undefined
 
+test('what heads several rows that are due is named once', () => {
+  const condemned = {
+    ...un,
+    stamp: `${un.stamp as string}\nCONDEMNED`,
+    rules: { ...un.rules, ruleSet: 'german-diving' },
+  } as const
+  expect(reasons(condemned).filter(({ code }) => code === 'condemned')).toHaveLength(1)
+})
+
 test('in order: what is due, and nothing else that could be left out', () => {
   expect(reasons(us).map(({ code }) => code)).toContain('due')
   expect(assessFilling(us).sources).toEqual(expect.arrayContaining(['cfr-49-180-209', 'cfr-49-173-301a']))

@@ -567,6 +567,17 @@ describe('a register', () => {
     ).not.toContain('century-assumed')
   })
 
+  test('a later row that is undetermined decides before an earlier one that is within', () => {
+    const star = {
+      system: 'US',
+      specification: '3AA',
+      firstTest: '2001-06',
+      retests: [{ date: '2023-06', kind: 'hydraulic', suffixes: ['★'] }],
+    } as const
+    const [row] = dueWithin([{ id: 'A', ruleSet: 'us-180.209', stamp: star }], { asOf, days: 3 as never })
+    expect([row?.state, row?.requalification?.rule?.id]).toEqual(['undetermined', 'us-star'])
+  })
+
   test('a doubt beside a date is undetermined, and so is a row without a date', () => {
     expect(one({ ...old, firstTest: '2027-05' }, 0)?.state).toBe('undetermined')
     expect(one({ ...old, retests: [{ date: '2027-05', suffixes: [] }] }, 0)?.state).toBe('undetermined')
