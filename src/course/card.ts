@@ -49,7 +49,7 @@ export interface Card<Symbol extends string = string> {
   readonly source: SourceName
   readonly place?: string
   readonly cautions?: readonly CautionName[]
-  /** What goes wrong with this formula, and what comes out then. */
+  /** Common mistakes with this formula, and what they lead to. */
   readonly commonErrors?: readonly CommonError<Symbol>[]
   /** Values in SI over which the tests compare the forms with the core function. */
   readonly range: Readonly<Partial<Record<Symbol, readonly [low: number, high: number]>>>

@@ -50,7 +50,7 @@ export const liftCard: Card<'F' | 'V' | 'rho' | 'g'> = {
   source: 'openstax-college-physics',
   place: 'section 11.7',
   cautions: ['buoyancy'],
-  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water put in, 1000 kg/m³', symbols: ['rho'] }],
+  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water used, 1000 kg/m³', symbols: ['rho'] }],
   range: { V: [0.001, 0.05], rho: [990, 1040], g: [9.78, 9.83] },
 }
 
@@ -78,10 +78,10 @@ export const ballastForOtherWaterCard: Card<'m' | 'V' | 'w1' | 'w2'> = {
   range: { V: [0.005, 0.1], w1: [990, 1040], w2: [990, 1040] },
 }
 
-/** The height of a bubble presses on the valve above it. */
+/** Pressure of a bubble of gas on the valve above it. */
 export const bubbleHeadCard: Card<'dp' | 'rho' | 'g' | 'h'> = {
   id: 'bubble-head',
-  title: 'The height of a bubble presses on the valve above it',
+  title: 'Pressure of a bubble of gas on the valve above it',
   documents: 'bubbleHead',
   result: 'dp',
   symbols: {
@@ -106,14 +106,14 @@ export const bubbleHeadCard: Card<'dp' | 'rho' | 'g' | 'h'> = {
   source: 'litrebar-derivation',
   place: 'hydrostatics',
   cautions: ['buoyancy'],
-  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water put in, 1000 kg/m³', symbols: ['rho'] }],
+  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water used, 1000 kg/m³', symbols: ['rho'] }],
   range: { rho: [990, 1040], g: [9.78, 9.83], h: [0.05, 1.5] },
 }
 
-/** Gas to let out on the way up. */
+/** Gas to vent on the way up. */
 export const ventFlowCard: Card<'q' | 'v' | 'V' | 'd' | 'rho' | 'g' | 'p0'> = {
   id: 'vent-flow',
-  title: 'Gas to let out on the way up',
+  title: 'Gas to vent on the way up',
   documents: 'ventFlow',
   result: 'q',
   symbols: {
@@ -208,10 +208,10 @@ export const liftGainPerMetreCard: Card<'F' | 'V' | 'd' | 'rho' | 'g' | 'p0' | '
   range: { V: [0.001, 0.03], d: [1, 100], rho: [990, 1040], g: [9.78, 9.83], p0: [60000, 105000] },
 }
 
-/** Lift of a gas that is carried up and not let out. */
+/** Lift of trapped gas carried upward without venting. */
 export const unventedLiftCard: Card<'F' | 'V' | 'd' | 'to' | 'rho' | 'g' | 'p0'> = {
   id: 'unvented-lift',
-  title: 'Lift of a gas that is carried up and not let out',
+  title: 'Lift of trapped gas carried upward without venting',
   documents: 'unventedLift',
   result: 'F',
   symbols: {
@@ -249,7 +249,7 @@ export const unventedLiftCard: Card<'F' | 'V' | 'd' | 'to' | 'rho' | 'g' | 'p0'>
       to: Depth
     }) => unventedLift({ volume: V, depth: d, water: { density: rho, gravity: g, surfacePressure: p0 } }, to),
   },
-  conditions: ['ideal gas at one temperature', 'room for the gas to grow'],
+  conditions: ['ideal gas at one temperature', 'room for the gas to expand'],
   source: 'litrebar-derivation',
   place: 'Boyle’s law',
   cautions: ['buoyancy'],
@@ -296,7 +296,7 @@ export const displacedVolumeFromWeighingCard: Card<'V' | 'ma' | 'mw' | 'rw' | 'r
   source: 'openstax-college-physics',
   place: 'section 11.7',
   cautions: ['buoyancy'],
-  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water put in, 1000 kg/m³', symbols: ['rw'] }],
+  commonErrors: [{ slip: 'fresh-water-for-sea', text: 'Density of fresh water used, 1000 kg/m³', symbols: ['rw'] }],
   range: { V: [0.005, 0.1], ma: [10, 20], mw: [-2, 5], rw: [990, 1040], ra: [1.1, 1.3] },
 }
 
@@ -362,7 +362,11 @@ export const heatLossCard: Card<'Q' | 'A' | 'Ts' | 'Tw' | 'I'> = {
     }) => heatLoss({ layers: [I], area: A, skinTemperature: Ts, waterTemperature: Tw }),
   },
   besides: ['ventilation'],
-  conditions: ['steady state', 'layers in series: their insulation adds up', 'the breathing counted apart'],
+  conditions: [
+    'steady state',
+    'layers in series: their insulation adds up',
+    'heat lost by breathing counted separately',
+  ],
   source: 'litrebar-derivation',
   place: 'layers in series',
   cautions: ['warmth'],

@@ -22,7 +22,7 @@ import type { Card } from '../card.ts'
 /** Net buoyancy of a thing that keeps its volume. */
 export const netBuoyancyCard: Card<'F' | 'V' | 'rho' | 'm' | 'g'> = {
   id: 'net-buoyancy',
-  title: 'Net buoyancy is the weight of the water displaced less the weight of the thing',
+  title: 'Net buoyancy is the weight of the water displaced less the weight of the object',
   documents: 'netBuoyancy',
   result: 'F',
   symbols: {
@@ -40,12 +40,12 @@ export const netBuoyancyCard: Card<'F' | 'V' | 'rho' | 'm' | 'g'> = {
         { density, ...(gravity !== undefined && { gravity }) },
       ),
   },
-  conditions: ['the thing keeps its volume', 'weighed in air, whose own buoyancy is left out'],
+  conditions: ['the object keeps its volume', 'weighed in air, whose own buoyancy is left out'],
   source: 'litrebar-derivation',
   cautions: ['buoyancy'],
   commonErrors: [
-    { slip: 'fresh-water-for-sea', text: 'Density of fresh water put in, 1000 kg/m³', symbols: ['rho'] },
-    { slip: 'sea-water-for-fresh', text: 'Density of sea water put in, 1025 kg/m³', symbols: ['rho'] },
+    { slip: 'fresh-water-for-sea', text: 'Density of fresh water used, 1000 kg/m³', symbols: ['rho'] },
+    { slip: 'sea-water-for-fresh', text: 'Density of sea water used, 1025 kg/m³', symbols: ['rho'] },
   ],
   range: { V: [0.005, 0.02], rho: [990, 1040], m: [5, 25], g: [9.78, 9.83] },
 }
@@ -69,7 +69,7 @@ export const gasFractionOfFoamCard: Card<'x' | 'rf' | 'rr'> = {
   },
   forms: { x: ['-', 1, ['/', 'rf', 'rr']] },
   core: { x: ({ foam, rubber }: { foam: Density; rubber: Density }) => gasFractionOfFoam(foam, rubber) },
-  conditions: ['the gas weighs nothing beside the rubber'],
+  conditions: ['the mass of the gas is negligible'],
   source: 'litrebar-derivation',
   range: { rf: [100, 400], rr: [900, 1300] },
 }
@@ -77,7 +77,7 @@ export const gasFractionOfFoamCard: Card<'x' | 'rf' | 'rr'> = {
 /** Volume of a foam suit at a pressure. */
 export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
   id: 'foam-volume',
-  title: 'The gas of a foam suit shrinks by Boyle’s law, its rubber stays',
+  title: 'The gas of a foam suit shrinks by Boyle’s law, its rubber keeps its volume',
   documents: 'foamVolume',
   result: 'V',
   symbols: {
@@ -128,7 +128,7 @@ export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
 /** Lift of the gas in a dry suit that is not filled on the way down. */
 export const unfilledDrySuitCard: Card<'F' | 'rho' | 'g' | 'V0' | 'p0' | 'p'> = {
   id: 'unfilled-dry-suit',
-  title: 'Lift that is left in a dry suit without filling',
+  title: 'Lift left in a dry suit when no gas is added',
   documents: 'unfilledDrySuit',
   result: 'F',
   symbols: {
@@ -188,7 +188,7 @@ export const bodyVolumeCard: Card<'V' | 'm' | 'f' | 'Vl' | 'rf' | 'rl'> = {
   place: 'two-component model',
   cautions: ['buoyancy'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The fat put in in per cent', symbols: ['f'] },
+    { slip: 'percent-for-fraction', text: 'The fat entered in per cent', symbols: ['f'] },
     {
       slip: 'other-formula',
       text: 'The gas in the lungs left out',
@@ -249,7 +249,7 @@ export const foamConductivityCard: Card<'k' | 'kr' | 'kg' | 'x'> = {
   source: 'litrebar-derivation',
   place: 'rule of Maxwell and Eucken (memory)',
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The gas put in in per cent', symbols: ['x'] },
+    { slip: 'percent-for-fraction', text: 'The gas entered in per cent', symbols: ['x'] },
     {
       slip: 'other-formula',
       text: 'The mean by volume taken, as if rubber and gas lay side by side',

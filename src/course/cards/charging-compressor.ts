@@ -40,7 +40,7 @@ export const stallRatioCard: Card<'r' | 'c' | 'n'> = {
   place: 'volumetric efficiency 0',
   cautions: ['instrument'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The clearance put in in per cent', symbols: ['c'] },
+    { slip: 'percent-for-fraction', text: 'The clearance entered in per cent', symbols: ['c'] },
     { slip: 'other-formula', text: 'The exponent left out', instead: { r: ['+', 1, ['/', 1, 'c']] } },
   ],
   range: { r: [5, 60], c: [0.03, 0.15], n: [1.15, 1.4] },
@@ -76,7 +76,7 @@ export const shaftPowerCard: Card<'P' | 'm' | 'w' | 'M' | 'eta'> = {
   source: 'litrebar-derivation',
   place: 'work for each time',
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The efficiency put in in per cent', symbols: ['eta'] },
+    { slip: 'percent-for-fraction', text: 'The efficiency entered in per cent', symbols: ['eta'] },
     {
       slip: 'other-formula',
       text: 'Multiplied by the efficiency: the shaft must give more than the gas takes up',
@@ -207,7 +207,11 @@ export const cartridgeLoadCard: Card<'m' | 'q' | 'p0' | 'T0' | 'p' | 'T' | 'M' |
   place: 'water for each mole of air',
   cautions: ['breathing-air', 'carbon-monoxide'],
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'The temperature of the reference put in in degrees Celsius', symbols: ['T0'] },
+    {
+      slip: 'celsius-for-kelvin',
+      text: 'The temperature of the reference entered in degrees Celsius',
+      symbols: ['T0'],
+    },
     {
       slip: 'other-formula',
       text: 'The water of the intake counted: most of it has settled in the separators',

@@ -83,7 +83,7 @@ export const stageDischargeTemperatureCard: Card<'T2' | 'T1' | 'p2' | 'p1' | 'n'
   source: 'litrebar-derivation',
   cautions: ['instrument'],
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T1'] },
+    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T1'] },
     { slip: 'gauge-for-absolute', text: 'The gauge pressure after the stage taken for absolute', symbols: ['p2'] },
   ],
   range: { T1: [275, 330], p1: [100_000, 500_000], p2: [600_000, 3_000_000], n: [1.1, 1.4] },
@@ -160,7 +160,7 @@ export const stagesNeededCard: Card<'z' | 'r' | 'rs'> = {
   callSymbols: {
     next: { letter: 'N', meaning: 'the number rounded up to a whole one', dimension: 'fraction' },
   },
-  conditions: ['equal ratios, perfect coolers, ideal gas', 'rounded up: to the nearest number breaks the bound'],
+  conditions: ['equal ratios, perfect coolers, ideal gas', 'rounded up: the nearest whole number may exceed the bound'],
   source: 'litrebar-derivation',
   commonErrors: [
     {
@@ -197,7 +197,7 @@ export const volumetricEfficiencyCard: Card<'eta' | 'c' | 'r' | 'n'> = {
       text: 'The clearance gas expanded by Boyle’s law, without its exponent',
       instead: { eta: ['-', 1, ['*', 'c', ['-', 'r', 1]]] },
     },
-    { slip: 'percent-for-fraction', text: 'The clearance put in in per cent', symbols: ['c'] },
+    { slip: 'percent-for-fraction', text: 'The clearance entered in per cent', symbols: ['c'] },
   ],
   range: { c: [0.01, 0.1], r: [2, 9], n: [1.1, 1.4] },
 }
@@ -241,7 +241,7 @@ export const fillingRateCard: Card<'q' | 'V' | 'p1' | 'p2' | 'pu' | 't'> = {
   besides: ['temperature', 'mixture'],
   conditions: [
     'pressures both absolute or both gauge, settled to one temperature',
-    'no free air: the gas is not ideal',
+    'not a free-air rating: the gas is not ideal',
   ],
   source: 'common-practice',
   range: {
@@ -256,7 +256,7 @@ export const fillingRateCard: Card<'q' | 'V' | 'p1' | 'p2' | 'pu' | 't'> = {
 /** Free air behind a rate of filling, and the other way round. */
 export const freeAirOfFillingRateCard: Card<'qf' | 'q' | 'pu' | 'p0' | 'T0' | 'T'> = {
   id: 'free-air-of-filling-rate',
-  title: 'Free air behind a rate of filling, ideal gas',
+  title: 'Free air from a rate of filling, ideal gas',
   documents: 'freeAirFromFillingRate',
   result: 'qf',
   symbols: {
@@ -313,10 +313,10 @@ export const freeAirOfFillingRateCard: Card<'qf' | 'q' | 'pu' | 'p0' | 'T0' | 'T
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The two ratings taken for one',
+      text: 'The two ratings confused',
       instead: { qf: 'q', q: 'qf' },
     },
-    { slip: 'celsius-for-kelvin', text: 'Temperatures put in in degrees Celsius', symbols: ['T', 'T0'] },
+    { slip: 'celsius-for-kelvin', text: 'Temperatures entered in degrees Celsius', symbols: ['T', 'T0'] },
   ],
   range: {
     q: [0.001, 0.02],
@@ -413,7 +413,7 @@ export const condensateCard: Card<'w' | 'q' | 'phi' | 'p0' | 'T0' | 'p' | 'T' | 
   source: 'litrebar-derivation',
   cautions: ['breathing-air'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The relative humidity put in in per cent', symbols: ['phi'] },
+    { slip: 'percent-for-fraction', text: 'The relative humidity entered in per cent', symbols: ['phi'] },
     {
       slip: 'other-formula',
       text: 'All vapour of the intake counted as drained: the air that leaves is saturated',
@@ -466,10 +466,10 @@ export const traceConcentrationCard: Card<'c' | 'x' | 'M' | 'p' | 'T' | 'R'> = {
   },
   constants: { R: 8.31446261815324 },
   besides: ['reference'],
-  conditions: ['ideal gas', 'the state of the cubic metre as the rule has it: between 15 and 25 °C it is 3.5 per cent'],
+  conditions: ['ideal gas', 'the reference condition of the rule: between 15 and 25 °C the difference is 3.5 per cent'],
   source: 'litrebar-derivation',
   cautions: ['breathing-air'],
-  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T'] }],
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] }],
   range: {
     c: [1e-7, 1e-3],
     x: [1e-7, 1e-3],
@@ -514,10 +514,10 @@ export const contaminantAtDepthCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
   range: { x: [1e-7, 1e-4], p: [150_000, 1_000_000], p0: [70_000, 103_000] },
 }
 
-/** Gas that a booster lifts in a stroke. */
+/** Gas that a booster moves in one stroke. */
 export const boosterStrokeCard: Card<'G' | 'Vs' | 'ps' | 'pd' | 'c' | 'n'> = {
   id: 'booster-stroke',
-  title: 'Gas that a booster lifts in a stroke',
+  title: 'Gas that a booster moves in one stroke',
   documents: 'boosterStroke',
   result: 'G',
   symbols: {

@@ -259,7 +259,7 @@ export const turnPressureCard: Card<'pt' | 'p' | 'f' | 'pr'> = {
     'gaugeZero',
     'show',
   ],
-  conditions: ['ideal gas', 'one diver, or like cylinders and like rates'],
+  conditions: ['ideal gas', 'one diver, or equal cylinders and equal rates'],
   source: 'common-practice',
   cautions: ['reserve'],
   range: { p: [10_000_000, 20_000_000], f: [0.1, 0.5], pr: [1_000_000, 5_000_000] },

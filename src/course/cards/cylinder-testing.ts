@@ -299,10 +299,10 @@ export const averageWallStressCard: Card<'S' | 'EE' | 'k' | 'pk' | 'V' | 'pt'> =
   },
 }
 
-/** Volume by which the water of a test gives way. */
+/** Volume by which the water of a test is compressed. */
 export const waterCompressionCard: Card<'dV' | 'm' | 'r1' | 'r2'> = {
   id: 'water-compression',
-  title: 'Volume by which the water of a test gives way',
+  title: 'Volume by which the water of a test is compressed',
   documents: 'waterCompression',
   result: 'dV',
   symbols: {
@@ -456,6 +456,6 @@ export const waterVolumeCard: Card<'V' | 'm' | 'rho'> = {
   conditions: ['water without air bubbles'],
   source: 'litrebar-derivation',
   place: 'mass over density',
-  commonErrors: [{ slip: 'sea-water-for-fresh', text: 'Density of sea water put in, 1025 kg/m³', symbols: ['rho'] }],
+  commonErrors: [{ slip: 'sea-water-for-fresh', text: 'Density of sea water used, 1025 kg/m³', symbols: ['rho'] }],
   range: { V: [0.003, 0.02], m: [3, 20], rho: [990, 1000] },
 }

@@ -6,7 +6,7 @@ import type { Card } from '../card.ts'
 /** Force of the gas on a plug, a valve or a fitting. */
 export const endLoadCard: Card<'F' | 'pg' | 'pi' | 'D'> = {
   id: 'end-load',
-  title: 'The gas pushes a valve out with pressure times area',
+  title: 'The force on a valve is pressure times area',
   documents: 'endLoad',
   result: 'F',
   symbols: {
@@ -79,7 +79,7 @@ export const developedPressureCard: Card<'p2' | 'p1' | 'T1' | 'T2'> = {
       developed(pressure, temperature, at),
   },
   besides: ['mixture', 'gas', 'gaugePressure', 'internalVolume', 'ambientPressure', 'elasticExpansion', 'growth'],
-  conditions: ['dry air', 'one amount of gas', 'the cylinder does not widen'],
+  conditions: ['dry air', 'one amount of gas', 'the cylinder does not expand'],
   source: 'gerg-2008',
   cautions: ['hot-fill', 'fill-limit'],
   commonErrors: [

@@ -85,10 +85,10 @@ export const densityOfConventionCard: Card<'rho' | 'pc' | 'L' | 'g'> = {
   range: { g: [9.78, 9.83] },
 }
 
-/** The height that the standard atmosphere counts in shrinks as gravity does. */
+/** Geopotential height: altitude corrected for the fall of gravity. */
 export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
   id: 'geopotential-height',
-  title: 'The height that the standard atmosphere counts in shrinks as gravity does',
+  title: 'Geopotential height: altitude corrected for the fall of gravity',
   documents: 'geopotentialHeightOf',
   result: 'H',
   symbols: {

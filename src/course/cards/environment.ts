@@ -31,7 +31,7 @@ export const pressureAtDepthCard: Card<'p' | 'p0' | 'rho' | 'g' | 'd'> = {
   source: 'openstax-college-physics',
   place: 'section 11.4',
   commonErrors: [
-    { slip: 'sea-water-for-fresh', text: 'Density of sea water put in, 1025 kg/m³', symbols: ['rho'] },
+    { slip: 'sea-water-for-fresh', text: 'Density of sea water used, 1025 kg/m³', symbols: ['rho'] },
     {
       slip: 'other-formula',
       text: 'The pressure at the surface left out',

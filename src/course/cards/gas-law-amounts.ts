@@ -46,12 +46,12 @@ export const amountOfGasCard: Card<'n' | 'V' | 'p' | 'T' | 'R'> = {
   core: { n: (contents: AirInVessel) => amountOfGas({ ...contents, mixture: dryAir }) },
   constants: { R: 8.314472 },
   besides: ['mixture', 'gaugePressure', 'ambientPressure', 'elasticExpansion', 'gas'],
-  conditions: ['dry air', 'the walls do not give'],
+  conditions: ['dry air', 'the cylinder does not expand'],
   source: 'gerg-2008',
   place: 'density',
   commonErrors: [
     { slip: 'gauge-for-absolute', text: 'The reading of the gauge taken for the absolute pressure', symbols: ['p'] },
-    { slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T'] },
+    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] },
     {
       slip: 'other-formula',
       text: 'The gas taken for ideal: Z left out',
@@ -87,13 +87,13 @@ export const massOfGasCard: Card<'m' | 'M' | 'V' | 'p' | 'T' | 'R'> = {
   core: { m: (contents: AirInVessel) => massOfGas({ ...contents, mixture: dryAir }) },
   constants: { R: 8.314472, M: 0.02896573152 },
   besides: ['mixture', 'gaugePressure', 'ambientPressure', 'elasticExpansion', 'gas'],
-  conditions: ['dry air', 'the walls do not give'],
+  conditions: ['dry air', 'the cylinder does not expand'],
   source: 'gerg-2008',
   place: 'density and molar masses',
   cautions: ['buoyancy'],
   commonErrors: [
     { slip: 'gauge-for-absolute', text: 'The reading of the gauge taken for the absolute pressure', symbols: ['p'] },
-    { slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T'] },
+    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] },
     {
       slip: 'other-formula',
       text: 'The gas taken for ideal: Z left out',
@@ -163,7 +163,7 @@ export const freeGasOfAmountCard: Card<'V0' | 'n' | 'p0' | 'T0' | 'R'> = {
   source: 'gerg-2008',
   place: 'density',
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T0'] },
+    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T0'] },
     { slip: 'gauge-for-absolute', text: 'A gauge pressure taken for the pressure of the reference', symbols: ['p0'] },
   ],
   range: { V0: [0.5, 4], n: [20, 150], p0: [90_000, 110_000], T0: [273, 310] },
@@ -193,7 +193,7 @@ export const pressureAtGasDensityCard: Card<'p' | 'rho' | 'M' | 'T' | 'R'> = {
   source: 'gerg-2008',
   place: 'molar masses and gas constant',
   cautions: ['gas-density'],
-  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature put in in degrees Celsius', symbols: ['T'] }],
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] }],
   range: { p: [200_000, 1_200_000], rho: [2, 9], T: [273, 310] },
 }
 

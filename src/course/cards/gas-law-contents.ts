@@ -82,7 +82,7 @@ export const freeGasAtCard: Card<'V2' | 'V1' | 'p1' | 'p2' | 'T1' | 'T2'> = {
     { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
     {
       slip: 'other-formula',
-      text: 'The ratio of temperatures turned over',
+      text: 'The ratio of temperatures inverted',
       instead: { V2: ['*', 'V1', ['/', 'p1', 'p2'], ['/', 'T1', 'T2']] },
     },
   ],

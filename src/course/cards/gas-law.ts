@@ -383,7 +383,7 @@ export const surfaceEquivalentCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
 /** Deepest depth of a mixture. */
 export const maximumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 'g'> = {
   id: 'maximum-operating-depth',
-  title: 'Deepest depth for a limit of oxygen partial pressure',
+  title: 'Maximum depth for a limit of oxygen partial pressure',
   documents: 'maximumOperatingDepth',
   result: 'd',
   symbols: {

@@ -63,7 +63,7 @@ export const cellLinearityCard: Card<'L' | 'U2' | 'U1' | 'p2' | 'p1'> = {
   symbols: {
     L: {
       letter: 'L',
-      meaning: 'output over what the lower point foretells',
+      meaning: 'output over that predicted from the lower point',
       dimension: 'fraction',
       parameter: 'linearity',
     },

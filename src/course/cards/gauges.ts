@@ -61,15 +61,15 @@ export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0'> = {
   },
   constants: { T0: 293.15, k: 0.0004 },
   besides: ['element'],
-  conditions: ['a gauge that still keeps its class: a knock or a leak shows in a test only'],
+  conditions: ['a gauge that still keeps its class: only a test reveals a knock or a leak'],
   source: 'en-837-1',
   place: 'accuracy classes and the allowance for temperature',
   cautions: ['instrument'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The class put in in per cent', symbols: ['a'] },
+    { slip: 'percent-for-fraction', text: 'The class entered in per cent', symbols: ['a'] },
     {
       slip: 'other-formula',
-      text: 'The error taken of the class alone, in cold water',
+      text: 'Only the class counted, in cold water',
       instead: { e: ['*', 'S', 'a'] },
     },
   ],
@@ -143,10 +143,10 @@ export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
   place: 'accuracy classes',
   cautions: ['instrument', 'reserve'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The class put in in per cent', symbols: ['a'] },
+    { slip: 'percent-for-fraction', text: 'The class entered in per cent', symbols: ['a'] },
     {
       slip: 'other-formula',
-      text: 'The class taken of the reading: it counts of the whole scale',
+      text: 'The class applied to the reading: it is a share of the whole scale',
       instead: { p: ['-', ['+', 'pr', 'pc'], ['*', 'a', 'pr']] },
     },
   ],
@@ -242,7 +242,7 @@ export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The reading taken at its word',
+      text: 'The reading taken as exact',
       instead: { t: ['/', ['*', 'V', ['-', ['+', 'pr', 'pc'], 'p0']], ['*', 'VE', 'pa']] },
     },
   ],
@@ -353,7 +353,7 @@ export const capillaryDepthCard: Card<'D' | 'd' | 'ps' | 'p0' | 'rhos' | 'rho' |
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The ratio of the surface pressures taken upside down',
+      text: 'The ratio of the surface pressures inverted',
       instead: { D: ['/', ['*', 'd', 'p0', 'rho'], ['*', 'ps', 'rhos']] },
     },
   ],
@@ -370,7 +370,7 @@ export const capillaryDepthCard: Card<'D' | 'd' | 'ps' | 'p0' | 'rhos' | 'rho' |
 /** Depth that a gauge shows. */
 export const depthShownCard: Card<'D' | 'p' | 'pz' | 'pm' | 'm'> = {
   id: 'depth-shown',
-  title: 'Depth that a gauge shows, by the pressure of its zero',
+  title: 'Depth that a gauge shows, from the pressure at which it reads zero',
   documents: 'depthShown',
   result: 'D',
   symbols: {
@@ -406,7 +406,7 @@ export const depthShownCard: Card<'D' | 'p' | 'pz' | 'pm' | 'm'> = {
   ],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'The pressure of the water alone taken', symbols: ['p'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Only the pressure of the water counted', symbols: ['p'] }],
   range: { p: [150_000, 700_000], pz: [60_000, 95_000] },
 }
 
@@ -443,7 +443,7 @@ export const oxygenAtCellCard: Card<'pO' | 'x' | 'p' | 'phi' | 'T'> = {
       text: 'The vapour left out: the cell then shows too much',
       instead: { pO: ['*', 'x', 'p'] },
     },
-    { slip: 'percent-for-fraction', text: 'The relative humidity put in in per cent', symbols: ['phi'] },
+    { slip: 'percent-for-fraction', text: 'The relative humidity entered in per cent', symbols: ['phi'] },
   ],
   range: { x: [0.2, 1], p: [60_000, 105_000], phi: [0.3, 1], T: [275, 310] },
 }
@@ -542,7 +542,7 @@ export const timerErrorCard: Card<'e' | 'r' | 't' | 's' | 'D'> = {
 /** A reading put right by a calibration. */
 export const correctedReadingCard: Card<'y' | 'x' | 'c' | 'b' | 'xm'> = {
   id: 'corrected-reading',
-  title: 'A reading put right by a calibration line',
+  title: 'A reading corrected by a calibration line',
   documents: 'correctedReading',
   result: 'y',
   symbols: {

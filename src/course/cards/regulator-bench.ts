@@ -203,10 +203,10 @@ export const reliefAreaCard: Card<'A2' | 'A1' | 'p1' | 'p2'> = {
   range: { A1: [1e-6, 2e-5], p1: [10000000.0, 30000000.0], p2: [1000000.0, 4000000.0] },
 }
 
-/** Pull of a thread from the torque on it. */
+/** Preload of a thread from its torque. */
 export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
   id: 'preload',
-  title: 'Pull of a thread from the torque on it',
+  title: 'Preload of a thread from its torque',
   documents: 'preload',
   result: 'F',
   symbols: {
@@ -220,7 +220,7 @@ export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
     F: ({ torque: M, nutFactor: k, diameter: D }: { torque: Torque; nutFactor: Fraction; diameter: Length }) =>
       preload({ torque: M, diameter: D, nutFactor: k }),
   },
-  conditions: ['friction spreads the pull by some 30 per cent either way'],
+  conditions: ['friction spreads the preload by some 30 per cent either way'],
   source: 'memory',
   place: 'torque, nut factor, diameter, force',
   cautions: ['regulator'],
@@ -228,10 +228,10 @@ export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
   range: { M: [2, 50], k: [0.15, 0.25], D: [0.008, 0.03] },
 }
 
-/** Work of breathing grows with the density of the gas, but for a constant share. */
+/** Work of breathing grows with the density of the gas, except for a constant share. */
 export const workAtDensityCard: Card<'W' | 'W0' | 'c' | 'r2' | 'r1'> = {
   id: 'work-at-density',
-  title: 'Work of breathing grows with the density of the gas, but for a constant share',
+  title: 'Work of breathing grows with the density of the gas, except for a constant share',
   documents: 'workAtDensity',
   result: 'W',
   symbols: {

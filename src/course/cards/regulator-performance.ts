@@ -427,7 +427,7 @@ const flowFactor: CardSymbol = { letter: 'C', meaning: 'critical flow factor, 0.
 /** Mass flow of a choked orifice. */
 export const chokedMassFlowCard: Card<'m' | 'Cd' | 'A' | 'p1' | 'T1' | 'M' | 'k' | 'R'> = {
   id: 'choked-mass-flow',
-  title: 'A choked orifice passes what the pressure before it drives',
+  title: 'A choked orifice passes a flow set by the upstream pressure alone',
   documents: 'chokedMassFlow',
   result: 'm',
   symbols: {
@@ -454,7 +454,7 @@ export const chokedMassFlowCard: Card<'m' | 'Cd' | 'A' | 'p1' | 'T1' | 'M' | 'k'
     m: ({ area, dischargeCoefficient, ...state }: ChokedOrifice & { upstreamPressure: AbsolutePressure }) =>
       chokedMassFlow({ area, dischargeCoefficient }, state),
   },
-  conditions: ['ideal gas: real air of 200 bar passes 7 per cent more', 'pressure behind below the critical ratio'],
+  conditions: ['ideal gas: real air of 200 bar passes 7 per cent more', 'downstream pressure below the critical ratio'],
   source: 'iso-6358',
   place: 'ideal-gas form, from memory',
   cautions: ['regulator'],

@@ -23,10 +23,10 @@ import type {
 } from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
-/** Any value within the bounds alike: the half width over the root of three. */
+/** Any value within the bounds equally likely: the half width over the root of three. */
 export const rectangularCard: Card<'u' | 'a'> = {
   id: 'rectangular-distribution',
-  title: 'Any value within the bounds alike: the half width over the root of three',
+  title: 'Any value within the bounds equally likely: the half width over the root of three',
   documents: 'rectangular',
   result: 'u',
   symbols: {
@@ -86,7 +86,7 @@ export const triangularCard: Card<'u' | 'a'> = {
     u: ({ halfWidth: a }: { halfWidth: PressureDifference }) => triangular(1e7 as AbsolutePressure, a),
   },
   besides: ['value'],
-  conditions: ['bounds stated, the middle likelier'],
+  conditions: ['bounds stated, values near the middle more likely'],
   source: 'gum-2008',
   place: '4.3.9',
   commonErrors: [

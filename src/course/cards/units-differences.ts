@@ -2,10 +2,10 @@ import type { AbsolutePressure, PressureDifference, Temperature } from '../../un
 import { differenceOf, offsetBy } from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
-/** A pressure moved by a difference. */
+/** A pressure offset by a difference. */
 export const offsetByCard: Card<'p2' | 'p1' | 'dp'> = {
   id: 'offset-by',
-  title: 'A pressure moved by a difference',
+  title: 'A pressure offset by a difference',
   documents: 'offsetBy',
   result: 'p2',
   symbols: {

@@ -4,7 +4,7 @@ import type { Card } from '../card.ts'
 /** Absolute pressure from a gauge pressure, and back. */
 export const gaugeToAbsoluteCard: Card<'p' | 'pg' | 'pa'> = {
   id: 'gauge-to-absolute',
-  title: 'Absolute pressure is gauge pressure and what is around the gauge',
+  title: 'Absolute pressure is gauge pressure plus ambient pressure',
   documents: 'toAbsolute',
   result: 'p',
   symbols: {

@@ -276,7 +276,7 @@ function slipBehind(ask: Ask, value: number, unit: Unit, printed: Printed): stri
       (name) => card.symbols[name]?.dimension === dimension && card.constants?.[name] === undefined,
     )
     for (const id of ids) {
-      // what is above 1 was no fraction that somebody could have put in in per cent
+      // what is above 1 was no fraction that somebody could have entered in per cent
       const open = names.filter((name) => id !== 'percent-for-fraction' || (values[name] as number) <= 1)
       const each = open.map((name): [string, number] => [name, slips[id].of(values[name] as number)])
       for (const changes of [Object.fromEntries(each), ...each.map((one) => Object.fromEntries([one]))]) {
