@@ -55,6 +55,9 @@ export function assessCell(check: CellCheck): Assessment<Fraction> {
   requireWithin('check.leastLinearity', leastLinearity, bound)
   requireWithin('check.leastInAir', leastInAir, output)
   requireList('check.richer', richer)
+  richer.forEach((point, i) => {
+    requireKeys(`check.richer[${i}]`, point, { partialPressure: true, voltage: true })
+  })
   const linearities = richer.map((point) => cellLinearity(inAir, point))
   const value = Math.min(1, ...linearities)
   const tried = Math.max(inAir.partialPressure, ...richer.map(({ partialPressure }) => partialPressure))

@@ -52,6 +52,7 @@ export function assessDisagreement(pair: ReadingPair): Assessment {
     requireWithin(`pair.${name}.value`, pair[name].value, finite)
     requireWithin(`pair.${name}.standardUncertainty`, pair[name].standardUncertainty, uncertainty)
   }
+  requireWithin('pair.correlation', pair.correlation, correlation)
   const { first, second } = pair
   const apart = Math.abs(first.value - second.value)
   const allowed = 2 * uncertaintyOfDifference(first.standardUncertainty, second.standardUncertainty, pair.correlation)
