@@ -2,6 +2,8 @@ import type { Chapter, Text } from './chapter.ts'
 import { chartTable } from './chart-table.ts'
 import { equationOf } from './notation.ts'
 import { plainLines, plainNotation } from './plain.ts'
+import { requireShape } from './require-shape.ts'
+import { tableShape } from './shapes.table.ts'
 import { cautionLines, headText, type Table } from './table.ts'
 import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
@@ -119,6 +121,7 @@ function indented(text: string): string {
  * @throws LitrebarError `input` for a caution that is not known
  */
 export function tableText(table: Table): string {
+  requireShape('table', table, tableShape)
   return [...tableLines(table), ...cautionLines(table).map(filled)].join('\n')
 }
 

@@ -1,4 +1,5 @@
-import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
+import { requireFields } from '../units/accepted.ts'
+import { type Accepted, type NumberStyle, one, roundNumber, withNumberStyle } from '../units/index.ts'
 import type { Axis } from './chart-kinds.ts'
 import { escaped } from './escape.ts'
 
@@ -27,6 +28,7 @@ export const plotHeight = frame.height - frame.top - frame.bottom
  * ticks(0, 232, 5) // => [0, 50, 100, 150, 200, 250]
  */
 export function ticks(from: number, to: number, about = 5): number[] {
+  requireFields('ticks', { from, to, about }, tickRanges)
   const rough = (to - from) / about
   const power = 10 ** Math.floor(Math.log10(rough))
   const step = ([1, 2, 5, 10].find((multiple) => multiple * power >= rough * 0.999) ?? 10) * power
@@ -35,6 +37,9 @@ export function ticks(from: number, to: number, about = 5): number[] {
   const last = Math.ceil(to / step - 1e-9)
   return Array.from({ length: last - first + 1 }, (_, index) => Number(((first + index) * step).toFixed(decimals)))
 }
+
+const any: Accepted = { atLeast: -1e100, atMost: 1e100, unit: one, hint: 'Give the ends of the data.' }
+const tickRanges = { from: any, to: any, about: { atLeast: 1, atMost: 1000, unit: one, hint: 'Take about 5.' } }
 
 /** The drawn span of an axis: a stated end is kept as stated, the other ends lie at round values beyond the data. */
 export interface Span {

@@ -7,7 +7,9 @@ import { requireId } from './escape.ts'
 import { heatMapSvg, heatMapVegaLite, requireHeatMap } from './heat-map.ts'
 import { lineSvg, lineVegaLite, requireLines } from './line-chart.ts'
 import { pressureStepsSvg, pressureStepsVegaLite, requirePressureSteps } from './pressure-steps.ts'
+import { requireShape } from './require-shape.ts'
 import { requireScatter, scatterSvg, scatterVegaLite } from './scatter-chart.ts'
+import { chartShapes } from './shapes.table.ts'
 
 type Kind = NonNullable<Chart['kind']>
 type Of<K extends Kind> = K extends 'lines' ? Extract<Chart, { kind?: 'lines' }> : Extract<Chart, { kind: K }>
@@ -29,9 +31,10 @@ const kinds: {
 
 /** What a kind does, its chart checked. */
 function checked(chart: Chart): (typeof kinds)['lines'] {
-  requireId('chart.id', chart.id)
-  const kind = chart.kind ?? 'lines'
+  const { kind = 'lines' } = Object(chart) as Chart
   requireWord('chart.kind', kind, Object.keys(kinds) as Kind[])
+  requireShape('chart', chart, chartShapes[kind])
+  requireId('chart.id', chart.id)
   const row = kinds[kind] as unknown as (typeof kinds)['lines']
   row.check(chart as Of<'lines'>)
   return row

@@ -1,4 +1,7 @@
+import { requireList, requireText } from '../errors/index.ts'
 import { type Source, type SourceId, sourceOf, sources } from '../references/index.ts'
+import { requireShape } from './require-shape.ts'
+import { ownSourceShape } from './shapes.table.ts'
 
 /**
  * A source as one line of text.
@@ -20,7 +23,10 @@ export function citation(id: SourceId, place?: string): string {
  * @param place - section, table or page within the source
  * @returns the line
  */
-export function citationOf({ title, edition, publisher, kind }: Source, place?: string): string {
+export function citationOf(source: Source, place?: string): string {
+  requireShape('source', source, ownSourceShape)
+  if (place !== undefined) requireText('place', place)
+  const { title, edition, publisher, kind } = source
   if (kind === 'memory' || kind === 'common-practice') return `${title}.`
   if (kind === 'derivation') return `${place === undefined ? title : `${title}: ${place}`}.`
   const what = [title, edition, place].filter((part) => part !== undefined).join(', ')
@@ -65,6 +71,7 @@ export function bibtex(id: SourceId): string {
  * @returns sorted ids
  */
 export function sortedSources(ids: readonly SourceId[]): SourceId[] {
+  requireList('ids', ids)
   const wanted = new Set<string>(ids)
   return (Object.keys(sources) as SourceId[]).filter((id) => wanted.has(id))
 }

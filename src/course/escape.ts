@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireText, shown } from '../errors/index.ts'
 
 /**
  * Text made fit for HTML, XML and attributes.
@@ -7,6 +7,7 @@ import { LitrebarError } from '../errors/index.ts'
  * @returns the text with its markup characters replaced
  */
 export function escaped(text: string): string {
+  requireText('text', text)
   return text
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
@@ -69,6 +70,7 @@ const latexCharacters: Readonly<Record<string, string>> = {
  * @returns the text with its command characters replaced
  */
 export function escapedLatex(text: string): string {
+  requireText('text', text)
   return Array.from(text, (character) =>
     Object.hasOwn(latexCharacters, character) ? latexCharacters[character] : character,
   ).join('')
@@ -81,6 +83,7 @@ export function escapedLatex(text: string): string {
  * @returns the text in one line, its marks escaped
  */
 export function escapedMarkdown(text: string): string {
+  requireText('text', text)
   return text
     .replaceAll(/\s*[\r\n]+\s*/g, ' ')
     .replaceAll(/[\\`*_[\]<>|$]/g, '\\$&')
@@ -102,7 +105,7 @@ export function requireId(argument: string, id: unknown): void {
   throw new LitrebarError({
     code: 'input',
     argument,
-    value: typeof id === 'string' ? JSON.stringify(id.slice(0, 80)) : typeof id,
+    value: typeof id === 'string' ? JSON.stringify(id.slice(0, 80)) : shown(id),
     expected: 'a letter, then letters, digits, hyphens or underscores',
     hint: 'Ids become the targets of links.',
   })

@@ -12,7 +12,9 @@ import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { escapedMarkdown } from './escape.ts'
 import { filled } from './filled.ts'
 import { pageTexts } from './page-text.table.ts'
+import { requireShape } from './require-shape.ts'
 import { type RoundingWords, ruleText } from './rounding-text.table.ts'
+import { tableShape } from './shapes.table.ts'
 
 /** One column of a table: what stands in its head. */
 export interface TableColumn {
@@ -139,6 +141,7 @@ function requireOneDimension({ heading, primary, second }: DualColumn): void {
  * @returns caption, pipe table and notes
  */
 export function tableMarkdown(table: Table): string {
+  requireShape('table', table, tableShape)
   const row = (cells: readonly string[]): string => `| ${cells.map(escapedMarkdown).join(' | ')} |`
   return [
     `*${escapedMarkdown(table.caption)}*`,
@@ -194,6 +197,7 @@ export function headText({ heading, unit }: TableColumn): string {
  * @throws LitrebarError `input` for a caution that is not known
  */
 export function tableCsv(table: Table): string {
+  requireShape('table', table, tableShape)
   const field = (text: string): string => {
     const inert = /^\s*[=+\-@]/.test(text) && !/^[+-]?[\d.,\s]+(e[+-]?\d+)?$/i.test(text) ? `'${text}` : text
     return /[",\r\n]/.test(inert) ? `"${inert.replaceAll('"', '""')}"` : inert

@@ -7,7 +7,9 @@ import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { requireId } from './escape.ts'
 import type { CourseLanguage } from './language.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
+import { requireShape } from './require-shape.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
+import { blockShapes, chapterShape, ownCautionShape, ownSourceShape } from './shapes.table.ts'
 
 /** How numbers and fixed texts of a page are written. */
 export interface PageStyle extends NumberStyle {
@@ -174,15 +176,13 @@ export function sourcesOf(chapter: Chapter): SourceName[] {
  * @throws LitrebarError `input` for a missing text, a doubled or unfit id, an own id that does not begin with `own-`
  */
 export function requireChapter(chapter: Chapter): void {
-  for (const key of ['title', 'lead', 'language'] as const) {
-    if (typeof chapter[key] !== 'string')
-      refuse(`chapter.${key}`, typeof chapter[key], 'a text', `Give the chapter its ${key}.`)
-  }
+  requireShape('chapter', chapter, chapterShape)
   if (!/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*$/.test(chapter.language))
     refuse('chapter.language', JSON.stringify(chapter.language), 'a language tag such as en or de', 'Use a BCP 47 tag.')
   const ids = new Set<string>()
   chapter.sections.forEach(({ id, blocks }, index) => {
     requireId(`chapter.sections[${String(index)}].id`, id)
+    for (const [at, block] of blocks.entries()) requireBlock(`chapter.sections[${index}].blocks[${at}]`, block)
     const inside = blocks.flatMap((block) => (block.kind === 'chart' ? [block.chart.id] : []))
     for (const one of [id, ...inside]) {
       if (ids.has(one))
@@ -193,6 +193,16 @@ export function requireChapter(chapter: Chapter): void {
   for (const own of [...Object.keys(chapter.ownSources ?? {}), ...Object.keys(chapter.ownCautions ?? {})]) {
     if (!own.startsWith('own-')) refuse('chapter', own, 'an id that begins with own-', `Call it own-${own}.`)
   }
+  for (const [own, source] of Object.entries(chapter.ownSources ?? {}))
+    requireShape(`chapter.ownSources.${own}`, source, ownSourceShape)
+  for (const [own, caution] of Object.entries(chapter.ownCautions ?? {}))
+    requireShape(`chapter.ownCautions.${own}`, caution, ownCautionShape)
+}
+
+function requireBlock(argument: string, block: Block): void {
+  const { kind } = Object(block) as Block
+  requireWord(`${argument}.kind`, kind, Object.keys(blockShapes) as Block['kind'][])
+  requireShape(argument, block, blockShapes[kind])
 }
 
 function refuse(argument: string, value: string, expected: string, hint: string): never {

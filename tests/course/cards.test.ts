@@ -281,6 +281,7 @@ test('where the core function is one arithmetic expression, the card prints that
     'quantization-step',
     'sealed-chamber-pressure',
     'seat-leak',
+    'shift-for-trim',
     'stall-ratio',
     'surface-equivalent',
     'ventilation-for-uptake',

@@ -195,10 +195,10 @@ test.each([
   [() => citation('constructor' as never), 'source'],
   [() => bibtex('toString' as never), 'source'],
   [() => cautionOf('valueOf' as never), 'caution'],
-  [() => chartSvg({ ...chart, x: { ...chart.x, to: Number.NaN } }), 'chart.x'],
-  [() => chartSvg({ ...chart, note: { x: Number.NaN, y: 0, text: '' } }), 'chart.note'],
+  [() => chartSvg({ ...chart, x: { ...chart.x, to: Number.NaN } }), 'chart.x.to'],
+  [() => chartSvg({ ...chart, note: { x: Number.NaN, y: 0, text: '' } }), 'chart.note.x'],
 ])('%# refused by name', (call, argument) => {
-  expect(call).toThrow(expect.objectContaining({ code: 'input', argument }))
+  expect(call).toThrow(expect.objectContaining({ name: 'LitrebarError', argument }))
 })
 
 test('a link may lead to a page or a mail address, never to code', () => {

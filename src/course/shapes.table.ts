@@ -1,0 +1,111 @@
+import type { Block } from './chapter.ts'
+import type { Chart } from './chart-kinds.ts'
+import type { Shape } from './require-shape.ts'
+
+const axis = { label: 'text', unit: 'text', 'from?': 'number', 'to?': 'number' } as const
+const series = { fields: { name: 'text', x: ['number'], y: ['number'], 'closed?': 'truth' } } as const
+const limits = [{ fields: { value: 'number', label: 'text' } }] as const
+const head = {
+  'kind?': 'text',
+  id: 'any',
+  title: 'text',
+  description: 'text',
+  'cautions?': ['text'],
+  'sources?': ['any'],
+} as const
+
+/** What each kind of chart holds. */
+export const chartShapes: Readonly<Record<NonNullable<Chart['kind']>, Shape>> = {
+  lines: {
+    fields: {
+      ...head,
+      x: { fields: axis },
+      y: { fields: axis },
+      series: [series],
+      'limits?': limits,
+      'note?': { fields: { x: 'number', y: 'number', text: 'text' } },
+    },
+  },
+  bars: {
+    fields: {
+      ...head,
+      y: { fields: axis },
+      bars: [{ fields: { name: 'text', parts: [{ fields: { name: 'text', value: 'number' } }] } }],
+      'limits?': limits,
+    },
+  },
+  'heat map': {
+    fields: {
+      ...head,
+      x: { fields: { ...axis, values: ['number'] } },
+      y: { fields: { ...axis, values: ['number'] } },
+      z: { fields: { label: 'text', unit: 'text' } },
+      cells: [['number']],
+      'contours?': ['number'],
+    },
+  },
+  points: {
+    fields: {
+      ...head,
+      x: { fields: axis },
+      y: { fields: axis },
+      points: [{ fields: { x: 'number', y: 'number', 'low?': 'number', 'high?': 'number' } }],
+      'line?': series,
+      'limits?': limits,
+    },
+  },
+  'pressure steps': {
+    fields: { ...head, unit: 'text', places: [{ fields: { name: 'text', pressure: 'number' } }] },
+  },
+}
+
+/** What a table holds. */
+export const tableShape: Shape = {
+  fields: {
+    caption: 'text',
+    columns: [{ fields: { heading: 'text', 'unit?': 'text', align: { words: ['number', 'text'] } } }],
+    rows: [['text']],
+    notes: ['text'],
+    'cautions?': ['text'],
+    'sources?': ['any'],
+    'exact?': ['any'], // of a table in two units
+  },
+}
+
+/** What a chapter holds, the blocks of its sections aside. */
+export const chapterShape: Shape = {
+  fields: {
+    title: 'text',
+    lead: 'text',
+    language: 'text',
+    sections: [{ fields: { id: 'any', title: 'text', blocks: ['any'] } }],
+    'ownSources?': 'any',
+    'ownCautions?': 'any',
+  },
+}
+
+/** What a source of the author’s own holds. */
+export const ownSourceShape: Shape = {
+  fields: { title: 'text', edition: 'text', 'scheme?': 'text', publisher: 'text', kind: 'text' },
+}
+
+/** What a caution of the author’s own holds. */
+export const ownCautionShape: Shape = { fields: { text: 'text', 'appliesTo?': 'text', 'source?': 'text' } }
+
+const text = { fields: { kind: 'text', text: 'any' } } as const
+
+/** What each kind of block holds; charts and solutions are looked into where they are drawn. */
+export const blockShapes: Readonly<Record<Block['kind'], Shape>> = {
+  answer: text,
+  paragraph: text,
+  heading: text,
+  list: { fields: { kind: 'text', ordered: 'truth', items: ['any'] } },
+  quote: { fields: { kind: 'text', blocks: ['any'] } },
+  code: { fields: { kind: 'text', text: 'text' } },
+  chart: { fields: { kind: 'text', chart: 'any', 'recipe?': 'any' } },
+  table: { fields: { kind: 'text', table: tableShape, 'recipe?': 'any' } },
+  solution: { fields: { kind: 'text', solution: 'any', 'recipe?': 'any' } },
+  cautions: { fields: { kind: 'text', cautions: ['text'] } },
+  sources: { fields: { kind: 'text', sources: ['any'] } },
+  footnotes: { fields: { kind: 'text', notes: ['any'] } },
+}
