@@ -2,6 +2,7 @@ import { LitrebarError, requireWord } from '../errors/index.ts'
 import { type Caution, cautions, type Source, sources } from '../references/index.ts'
 import type { NumberStyle } from '../units/index.ts'
 import type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
+import { blockShapes, chapterShape } from './chapter-shape.table.ts'
 import { citationOf } from './citation.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { requireId } from './escape.ts'
@@ -9,7 +10,7 @@ import type { CourseLanguage } from './language.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
 import { requireShape } from './require-shape.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
-import { blockShapes, chapterShape, ownCautionShape, ownSourceShape } from './shapes.table.ts'
+import { ownCautionShape, ownSourceShape } from './shapes.table.ts'
 
 /** How numbers and fixed texts of a page are written. */
 export interface PageStyle extends NumberStyle {
