@@ -294,6 +294,20 @@ describe('dates', () => {
     expect(withoutMetal(text)).toEqual(wanted)
   })
 
+  test('two figures that lie a little ahead are of this century, except for the first date of an old US mark', () => {
+    const dates = (prefix: string): readonly (string | undefined)[] => {
+      const { firstTest, retests } = readStamp(`${prefix}-3A1800\nH1234 KELDA\n6-30\n06 C208 24`, { asOf })
+      return [firstTest, ...retests.map(({ date }) => date)]
+    }
+    expect([dates('ICC'), dates('CRC'), dates('DOT')]).toEqual([
+      ['1930-06', '2024-06'],
+      ['1930-06', '2024-06'],
+      ['2030-06', '2024-06'],
+    ])
+    const later = readStamp('ICC-3A1800\nH1234 KELDA\n6-50\n06 C208 24\n06 C208 29', { asOf })
+    expect(later.retests.map(({ date }) => date)).toEqual(['2024-06', '2029-06'])
+  })
+
   test('without a day nothing lies ahead', () => {
     expect(found(un(sound, 'UN ISO 9809-1 D IN07 2024/06', 'K11 2027/06'), 'none')).toEqual([
       'retest-kind-not-stamped 3:K11 2027/06',
