@@ -63,7 +63,7 @@ export function pressureInWaterColumn(at: CompressibleColumn & { readonly depth:
 }
 
 /**
- * Depth at which an absolute pressure rules in a compressible column: the inverse of `pressureInWaterColumn`.
+ * Depth at which a compressible column has a given absolute pressure: the inverse of `pressureInWaterColumn`.
  *
  * @param at - pressure, absolute, Pa, at least the surface pressure; the column as for `pressureInWaterColumn`
  * @returns depth, m, at most 300

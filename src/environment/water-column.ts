@@ -72,7 +72,7 @@ export function pressureAtDepth(at: WaterColumn & { readonly depth: Depth }): Ab
 }
 
 /**
- * Depth of water of one stated density at which an absolute pressure rules.
+ * Depth at which water of one stated density has a given absolute pressure.
  *
  * @param at - pressure, absolute, Pa, at least the surface pressure, up to 1200 bar; surface pressure, absolute, Pa, 200 to 1200 hPa;
  *   density, 900 to 1300 kg/m³; gravity, 9.7 to 9.9 m/s², standard gravity unless given

@@ -33,7 +33,7 @@ export function requireRows(columns: ColumnGroup, out: ColumnGroup, from: number
   return end
 }
 
-/** Refuses what is no column or too short. Without a length the first column sets it, and all have it. */
+/** Refuses what is not a column, or is too short. Without a length the first column sets it, and all have it. */
 function requireColumns(argument: string, [given, names]: ColumnGroup, least: number | undefined): number {
   let length = least
   for (const name of names) {

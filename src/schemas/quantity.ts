@@ -20,7 +20,7 @@ export type QuantityInput = string | { readonly value: number; readonly unit: st
  * with the slip that would explain it, where there is one.
  *
  * @param kind - what the quantity is, which settles gauge or absolute
- * @param options - `role`: what it stands for, to check its size; `allowUnusual`: take it all the same
+ * @param options - `role`: what it stands for, to check its size; `allowUnusual`: take it anyway
  * @returns a schema from text or `{ value, unit }` to the branded number, and back
  * @example
  * quantitySchema('gauge pressure').parse('232 bar') // => 23200000

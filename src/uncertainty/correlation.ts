@@ -18,7 +18,7 @@ export type Matrix = readonly (readonly number[])[]
  * @param names - of all inputs
  * @param correlations - those that are not zero
  * @returns its rows
- * @throws LitrebarError `input` for a name that is no input or a pair stated twice or with itself; `range` for a coefficient
+ * @throws LitrebarError `input` for a name that is not an input or a pair stated twice or with itself; `range` for a coefficient
  */
 export function correlationMatrix(names: readonly string[], correlations: readonly Correlation[]): Matrix {
   const rows = names.map((_, i) => names.map((_, j): number => (i === j ? 1 : 0)))

@@ -211,7 +211,7 @@ function distribution<Q extends number>(
 }
 
 /**
- * Refuses what is no distribution, for input that the compiler has not seen.
+ * Refuses what is not a distribution, for input that the compiler has not seen.
  *
  * @param argument - the parameter with its path
  * @param candidate - what is said to be a distribution

@@ -1,6 +1,6 @@
 import { LitrebarError, shown } from '../errors/index.ts'
 
-/** Refuses what is no function. */
+/** Refuses what is not a function. */
 export function requireFunction(argument: string, fn: unknown): void {
   if (typeof fn === 'function') return
   throw new LitrebarError({

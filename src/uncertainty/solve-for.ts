@@ -33,7 +33,7 @@ const rangeKeys = { from: true, to: true, steps: false }
 
 /**
  * At which input a function has a value: any function of one number, rising, falling or neither. Every crossing within the range
- * is found, and places where the function only touches the value; a jump over it is no answer.
+ * is found, and places where the function only touches the value; a jump over it is not an answer.
  *
  * @param fn - any function; a `LitrebarError` that it throws is an input without a value
  * @param wanted - the value that the function shall have, in its own unit

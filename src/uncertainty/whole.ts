@@ -1,6 +1,6 @@
 import { LitrebarError, shown } from '../errors/index.ts'
 
-/** Refuses what is no whole number. */
+/** Refuses what is not a whole number. */
 export function requireWhole(argument: string, n: number): void {
   if (Number.isSafeInteger(n)) return
   throw new LitrebarError({

@@ -28,7 +28,7 @@ export function notStated(argument: string, n: unknown, unit: Unit | undefined, 
   })
 }
 
-/** The quantity of a unit that `measure` takes. Refuses one of pressure or temperature, and what is no unit. */
+/** The quantity of a unit that `measure` takes. Refuses one of pressure or temperature, and what is not a unit. */
 export function measuredQuantity(n: unknown, unit: Unit | undefined): Dimension {
   const quantity = unit?.quantity
   if (typeof quantity === 'string' && quantity !== 'pressure' && !quantity.startsWith('temperature')) return quantity
@@ -71,7 +71,7 @@ export function notOfQuantity(argument: string, unit: Unit | undefined, quantity
   })
 }
 
-/** Refuses what is no finite number. */
+/** Refuses what is not a finite number. */
 export function requireNumber(argument: string, q: unknown): void {
   if (typeof q === 'number' && Number.isFinite(q)) return
   throw new LitrebarError({

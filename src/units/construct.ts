@@ -33,7 +33,7 @@ import type { Unit } from './unit.ts'
  * @param n - the reading, finite; below 0 for a vacuum gauge
  * @param unit - any pressure unit
  * @returns gauge pressure, Pa
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is not finite
  * @example
  * inUnit(gauge(232, bar), psi) // => 3364.875515340854
  */
@@ -47,7 +47,7 @@ export function gauge(n: PlainNumber, unit: Unit<'pressure'>): GaugePressure {
  * @param n - the pressure, at least 0
  * @param unit - any pressure unit
  * @returns absolute pressure, Pa
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  * @example
  * absolute(1, atmosphere) // => 101325
  */
@@ -71,7 +71,7 @@ export function difference(n: PlainNumber, unit: Unit<'temperature'>): Temperatu
  * @param n - the difference, finite, of either sign
  * @param unit - a unit of pressure or of temperature; the zero of a temperature scale plays no part
  * @returns the difference, Pa or K
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is not finite
  * @example
  * difference(9, fahrenheit) // => 5
  */
@@ -89,7 +89,7 @@ export function difference(
  * @param n - the temperature, above absolute zero
  * @param unit - any temperature unit, with its own zero
  * @returns thermodynamic temperature, K
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is at or below absolute zero or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is at or below absolute zero or not finite
  * @example
  * temperatureOf(20, celsius) // => 293.15
  */
@@ -112,7 +112,7 @@ export function temperatureOf(n: PlainNumber, unit: Unit<'temperature'>): Temper
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns internal volume, m³
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): InternalVolume {
   return notNegative('internal volume', n, unit, ofVolume, noNegativeVolume) as InternalVolume
@@ -124,7 +124,7 @@ export function internalVolumeOf(n: PlainNumber, unit: Unit<'volume'>): Internal
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns volume, m³
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function gasVolumeOf(n: PlainNumber, unit: Unit<'volume'>): GasVolume {
   return notNegative('gas volume', n, unit, ofVolume, noNegativeVolume) as GasVolume
@@ -136,7 +136,7 @@ export function gasVolumeOf(n: PlainNumber, unit: Unit<'volume'>): GasVolume {
  * @param n - the volume, at least 0
  * @param unit - any volume unit
  * @returns displaced volume, m³
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function displacedVolumeOf(n: PlainNumber, unit: Unit<'volume'>): DisplacedVolume {
   return notNegative('displaced volume', n, unit, ofVolume, noNegativeVolume) as DisplacedVolume
@@ -149,7 +149,7 @@ export function displacedVolumeOf(n: PlainNumber, unit: Unit<'volume'>): Displac
  * @param unit - any volume unit
  * @param reference - the reference condition, whose name goes into the type
  * @returns free gas, m³
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function freeGasOf<Reference extends string>(
   n: PlainNumber,
@@ -166,7 +166,7 @@ export function freeGasOf<Reference extends string>(
  * @param unit - any volume flow unit
  * @param reference - the reference condition, whose name goes into the type
  * @returns flow of free gas, m³/s
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function freeGasFlowOf<Reference extends string>(
   n: PlainNumber,
@@ -188,7 +188,7 @@ export function freeGasFlowOf<Reference extends string>(
  * @param n - the depth, at least 0, counted downwards
  * @param unit - any length unit
  * @returns depth, m
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is negative or not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is negative or not finite
  */
 export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
   return notNegative('depth', n, unit, ofLength, 'Depth counts downwards from the surface.') as Depth
@@ -200,7 +200,7 @@ export function depthOf(n: PlainNumber, unit: Unit<'length'>): Depth {
  * @param n - the height, finite; below 0 where the ground lies lower than the sea
  * @param unit - any length unit
  * @returns altitude, m
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is not finite
  */
 export function altitudeOf(n: PlainNumber, unit: Unit<'length'>): Altitude {
   return anyFinite('altitude', n, unit, ofLength) as Altitude
@@ -212,7 +212,7 @@ export function altitudeOf(n: PlainNumber, unit: Unit<'length'>): Altitude {
  * @param n - the fraction, from 0 to 1 (0.32, not 32)
  * @param unit - `one` unless told otherwise: `percent`, `partPerMillion`
  * @returns mole fraction
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if the fraction is not from 0 to 1
  * @example
  * fractionOf(32, percent) // => 0.32
  */
@@ -226,7 +226,7 @@ export function fractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): MoleFr
  * @param n - the fraction, from 0 to 1
  * @param unit - `one` unless told otherwise
  * @returns volume fraction
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if the fraction is not from 0 to 1
  */
 export function volumeFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): VolumeFraction {
   return zeroToOne('volume fraction', n, unit) as VolumeFraction
@@ -238,7 +238,7 @@ export function volumeFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): 
  * @param n - the fraction, from 0 to 1
  * @param unit - `one` unless told otherwise
  * @returns mass fraction
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if the fraction is not from 0 to 1
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if the fraction is not from 0 to 1
  */
 export function massFractionOf(n: PlainNumber, unit: Unit<'fraction'> = one): MassFraction {
   return zeroToOne('mass fraction', n, unit) as MassFraction
@@ -254,7 +254,7 @@ export type MeasuredDimension = Exclude<Dimension, 'pressure' | 'temperature' | 
  * @param n - the value, finite
  * @param unit - any unit but one of pressure or temperature
  * @returns the quantity in SI, of the general type of its dimension
- * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is no number; `range` if `n` is not finite
+ * @throws LitrebarError `unit` for a unit of another quantity; `input` if `n` is not a number; `range` if `n` is not finite
  * @example
  * measure(20, litrePerMinute) // => 0.0003333333333333333
  */
@@ -308,7 +308,7 @@ function freeGasName(what: string, reference: { readonly name: string } | null |
   })
 }
 
-/** The number in SI. Refuses what is no number and a unit of another quantity, which only untyped code can hand in. */
+/** The number in SI. Refuses what is not a number and a unit of another quantity, which only untyped code can hand in. */
 function siOf(argument: string, n: number, unit: Unit, kind: UnitKind): number {
   if (typeof n !== 'number' || !isUnitOf(unit, kind.quantity)) throw notStated(argument, n, unit, kind)
   return n * unit.factor

@@ -1,6 +1,6 @@
 /**
  * The dimensions of quantities, with their exponents of metre, kilogram, second, kelvin, mole and ampere.
- * Some share exponents and stay apart all the same: a torque is no energy, a bar·litre no torque.
+ * Some share exponents and are still kept apart: a torque is not an energy, nor a bar·litre a torque.
  */
 export const dimensions = {
   pressure: [-1, 1, -2, 0, 0, 0],

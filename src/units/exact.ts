@@ -17,7 +17,7 @@ export type Exact = DecimalDefault
  * @param from - its unit, with a definition
  * @param to - the unit wanted, with a definition
  * @returns the number in `to`, to 60 digits
- * @throws LitrebarError `input` if a unit carries no definition; `input` if the text is no finite number
+ * @throws LitrebarError `input` if a unit carries no definition; `input` if the text is not a finite number
  * @example
  * toExact('3000', psi, bar).toFixed(12) // => '206.842718795051'
  */

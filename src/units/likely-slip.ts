@@ -18,7 +18,7 @@ export interface Plausibility {
 
 /**
  * Whether a stated number is of a size met in practice, and the slips that would explain it if not.
- * For input without types: what a person or a file states. An unusual number is no error; the caller decides.
+ * For input without types: what a person or a file states. An unusual number is not an error; the caller decides.
  * A number of a usual size may still not fit the others: `recordSlips` looks at them together.
  *
  * @param role - what the number stands for

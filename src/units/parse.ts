@@ -105,7 +105,7 @@ const readings: Readonly<Record<OwnKind, Reading>> = {
  * @param kind - what the text stands for
  * @param options - decimal sign of the writer, where it is known
  * @returns the branded quantity, SI
- * @throws LitrebarError `input` for what is no text; `unit` with `position` for a number or unit that cannot be read, or has two meanings; `range` for a value its kind does not accept
+ * @throws LitrebarError `input` for what is not text; `unit` with `position` for a number or unit that cannot be read, or has two meanings; `range` for a value its kind does not accept
  * @example
  * parseQuantity('232 bar', 'gauge pressure') // => 23200000
  */
@@ -131,7 +131,7 @@ export function parseQuantity<Kind extends ParsedKind>(
  * @param text - symbol or spelling of a unit
  * @param dimension - what the column holds
  * @returns the unit
- * @throws LitrebarError `input` for what is no text; `unit` with `position` for a unit that is unknown, of another dimension, or has two meanings
+ * @throws LitrebarError `input` for what is not text; `unit` with `position` for a unit that is unknown, of another dimension, or has two meanings
  * @example
  * parseUnit('cmH2O', 'pressure').factor // => 98.0665
  */

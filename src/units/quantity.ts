@@ -41,7 +41,7 @@ export type TemperatureDifference = Quantity<'temperature difference', 'differen
 export type InternalVolume = Quantity<'volume', 'internal'>
 /** The volume that gas fills at a named reference condition, m³. Free gas at two conditions does not add. */
 export type FreeGas<Reference extends string = string> = Quantity<'volume', `free gas at ${Reference}`>
-/** The volume of water that a body pushes aside, m³. */
+/** The volume of water that a body displaces, m³. */
 export type DisplacedVolume = Quantity<'volume', 'displaced'>
 /** The volume of gas at the pressure and temperature that it has, m³. */
 export type GasVolume = Quantity<'volume', 'gas at its own state'>

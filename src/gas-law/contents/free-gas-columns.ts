@@ -19,7 +19,7 @@ export interface ContentsColumns {
  * gets a code instead of an error.
  *
  * @param out - `freeGasCubicMetre` receives the volumes; `code` a row code: `good`, `missing`, `outOfRange` outside
- *   the ranges of `freeGas`, `outsideValidity` outside the box of the compiled mixture, `condensing` for a state that is no gas
+ *   the ranges of `freeGas`, `outsideValidity` outside the box of the compiled mixture, `condensing` for a state that is not a gas
  * @param columns - internal volumes, absolute pressures and temperatures, of one length
  * @param options - the mixture, or one from `compileMixture`; reference condition; `gas: 'ideal'` to leave out compressibility
  * @param from - first row, 0 unless given

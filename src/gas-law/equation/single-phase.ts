@@ -26,7 +26,7 @@ const maximumPressure = 7e7
 // Reduced density below which no mixture gives off vapour.
 const densityOfVapour = 0.7
 
-/** Why a state is no gas. */
+/** Why a state is not a gas. */
 const reasons = {
   liquid: 'It is liquid, or dense beyond where a gas parts into two phases.',
   water:
@@ -36,7 +36,7 @@ const reasons = {
 } as const
 
 /**
- * Refuses a state that is no gas.
+ * Refuses a state that is not a gas.
  *
  * @param equation - its temperature set
  * @param pressure - Pa
@@ -59,7 +59,7 @@ export function requireGas(equation: Equation, pressure: number, temperature: nu
 }
 
 /**
- * Refuses a state given by its density that is no gas.
+ * Refuses a state given by its density that is not a gas.
  *
  * @param equation - its temperature set
  * @param pressure - Pa

@@ -35,7 +35,7 @@ export const stateTemperature: Accepted = {
  *
  * @param pressure - absolute, Pa
  * @param temperature - K
- * @throws LitrebarError `range` for what is no pressure or temperature at all (not finite, or not above 0),
+ * @throws LitrebarError `range` for what is not a pressure or temperature at all (not finite, or not above 0),
  *   `outside-validity` for the rest
  */
 export function requireStateRange(pressure: number, temperature: number): void {

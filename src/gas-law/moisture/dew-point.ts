@@ -126,7 +126,7 @@ const waterRange: Accepted = {
   atMost: 100,
   unit: celsius,
   code: 'outside-validity',
-  hint: 'Supercooled water is reckoned down to -40 °C; ask for ice below.',
+  hint: 'Supercooled water is supported down to -40 °C; ask for ice below.',
 }
 
 /**

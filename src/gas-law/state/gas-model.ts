@@ -5,7 +5,7 @@ import { requireStateRange } from '../equation/state-range.ts'
 import { type Mixture, requireMixture } from '../mixture/mixture.ts'
 import { molarDensity } from './molar-density.ts'
 
-/** How gas is reckoned: by the equation of state, or by the ideal law to show the difference. */
+/** How gas amounts are computed: by the equation of state, or by the ideal law to show the difference. */
 export type GasModel = 'real' | 'ideal'
 
 /**
@@ -13,7 +13,7 @@ export type GasModel = 'real' | 'ideal'
  *
  * @param options - what the caller gave, its keys checked
  * @returns the model
- * @throws LitrebarError `input` for a word that is no model: `'Ideal'` is neither
+ * @throws LitrebarError `input` for a word that is not a model: `'Ideal'` is neither
  */
 export function modelOf({ gas = 'real' }: { readonly gas?: GasModel }): GasModel {
   requireWord('options.gas', gas, ['real', 'ideal'])
@@ -29,7 +29,7 @@ export function modelOf({ gas = 'real' }: { readonly gas?: GasModel }): GasModel
  * @param pressure - absolute, Pa
  * @param temperature - K
  * @returns molar density, mol/m³
- * @throws LitrebarError as `molarDensity`, for real gas; `input` for a word that is no model
+ * @throws LitrebarError as `molarDensity`, for real gas; `input` for a word that is not a model
  * @source gerg-2008
  * @example
  * const state = [dryAir, absolute(200, bar), temperatureOf(15, celsius)] as const

@@ -196,7 +196,7 @@ const highest = 700
 const highestExtrapolated = 1500
 const mostSteps = 80
 
-/** Newton's method within a bracket, which is halved wherever a step would leave it or a trial is no gas at all. */
+/** Newton's method within a bracket, which is halved wherever a step would leave it or a trial is not a gas at all. */
 function solveTemperature(
   argument: string,
   start: number,

@@ -25,7 +25,7 @@ export type ColumnGas =
  * a code instead of an error.
  *
  * @param out - `molarDensityMolePerCubicMetre` receives the densities; `code` a row code: `good`, `missing`, `outOfRange`, `outsideValidity` outside
- *   the range of `molarDensity` or the box of the compiled mixture, `condensing` for a state that is no gas
+ *   the range of `molarDensity` or the box of the compiled mixture, `condensing` for a state that is not a gas
  * @param columns - absolute pressures and temperatures, of one length
  * @param options - the mixture, or one from `compileMixture`
  * @param from - first row, 0 unless given

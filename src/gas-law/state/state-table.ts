@@ -110,7 +110,7 @@ function moreCells({ largestError, cells, cellsCut }: Table, tolerance: number):
  * @param argument - the parameter with its path
  * @param ends - the lower and the upper end
  * @param accepted - the range of both
- * @throws LitrebarError `input` for what is no pair; `range` outside the accepted range, or without extent
+ * @throws LitrebarError `input` for what is not a pair; `range` outside the accepted range, or without extent
  */
 export function requireBox(argument: string, ends: readonly [number, number], accepted: Accepted): void {
   requireList(argument, ends, 2, 'Give the lower and the upper end.')
@@ -127,7 +127,7 @@ export function requireBox(argument: string, ends: readonly [number, number], ac
   })
 }
 
-/** Refuses what is no table over a box, such as one that lost its coefficients on the way through text. */
+/** Refuses what is not a table over a box, such as one that lost its coefficients on the way through text. */
 export function requireTable(
   argument: string,
   table: Box & Pick<Table, 'cells' | 'coefficients'>,
