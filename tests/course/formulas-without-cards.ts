@@ -39,6 +39,7 @@ export const columnForms: Readonly<Record<string, string>> = {
 /** All other core functions without a formula card, by the reason why there is none. */
 export const withoutCard: Readonly<Record<string, readonly string[]>> = {
   'checks or describes input, or an error: nothing is computed': [
+    ...['inputError', 'recordSlips', 'requireList', 'requireText'],
     ...['LitrebarError', 'faultOfRow', 'isLitrebarError', 'isWithin', 'nearestOf', 'requireKeys', 'requireRows'],
     ...['requireWithin', 'requireWord', 'shown', 'likelySlips', 'channelHealth'],
   ],
@@ -62,6 +63,7 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['daysBetween', 'dueWithin', 'lastDayOf', 'monthsLater', 'nextRequalification', 'requalifications'],
   ],
   'gives a verdict: a rule applied, with its reasons': [
+    ...['assessFillPanel', 'assessIntakeOxygen'],
     ...['assessAcceptance', 'assessAnalysis', 'assessCartridge', 'assessCell', 'assessCold'],
     ...['assessContaminantAtDepth', 'assessDisagreement', 'assessEquivalentGauges', 'assessFill', 'assessFilling'],
     ...['assessFilters', 'assessFrost', 'assessGasDensity', 'assessGaugeTest', 'assessIntermediatePressure'],
@@ -83,6 +85,7 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['realCriticalFlow', 'relativeHumidity', 'waterFractionFromHumidity', 'breathingHeat', 'condensate'],
   ],
   'found by iteration: it has no closed form': [
+    ...['trimBlend'],
     ...['dewPoint', 'dewPointAtPressure', 'pressureOfAmount', 'saturationTemperature', 'solveFor', 'stopPressure'],
     ...['temperatureAtDensity', 'temperatureAtEnthalpy', 'temperatureAtEntropy', 'temperatureAtInternalEnergy'],
     ...['throttledTemperature', 'vanDerWaalsMolarDensity', 'runningPressures', 'suddenCompression'],
@@ -113,6 +116,7 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['tabulated', 'tabulatedValue'],
   ],
   'walks a profile, a log or a list row by row': [
+    ...['plannedFills'],
     ...['automaticTime', 'bankCapacity', 'bankOrder', 'bankSequence', 'breathingAnalysis', 'breathingSeries'],
     ...['buoyancySeries', 'capacityTable', 'capillaryScale', 'compressorStart', 'fillInSteps', 'fillsFromBank'],
     ...['fittedAssist', 'gasUsed', 'inflationLegs', 'inflationUse', 'loopShape', 'loopWork', 'meanAmbientPressure'],
@@ -129,6 +133,7 @@ export const withoutCard: Readonly<Record<string, readonly string[]>> = {
     ...['sobolDesign', 'sobolIndices', 'sobolSequence', 'reserveEffects', 'blendUncertainty'],
   ],
   'puts together what has cards of its own, or differs from a card by one step': [
+    ...['blendByMass'],
     ...['analysedFraction', 'ascentReserve', 'attitudeEffect', 'ballast', 'ballastFromCheck', 'breathedOxygenPressure'],
     ...['burstDiscWindow', 'capillaryResolution', 'cartridgeCapacity', 'cartridgeLife', 'cartridgeLifeRatio'],
     ...['chargingTime', 'circuitEndurance', 'compressorDelivery', 'compressorWork', 'conductanceOfOrifice'],
