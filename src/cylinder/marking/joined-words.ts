@@ -1,7 +1,7 @@
 import { withoutAccents, wordsThatBegin } from './labelled-dates.ts'
 import { pressureWords } from './pressure-label.table.ts'
 import type { MarkingFamily } from './stamp.ts'
-import { isAllFigures } from './us-names.ts'
+import { hasLetter, isAllFigures } from './us-names.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // What is one mark and typed as two words, `SP 9144` or `June 2024`, is put together before any family is read; what is several marks and
@@ -261,7 +261,8 @@ function pairOf(word: Word, following: Word | undefined): readonly Word[] | unde
 
 function isSeveralMarks({ text, start, end }: Word): boolean {
   if (!text.includes('/') || end - start !== text.length) return false
-  return !oneMark.test(text)
+  // Most are dates: figures alone are one mark.
+  return hasLetter(text) && !oneMark.test(text)
 }
 
 // 2023/06, V4/02, 12/05/2023, 03/93V; USA/M9903; KP/CM2 with its figure; U/N; 3/4-14NPSM; A417/23 is left to the family.
