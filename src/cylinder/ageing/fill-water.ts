@@ -1,4 +1,4 @@
-import { requireKeys, requireList } from '../../errors/index.ts'
+import { requireKeys, requireList, requireText } from '../../errors/index.ts'
 import {
   type DewPoint,
   dewPoint,
@@ -119,5 +119,8 @@ export function fillWater(fill: MoistFill): FillWater {
 
 function requireParts(parts: NonNullable<MoistFill['parts']>): void {
   requireList('parts', parts, 0, 'List the colder parts, each with its name and temperature.')
-  for (const [k, part] of parts.entries()) requireKeys(`parts[${String(k)}]`, part, { name: true, temperature: true })
+  for (const [k, part] of parts.entries()) {
+    requireKeys(`parts[${String(k)}]`, part, { name: true, temperature: true })
+    requireText(`parts[${String(k)}].name`, part.name, 'Name the part, such as the valve.')
+  }
 }

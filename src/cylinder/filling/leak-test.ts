@@ -184,6 +184,7 @@ function requireTest(test: LeakTest): void {
     requireWithin(`${name}.temperature`, test[name].temperature, temperature)
   }
   requireWithin('duration', test.duration, duration)
-  requireWithin('pressureUncertainty', test.pressureUncertainty ?? 0, pressureUncertainty)
-  requireWithin('temperatureUncertainty', test.temperatureUncertainty ?? 0, degreeUncertainty)
+  const { pressureUncertainty: ofPressure = 0, temperatureUncertainty: ofTemperature = 0 } = test
+  requireWithin('pressureUncertainty', ofPressure, pressureUncertainty)
+  requireWithin('temperatureUncertainty', ofTemperature, degreeUncertainty)
 }
