@@ -21,3 +21,8 @@ test('with real gas no breath of a seeded dive is taken from below ambient', () 
   const random = seededRandom(7)
   for (let k = 0; k < 60; k++) expect(leastAboveAmbient(seededDive(random))).toBeGreaterThan(-1)
 })
+
+test('with real gas the dives end within a second as well', () => {
+  const random = seededRandom(31)
+  for (let k = 0; k < 40; k++) expect(againstSeconds(seededDive(random), 'real').apart).toBeLessThanOrEqual(1.000001)
+})

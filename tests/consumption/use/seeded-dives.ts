@@ -1,6 +1,6 @@
 // Seeded dives, and the moment at which their gas ends found by counting seconds: nothing of it is taken from the code under test.
 import { type BreathedDive, gasUsed, pressureSeries } from '../../../src/consumption/index.ts'
-import { dryAir } from '../../../src/gas-law/index.ts'
+import { dryAir, molarDensity } from '../../../src/gas-law/index.ts'
 import {
   absolute,
   bar,
@@ -60,20 +60,29 @@ function rateOf(random: () => number) {
   return measure(8 + 50 * random(), litrePerMinute)
 }
 
-/** What one dive shows against the count of seconds, ideal gas: seconds apart, and the least that is left above ambient, Pa. */
-export function againstSeconds(dive: BreathedDive<'back' | 'stage'>): {
+/**
+ * What one dive shows against the count of seconds: seconds apart, and the least that is left above ambient, Pa by the ideal law.
+ * What is counted is density times volume; by the ideal law pressure takes the place of density.
+ */
+export function againstSeconds(
+  dive: BreathedDive<'back' | 'stage'>,
+  gas: 'ideal' | 'real' = 'ideal',
+): {
   apart: number
   least: number
   runsOut: boolean
 } {
-  const found = gasUsed(dive, { gas: 'ideal' }).cylinders
+  const found = gasUsed(dive, { gas }).cylinders
+  // all gas of a seeded dive has one temperature
+  const density = (p: number): number =>
+    gas === 'ideal' ? p : molarDensity(dryAir, absolute(p, pascal), dive.breathingGasTemperature)
   let apart = 0
   let least = Infinity
   let runsOut = false
   for (const name of ['back', 'stage'] as const) {
     const { contents, residualPressure } = dive.cylinders[name]
     const volume = contents.internalVolume
-    let left = volume * (contents.pressure ?? Number.NaN)
+    let left = volume * density(contents.pressure ?? Number.NaN)
     const at = found[name].runsOut?.at
     if (at !== undefined) runsOut = true
     let counted: number | undefined
@@ -89,15 +98,16 @@ export function againstSeconds(dive: BreathedDive<'back' | 'stage'>): {
       const step = periods.find(({ from }) => from <= (second + next) / 2)
       if (step?.cylinder !== name) continue
       const keptAt = (ambient: number): number =>
-        volume * (typeof residualPressure === 'number' ? residualPressure : ambient + residualPressure.aboveAmbient)
+        volume *
+        density(typeof residualPressure === 'number' ? residualPressure : ambient + residualPressure.aboveAmbient)
       if (counted === undefined && left <= keptAt(before)) counted = second
-      left -= (step.respiratoryMinuteVolume * (before + after) * (next - second)) / 2
+      left -= step.respiratoryMinuteVolume * density((before + after) / 2) * (next - second)
       if (counted === undefined && left <= keptAt(after)) counted = next
-      if (at === undefined || next <= at) least = Math.min(least, left / volume - after)
+      if (at === undefined || next <= at) least = Math.min(least, left / volume - density(after))
       if (at !== undefined && Math.abs(next - at) <= 1) nearest = Math.min(nearest, (left - keptAt(after)) / volume)
     }
     // a dip of less than a second between two counts is no contradiction: what is left there must be next to nothing
-    if (counted === undefined && at !== undefined && nearest < 0.01e5) continue
+    if (counted === undefined && at !== undefined && nearest < density(0.01e5)) continue
     apart = Math.max(apart, Math.abs((counted ?? Infinity) - (at ?? Infinity)) || 0)
   }
   return { apart, least, runsOut }
