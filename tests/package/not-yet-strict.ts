@@ -34,21 +34,7 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   supplyRatioInto: 'no valid call in the table yet',
   // consumption
   // charging
-  boosterDrawDown: 'no valid call in the table yet',
-  chargingTime: 'no valid call in the table yet',
-  compressorDelivery: 'no valid call in the table yet',
-  fillingRate: 'no valid call in the table yet',
-  cartridgeLife: 'no valid call in the table yet',
-  deliveredMoisture: 'no valid call in the table yet',
   // gauges
-  depthFromPressureInto: 'no valid call in the table yet',
-  depthErrorOf: 'no valid call in the table yet',
-  depthShown: 'no valid call in the table yet',
-  pressureBehindDepth: 'no valid call in the table yet',
-  trueDepth: 'no valid call in the table yet',
-  sensorBudget: 'no valid call in the table yet',
-  assessSurfaceCheck: 'no valid call in the table yet',
-  certainGas: 'no valid call in the table yet',
   // buoyancy
   // course
   allCards: 'no valid call in the table yet',
@@ -96,7 +82,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   runRows: 'no valid call in the table yet',
   columnWorkers: 'a valid call starts threads; tests/batch/column-workers.test.ts spoils its arguments',
   twoBreathers: 'no valid call in the table yet',
-  boostedDrive: 'no valid call in the table yet',
   bankSequenceChart: 'no valid call in the table yet',
   capillaryScaleChart: 'no valid call in the table yet',
   cartridgeLifeChart: 'no valid call in the table yet',

@@ -2,6 +2,7 @@ import Papa from 'papaparse'
 import { LitrebarError, rowCodes } from '../../errors/index.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { fieldOf, type RowBlock } from '../rows/row-block.ts'
+import { codeNames } from './code-names.ts'
 import { FieldScanner, type ScannedFields } from './field-scanner.ts'
 import { textPieces, withoutReturn } from './lines.ts'
 import {
@@ -141,7 +142,6 @@ function emptyFile(): LitrebarError {
   })
 }
 
-const codeNames = Object.keys(rowCodes)
 const lineFeed = 10
 
 /**

@@ -1,6 +1,7 @@
 import { rowCodes } from '../../errors/index.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { fieldOf, type RowBlock } from '../rows/row-block.ts'
+import { codeNames } from './code-names.ts'
 import { type JsonFields, JsonScanner } from './json-scanner.ts'
 import { linesOf, textPieces } from './lines.ts'
 import {
@@ -90,8 +91,6 @@ function objectOf(line: string): Record<string, unknown> | undefined {
     return undefined // a fault of the row, said by the caller
   }
 }
-
-const codeNames = Object.keys(rowCodes)
 
 /**
  * Writes rows as one JSON object a line: the fields as read, then the results, null where the row is bad, `code` and `error`. A line

@@ -1,6 +1,7 @@
 import { once } from 'node:events'
 import { createReadStream, createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
 import { LitrebarError, requireKeys, rowCodes } from '../../errors/index.ts'
+import { codeNames } from '../formats/code-names.ts'
 import { formatOfPath, type RowFormatName, type RowSource, rowFormats } from '../formats/format.table.ts'
 import type { ReadBlock } from '../formats/row-format.ts'
 import { rowComputer } from '../rows/row-computer.ts'
@@ -258,8 +259,6 @@ function openSink(output: string, journal: Journal | undefined): Sink {
     },
   }
 }
-
-const codeNames = Object.keys(rowCodes)
 
 function countBad(code: Uint8Array, tally: Map<string, number>): void {
   for (const each of code) {

@@ -1,6 +1,7 @@
 import { requireKeys } from '../../errors/index.ts'
 import { amountPerFreeGas } from '../../gas-law/contents/free-gas.ts'
 import { type GasModelOption, type Mixture, molarDensityBy, type ReferenceCondition } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import { isUnitOf, notOfQuantity } from '../../units/check-unit.ts'
 import {
   type AbsolutePressure,
@@ -166,6 +167,7 @@ function requireTest(test: FillingTest): void {
   requireWithin('test.from', test.from, pressure)
   requireAbove('test.to', test.to, test.from)
   requireWithin('test.temperature', test.temperature, temperature)
+  requireMixture('test.mixture', test.mixture)
   requireWithin('test.unitPressure', test.unitPressure, {
     atLeast: 0.95,
     atMost: 1.05,

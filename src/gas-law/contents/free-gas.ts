@@ -10,6 +10,7 @@ import { amountOfGas, type GasContents, type GasModelOption } from './gas-conten
 import type { ReferenceCondition } from './reference-condition.ts'
 
 const amountRange: Accepted = { atLeast: 0, atMost: 1e9, unit: mole, hint: 'Check the unit of the amount.' }
+const referencePressure: Accepted = { above: 0, unit: bar, hint: 'Name a reference condition, such as isoStandard.' }
 const vapourRange: Accepted = { atLeast: 0, atMost: 1, unit: bar, hint: 'Give what the vapour takes of the pressure.' }
 const referenceKeys = {
   name: true,
@@ -182,6 +183,7 @@ export function amountPerFreeGas(
 ): number {
   requireKeys('options.reference', options.reference, referenceKeys)
   const { pressure, temperature, waterVapourPressure } = options.reference
+  requireWithin('options.reference.pressure', pressure, referencePressure)
   requireWithin('options.reference.waterVapourPressure', waterVapourPressure, vapourRange)
   const density = molarDensityBy(modelOf(options), options.mixture, pressure, temperature)
   return density * (1 - waterVapourPressure / pressure)
