@@ -90,4 +90,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   judgeClaims: 'no valid call in the table yet',
   coursePages: 'no valid call in the table yet',
   readChapter: 'no valid call in the table yet',
+  cardIn: 'no valid call in the table yet',
+  ruleText: 'no valid call in the table yet',
 }
