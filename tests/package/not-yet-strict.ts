@@ -11,7 +11,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   fillAtConstantFlow: "0 = null: threw TypeError: Cannot read properties of null (reading 'internalVolume')",
   fillTemperature: "0 = null: threw TypeError: Cannot read properties of null (reading 'internalVolume')",
   freeFlowEmptying: "0 = null: threw TypeError: Cannot read properties of null (reading 'internalVolume')",
-  leakTest: "0 = null: threw TypeError: Cannot read properties of null (reading 'internalVolume')",
   planBlend: "0 = null: threw TypeError: Cannot destructure property 'internalVolume' of 'object null' a",
   assessFilling: 'no valid call in the table yet',
   explainStamp: '0 = NaN: threw TypeError: stamp.fields is not iterable',

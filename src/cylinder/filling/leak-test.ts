@@ -161,9 +161,18 @@ function assessed(
   }
 }
 
-function requireReference({ pressure: p, temperature: t }: ReferenceCondition): void {
-  requireWithin('options.reference.pressure', p, pressure)
-  requireWithin('options.reference.temperature', t, temperature)
+function requireReference(reference: ReferenceCondition): void {
+  requireKeys('options.reference', reference, {
+    name: true,
+    pressure: true,
+    temperature: true,
+    moisture: true,
+    waterVapourPressure: true,
+    source: false,
+    place: false,
+  })
+  requireWithin('options.reference.pressure', reference.pressure, pressure)
+  requireWithin('options.reference.temperature', reference.temperature, temperature)
 }
 
 function requireTest(test: LeakTest): void {
