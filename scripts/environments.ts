@@ -143,10 +143,7 @@ function ran(
   } catch (error) {
     rows.push({
       environment,
-      result: `FAILED: ${String((error as Error).message)
-        .split('\n')
-        .slice(0, 3)
-        .join(' ')}`,
+      result: `FAILED: ${(error as Error).message.split('\n').slice(0, 3).join(' ')}`,
     })
   }
 }
@@ -226,10 +223,7 @@ async function attempted(environment: string, bundle: () => Promise<string>): Pr
   } catch (error) {
     rows.push({
       environment,
-      result: `FAILED: ${String((error as Error).message)
-        .split('\n')
-        .slice(0, 3)
-        .join(' ')}`,
+      result: `FAILED: ${(error as Error).message.split('\n').slice(0, 3).join(' ')}`,
     })
   }
 }

@@ -20,6 +20,10 @@ const arithmetic: Readonly<Record<string, (parts: readonly Exact[]) => Exact>> =
   sqrt: ([a]) => known(a).sqrt(),
   ln: ([a]) => known(a).ln(),
   exp: ([a]) => known(a).exp(),
+  sin: ([a]) => known(a).sin(),
+  cos: ([a]) => known(a).cos(),
+  tan: ([a]) => known(a).tan(),
+  arctan: ([a]) => known(a).atan(),
   min: (parts) => Exact.min(...parts),
   max: (parts) => Exact.max(...parts),
 }
@@ -43,7 +47,10 @@ function exactly(
       return moved?.[0] === name ? value.times(moved[1].plus(1)) : value
     },
     apply: (operator, parts) => {
-      if (!operator.startsWith('call:')) return known(arithmetic[operator]?.(parts))
+      const operation = arithmetic[operator]
+      if (operation !== undefined) return operation(parts)
+      if (!operator.startsWith('call:'))
+        throw new Error(`${operator} has no form in 40 digits yet: add it to scripts/claims/errors.ts`)
       return new Exact(card.calls?.[operator.slice(5)]?.(...parts.map(Number)) ?? Number.NaN)
     },
   })
@@ -127,6 +134,16 @@ function errorsOf({ card, find, expression, name }: Form, uniform: () => number)
   })
 }
 
+/** Said aloud where a card and its function do not fit: the test of the cards is red then. */
+function triedErrorsOf(form: Form, uniform: () => number): Errors[] | undefined {
+  try {
+    return errorsOf(form, uniform)
+  } catch (error) {
+    console.error(`${form.name} is not measured: ${(error as Error).message}`)
+    return undefined
+  }
+}
+
 /** In units of the last place, largest and mean over the draws of all forms of a function. */
 export const errors: Block = {
   page: 'docs/measured/errors.md',
@@ -137,7 +154,8 @@ export const errors: Block = {
     const uniform = seededRandom(1)
     const figures: Record<string, number> = {}
     for (const form of forms) {
-      const found = errorsOf(form, uniform)
+      const found = triedErrorsOf(form, uniform)
+      if (found === undefined) continue
       const name = `${form.name}${hasCall(form.expression) ? ' (with a call)' : ''}`
       const three = (value: number): number => Number(value.toPrecision(3))
       figures[`${name}: largest`] = three(Math.max(...found.map(({ apart }) => apart)))

@@ -13,6 +13,7 @@ export function unaccounted(): string[] {
     if (generatedPages.includes(page)) return []
     const phrases = Object.entries(stated[page] ?? {})
     let text = readFileSync(page, 'utf8')
+      .replaceAll(/~~~~[\s\S]*?~~~~/g, '')
       .replaceAll(/```[\s\S]*?```/g, '')
       .replaceAll(/<!-- (?!end)[\s\S]*?<!-- end -->/g, '')
       .replaceAll(/`[^`\n]*`/g, '')
