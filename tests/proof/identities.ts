@@ -230,27 +230,32 @@ export const stateIdentities: readonly Identity<State>[] = [
   },
   {
     name: 'pressure comes back from density',
-    gap: ({ state: s, gas }) => relative(pressureAtDensity(gas, s), s.pressure),
+    gap: ({ state: { molarDensity, temperature, pressure }, gas }) =>
+      relative(pressureAtDensity(gas, { molarDensity, temperature }), pressure),
     allowed: 1e-12,
   },
   {
     name: 'temperature comes back from density',
-    gap: ({ state: s, gas }) => relative(temperatureAtDensity(gas, s), s.temperature),
+    gap: ({ state: { molarDensity, temperature, pressure }, gas }) =>
+      relative(temperatureAtDensity(gas, { molarDensity, pressure }), temperature),
     allowed: 1e-10,
   },
   {
     name: 'temperature comes back from enthalpy',
-    gap: ({ state: s, gas }) => relative(temperatureAtEnthalpy(gas, s), s.temperature),
+    gap: ({ state: { molarEnthalpy, temperature, pressure }, gas }) =>
+      relative(temperatureAtEnthalpy(gas, { molarEnthalpy, pressure }), temperature),
     allowed: 1e-11,
   },
   {
     name: 'temperature comes back from entropy',
-    gap: ({ state: s, gas }) => relative(temperatureAtEntropy(gas, s), s.temperature),
+    gap: ({ state: { molarEntropy, temperature, pressure }, gas }) =>
+      relative(temperatureAtEntropy(gas, { molarEntropy, pressure }), temperature),
     allowed: 1e-11,
   },
   {
     name: 'temperature comes back from internal energy',
-    gap: ({ state: s, gas }) => relative(temperatureAtInternalEnergy(gas, s), s.temperature),
+    gap: ({ state: { molarInternalEnergy, molarDensity, temperature }, gas }) =>
+      relative(temperatureAtInternalEnergy(gas, { molarInternalEnergy, molarDensity }), temperature),
     allowed: 1e-11,
   },
   {
