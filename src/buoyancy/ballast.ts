@@ -91,7 +91,7 @@ const suitGasRange: Accepted = { atLeast: 0, atMost: 200, unit: litre, hint: 'Gi
 /**
  * Ballast in three cases: start, deepest point, end. The end sets it, when gas has been breathed and the suit has its volume back:
  * with less, the last stop cannot be held. At the deepest point the same ballast and the compressed suit have to be lifted.
- * At the surface a thick suit may float the diver all the same until it gives way in the first metres: the case of the start says so,
+ * At the surface a thick suit may still float the diver until it gives way in the first metres: the case of the start says so,
  * and more ballast than the end asks for would have to be lifted all dive long. A starting point for a check in the water, no more.
  *
  * @param diver - items, foam suits, cylinders with their gas at each moment, gas in a dry suit

@@ -39,7 +39,7 @@ export interface HtmlStyle extends PageStyle {
  * A chapter as one self-contained HTML page: MathML, SVG, one style sheet. Opens from disk and prints.
  * Every result shows its cautions and sources: those the section states stay where they stand, the others are put beside the result.
  * Given the script of `litrebar/live`, readers may change the numbers of the workings that the chapter declares live; everything is
- * printed in the page all the same, so that it reads without the script as well.
+ * still printed in the page, so that it reads without the script as well.
  *
  * @param chapter - the chapter as data
  * @param style - decimal sign, grouping, fixed texts, the script of live pages

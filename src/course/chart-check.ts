@@ -6,7 +6,7 @@ export function refuseChart(argument: string, value: string, expected: string, h
   throw new LitrebarError({ code: 'input', argument, value, expected, hint })
 }
 
-/** Refuses an end of an axis that is no number, or that lies before its beginning. */
+/** Refuses an end of an axis that is not a number, or that lies before its beginning. */
 export function requireAxes(axes: { readonly x?: Axis; readonly y: Axis }): void {
   for (const name of ['x', 'y'] as const) {
     const { from, to } = axes[name] ?? {}

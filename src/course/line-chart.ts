@@ -90,7 +90,7 @@ export function requireLines(chart: LineChart): void {
   })
 }
 
-/** Refuses a line without two points, or with a number that is none. */
+/** Refuses a line without two points, or with a value that is not a number. */
 export function requireSeries(series: Series, argument: string): void {
   if (series.x.length !== series.y.length || series.x.length < 2) {
     refuseChart(

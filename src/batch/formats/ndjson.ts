@@ -16,7 +16,7 @@ import {
 import { TextBytes } from './text-bytes.ts'
 
 /**
- * Rows of a file with one JSON object a line. Numbers are read as numbers, everything else as text; a line that is no object keeps its
+ * Rows of a file with one JSON object a line. Numbers are read as numbers, everything else as text; a line that is not an object keeps its
  * place and carries its fault. Empty lines at the end are no rows.
  *
  * @param bytes - the whole file, or from the position on

@@ -14,7 +14,7 @@ export interface RowBlock {
   readonly from: number
   readonly count: number
   readonly columns: Readonly<Record<string, BlockColumn>>
-  /** The rows whose shape the reader could not take, with the reason: a row with too many fields, a line that is no JSON. */
+  /** The rows whose shape the reader could not take, with the reason: a row with too many fields, a line that is not JSON. */
   readonly faults: ReadonlyMap<number, string>
 }
 

@@ -47,7 +47,7 @@ export interface RowPlan {
   readonly tolerance?: number | undefined
   /** Significant figures of results in text, 1 to 17; 10 unless given, a thousand times finer than the tables. 17 keeps every bit. */
   readonly figures?: number | undefined
-  /** Take a column whose sizes betray another unit all the same. */
+  /** Take a column whose sizes betray another unit anyway. */
   readonly allowUnusual?: boolean | undefined
 }
 

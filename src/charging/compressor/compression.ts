@@ -90,7 +90,7 @@ export function compression(gas: CompressedGas, path: CompressionPath, options: 
   return compressed(gas, path, requireModel(options))
 }
 
-/** Refuses a path that is none. */
+/** Refuses a path that is incomplete or contradicts itself. */
 export function requirePath(argument: string, path: CompressionPath): void {
   requireKeys(argument, path, { process: true, efficiency: false, exponent: false })
   requireWord(`${argument}.process`, path.process, ['isentropic', 'polytropic', 'isothermal'])
@@ -108,7 +108,7 @@ export function requirePath(argument: string, path: CompressionPath): void {
   if (exponent !== undefined) requireWithin(`${argument}.exponent`, exponent, exponentRange)
 }
 
-/** Refuses options that are none. */
+/** Refuses unknown options. */
 export function requireModel(options: CaloricOptions): CaloricOptions {
   requireKeys('options', options, { gas: false, heatCapacityRatio: false })
   requireWord('options.gas', options.gas ?? 'real', ['real', 'ideal'])

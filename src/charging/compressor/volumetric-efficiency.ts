@@ -74,7 +74,7 @@ export function clearanceFromStall(stall: { readonly ratio: Fraction; readonly e
   return (1 / Math.expm1(Math.log(stall.ratio) / stall.exponent)) as Fraction
 }
 
-/** Refuses a clearance space that is none. */
+/** Refuses a clearance space with a value missing or out of range. */
 export function requireClearance(argument: string, space: ClearanceSpace): void {
   requireKeys(argument, space, { clearance: true, exponent: true })
   requireWithin(`${argument}.clearance`, space.clearance, clearanceRange)

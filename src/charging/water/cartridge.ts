@@ -266,7 +266,7 @@ export function fillWaterFraction(
   return { waterFraction: (mean / (1 + mean)) as MoleFraction, relativeUncertainty: relative }
 }
 
-/** Refuses air that is none. Shared by the log of runs. */
+/** Refuses air with a value missing or out of range. Shared by the log of runs. */
 export function requireAir(
   argument: string,
   air: CartridgeAir<string>,

@@ -44,7 +44,7 @@ export function saturatedRatio({ pressure, temperature }: SeparatorState, gas: '
   return { ratio: fraction / (1 - fraction), relative: gas === 'ideal' ? 0 : enhancementDoubt(pressure) }
 }
 
-/** Refuses a separator that is none. */
+/** Refuses a separator with a value missing or out of range. */
 export function requireSeparator(
   argument: string,
   state: SeparatorState,
@@ -66,7 +66,7 @@ export function requireSeparator(
   }
 }
 
-/** Refuses options that are none. */
+/** Refuses unknown options. */
 export function requireGasOption(options: GasModelOption): 'real' | 'ideal' {
   requireKeys('options', options, { gas: false })
   const { gas = 'real' } = options

@@ -63,7 +63,7 @@ const stretchChange = 1e-13
  *
  * @param amount - mol, above 0
  * @param contents - vessel, mixture and temperature; its pressure plays no part
- * @param reckoning - how gas is reckoned
+ * @param reckoning - how gas amounts are computed
  * @returns absolute pressure, Pa
  * @throws LitrebarError `outside-validity` beyond the range of the equation of state or the table; `not-converged`
  */

@@ -24,7 +24,7 @@ import { durationOf, meanAmbientPressure, type Profile, requireProfile, segments
 
 /**
  * Free gas taken each minute, brought back to the surface: divided by how many times the surface pressure the diver was under.
- * For an ideal gas its number is that of the respiratory minute volume. It is another thing all the same: it stands for an
+ * For an ideal gas its number is that of the respiratory minute volume. It is a different quantity nonetheless: it stands for an
  * amount of gas, the other for litres in the lungs.
  */
 export type SurfaceEquivalentRate = Quantity<'volume flow', 'surface equivalent'>
@@ -37,7 +37,7 @@ export interface PressureDrop {
 
 /** Readings from which a rate of consumption follows. */
 export interface MeasuredUse {
-  /** All cylinders breathed from, like or unlike. */
+  /** All cylinders breathed from, of any size. */
   readonly cylinders: readonly PressureDrop[]
   /** Between the two readings: measured, or `steadyProfile` at the mean pressure. */
   readonly profile: Profile

@@ -27,7 +27,7 @@ export interface WorkLevel {
 const flow = litrePerMinute
 
 /**
- * Published work levels. A diver measures the own rate: these tell what to expect of a kind of work.
+ * Published work levels. Divers measure their own rates: these tell what to expect of a kind of work.
  */
 export const workLevels: readonly WorkLevel[] = [
   ...[

@@ -119,7 +119,7 @@ export function steadyProfile(ambientPressure: AbsolutePressure, duration: Durat
 }
 
 /**
- * Refuses what is no profile: fewer than two points, a point that is not later than the one before, a gap, a value out of range.
+ * Refuses what is not a profile: fewer than two points, a point that is not later than the one before, a gap, a value out of range.
  *
  * @param argument - path of the profile
  * @param profile - its points
@@ -191,7 +191,7 @@ export function last(profile: Profile): ProfilePoint {
  *
  * @param profile - pressure against time
  * @returns absolute pressure, Pa
- * @throws LitrebarError `input` or `range` for what is no profile
+ * @throws LitrebarError `input` or `range` for what is not a profile
  * @source litrebar-derivation (exact for even changes between the points)
  */
 export function meanAmbientPressure(profile: Profile): AbsolutePressure {

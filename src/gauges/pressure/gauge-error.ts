@@ -54,7 +54,7 @@ export function gaugeError(gauge: PressureGauge, temperature: Temperature): Gaug
   }
 }
 
-/** Refuses what is no gauge. */
+/** Refuses what is not a gauge. */
 export function requireGauge(argument: string, gauge: PressureGauge): void {
   requireKeys(argument, gauge, { span: true, accuracyClass: true, element: false })
   requireWithin(`${argument}.span`, gauge.span, span)

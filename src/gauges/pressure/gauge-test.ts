@@ -87,7 +87,7 @@ function errorOf({ reference, rising, falling }: TestPoint): number {
   return Math.max(Math.abs(rising - reference), Math.abs((falling ?? rising) - reference))
 }
 
-/** Refuses points of a test that are none. */
+/** Refuses test points that are missing or out of range. */
 export function requirePoints(points: readonly TestPoint[]): void {
   if (!Array.isArray(points) || points.length === 0) {
     throw new LitrebarError({

@@ -22,7 +22,7 @@ export interface UncertainReading {
 export interface ReadingPair {
   readonly first: UncertainReading
   readonly second: UncertainReading
-  /** How far their errors go together: 0 for unlike instruments, near 1 for two of one make in the same water, or one read twice. */
+  /** How far their errors go together: 0 for instruments of different kinds, near 1 for two of one make in the same water, or one read twice. */
   readonly correlation: number
 }
 
@@ -34,7 +34,7 @@ const percentOfScale: Accepted = { above: 0, atMost: 100, unit: percent, hint: '
  *
  * @param pair - two readings with standard uncertainties, SI; the correlation of their errors, -1 to 1
  * @returns an assessment of their distance, in expanded uncertainties (k = 2) of the difference, against 1
- * @throws LitrebarError `range`, naming the field, also where equal errors that go together wholly leave no uncertainty of the difference;
+ * @throws LitrebarError `range`, naming the field, also where equal, fully correlated errors leave no uncertainty of the difference;
  *   `input` for an unknown key
  * @source gum-2008, 5.2.2; common-practice (interlaboratory comparison)
  * @example

@@ -120,7 +120,7 @@ export function massFluxScale(mixture: Mixture, pressure: number, temperature: n
   return pressure / Math.sqrt((gerg2008GasConstant * temperature) / molarMass(mixture))
 }
 
-/** Refuses an orifice that is none. */
+/** Refuses an orifice with a value missing or out of range. */
 export function requireOrifice(orifice: Orifice): void {
   requireKeys('orifice', orifice, { area: true, dischargeCoefficient: true })
   requireWithin('orifice.area', orifice.area, area)

@@ -77,7 +77,7 @@ export function averagedCrossings(
 
 /**
  * The line half way between the halves: its pressure at the volume of end exhalation, and how it falls with volume.
- * What unlike resistances of the halves add bends alike at both ends, so that it leaves the slope alone.
+ * What different resistances of the two halves add bends alike at both ends, so that it leaves the slope alone.
  */
 export function middleLine(loop: AveragedLoop): {
   readonly middleLinePressure: PressureDifference

@@ -77,7 +77,7 @@ function driftFindings(analysis: Analysis, { options }: LogFacts): readonly Loop
   }
   const { change, during, uncertainty } = removed.pressure
   const ofWork = ((change / during) * summary.duration.mean) / 2
-  // Breaths of unlike size leave something of themselves in what is read about their ends.
+  // Breaths of different sizes leave something of themselves in what is read about their ends.
   const least = noticeable.driftOfWork + noticeable.shareOfSpread * relativeSpread(summary.tidalVolume)
   if (Math.abs(ofWork) > least * Math.abs(work.value) && Math.abs(change) > 4 * uncertainty) {
     findings.push({

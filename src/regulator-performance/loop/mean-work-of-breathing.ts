@@ -20,7 +20,7 @@ const fewestRowsPerBreath = 8
  * @param loop - `volume` m³, rising on inhalation; `pressure` Pa relative to the reference; at least eight points in each breath
  * @param options - the pressure that counts as zero for the split
  * @returns as `workOfBreathing`, of the mean breath
- * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, no volume breathed, no whole breath, too few
+ * @throws LitrebarError `range` for a value that is not finite; `input` for columns of different lengths, no volume breathed, no whole breath, too few
  *   points in each, or an unknown key
  * @source litrebar-derivation
  * @example

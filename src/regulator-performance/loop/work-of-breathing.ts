@@ -44,7 +44,7 @@ export interface LoopOptions {
  *   points. `siColumn` turns logged columns into these
  * @param options - the pressure that counts as zero for the split
  * @returns work, work per litre, halves, peaks, crossings and findings
- * @throws LitrebarError `range` for a value that is not finite; `input` for unlike lengths, fewer than three points, no volume breathed, several breaths, or an unknown key
+ * @throws LitrebarError `range` for a value that is not finite; `input` for columns of different lengths, fewer than three points, no volume breathed, several breaths, or an unknown key
  * @source litrebar-derivation
  * @example
  * const volume = siColumn({ values: [0, 2.5, 2.5, 0], unit: litre })
