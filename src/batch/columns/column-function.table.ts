@@ -27,6 +27,7 @@ export const columnFunctions: Readonly<Record<ColumnFunctionName, () => Promise<
   developedPressureInto: async () => plain((await import('../../cylinder/index.ts')).developedPressureInto),
   supplyRatioInto: async () => plain((await import('../../regulator-performance/index.ts')).supplyRatioInto),
   enduranceInto: async () => plain((await import('../../consumption/index.ts')).enduranceInto),
+  reservePressureInto: async () => plain((await import('../../consumption/index.ts')).reservePressureInto),
   separatedWaterInto: async () => plain((await import('../../charging/index.ts')).separatedWaterInto),
   depthFromPressureInto: async () => plain((await import('../../gauges/index.ts')).depthFromPressureInto),
 }
@@ -43,5 +44,6 @@ export type ColumnFunctionName =
   | 'developedPressureInto'
   | 'supplyRatioInto'
   | 'enduranceInto'
+  | 'reservePressureInto'
   | 'separatedWaterInto'
   | 'depthFromPressureInto'
