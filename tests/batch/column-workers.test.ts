@@ -98,7 +98,11 @@ test('columns that are not shared are refused, since their results would be lost
 test('what a column function refuses comes back from the thread with its facts', async () => {
   const out = { molarDensityMolePerCubicMetre: sharedColumn(rows), code: sharedCodes(rows) }
   const refused = threads.compute({ name: 'molarDensityInto', out, columns: states, options: { mixtur: dryAir } })
-  await expect(refused).rejects.toMatchObject({ name: 'LitrebarError', code: 'input', argument: 'options' })
+  await expect(refused).rejects.toMatchObject({
+    name: 'LitrebarError',
+    code: 'input',
+    argument: expect.stringMatching(/^options/) as unknown,
+  })
   const short = { ...out, code: sharedCodes(rows - 1) }
   const shortRun = threads.compute({ name: 'molarDensityInto', out: short, columns: states, options: { compiled } })
   await expect(shortRun).rejects.toMatchObject({ code: 'input', argument: 'out.code' })
