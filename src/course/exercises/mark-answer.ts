@@ -30,8 +30,7 @@ export interface Mark {
  *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
  * const exercise = readExercise(entry, 'forces', 'entry')
  * const item = exerciseItem(exercise, 7)
- * const { value, unit } = markAnswer(item, item.number?.text ?? '')
- * [value, unit] // => ['right', 'missing']
+ * markAnswer(item, item.number?.text ?? '').unit // => 'missing'
  */
 export function markAnswer(item: ExerciseItem, text: string, options: ParseOptions = {}): Mark {
   requireItem('item', item)
