@@ -223,7 +223,7 @@ function straightKernel(
   /** Mean density as breathed on a leg, mol/m³. */
   const densityOn = (cause: AscentLeg['cause']): number => {
     const leg = legs.find((each) => each.cause === cause)
-    return leg === undefined ? 0 : densityTime(options, mixture, { ...leg, duration: 1 as Duration }, temperature)
+    return leg === undefined ? 0 : densityTime(options, mixture, { ...leg, duration: 1 }, temperature)
   }
   const atDepth = densityOn('time at depth')
   const atStop = densityOn('stop')

@@ -156,7 +156,7 @@ export interface HeldAgainst {
 export function heldAgainst(limit: AcceptanceLimit, value: number, options: AcceptanceOptions): HeldAgainst {
   requireWithin(
     `measured.${limit.quantity}`,
-    value as Quantity,
+    value,
     limit.quantity === 'elastance' ? anyElastance : anyValue,
   )
   const { conditions, standardUncertainty, guardBand } = options

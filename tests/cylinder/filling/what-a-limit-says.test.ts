@@ -118,7 +118,7 @@ describe('a limit', () => {
     [{ plus: { gas: 'yes' } }, 'findings.gas', 'input'],
   ])('%j is refused by name', (field, argument, code) => {
     const expected = field['mixture'] === undefined ? { argument, code } : { argument }
-    expect(() => fillLimit({ ...us, ...field } as never)).toThrow(expect.objectContaining(expected))
+    expect(() => fillLimit({ ...us, ...field })).toThrow(expect.objectContaining(expected))
   })
 
   test.each(['steel', 'aluminium', 'composite'] as const)('%s is a material', (material) => {
@@ -149,18 +149,18 @@ describe('a judged fill', () => {
 
   test('between the plain limit and that of the plus it is open while a condition is unknown', () => {
     const plus = { specification: true, plusSign: true } as const
-    const between = filled(3200, { plus } as never)
+    const between = filled(3200, { plus })
     expect(assessFill(between).verdict).toBe('undetermined')
     expect(codes(between)).toEqual(['plus-conditions-unknown', 'above-limit', 'us-settled', 'us-hot'])
     expect(assessFill(between).because[0]).toMatchObject({
       source: 'cfr-49-173-302a-2015',
       text: expect.stringContaining('reliefDevice'),
     })
-    expect(assessFill(filled(3301, { plus } as never)).verdict).toBe('beyond')
-    expect(codes(filled(3301, { plus } as never))[0]).toBe('above-limit')
-    expect(assessFill(filled(3000, { plus } as never)).verdict).toBe('within')
-    expect(codes(filled(3000, { plus } as never))).toEqual(['at-or-below-limit', 'us-settled', 'us-hot'])
-    expect(assessFill(filled(3200, { plus: { ...plus, gas: false } } as never)).verdict).toBe('beyond')
+    expect(assessFill(filled(3301, { plus })).verdict).toBe('beyond')
+    expect(codes(filled(3301, { plus }))[0]).toBe('above-limit')
+    expect(assessFill(filled(3000, { plus })).verdict).toBe('within')
+    expect(codes(filled(3000, { plus }))).toEqual(['at-or-below-limit', 'us-settled', 'us-hot'])
+    expect(assessFill(filled(3200, { plus: { ...plus, gas: false } })).verdict).toBe('beyond')
   })
 
   test('a doubt of the limit comes once, before what merely says what it is', () => {
@@ -177,7 +177,7 @@ describe('a judged fill', () => {
 
   test('an unknown temperature leaves it open, with the caution of a hot fill', () => {
     const { gasTemperature: _, ...unknown } = filled(2900)
-    const fill = assessFill(unknown as FilledCylinder)
+    const fill = assessFill(unknown)
     expect(fill).toMatchObject({
       verdict: 'undetermined',
       cautions: ['fill-limit', 'hot-fill'],

@@ -547,7 +547,7 @@ test.each<[string, RuleSetId, Partial<RequalificationHistory>, Partial<Requalifi
 
 describe('a register', () => {
   const one = (stamp: Given, days: number) =>
-    dueWithin([{ id: 'A', ruleSet: 'dutch-diving', stamp }], { asOf, days: days as never })[0]
+    dueWithin([{ id: 'A', ruleSet: 'dutch-diving', stamp }], { asOf, days: days })[0]
 
   test('due on the last of the days asked for is due, a day later is later', () => {
     const cylinder = { ...old, firstTest: '2021-12' } as const // 2026-12-31: 36 days
@@ -574,7 +574,7 @@ describe('a register', () => {
       firstTest: '2001-06',
       retests: [{ date: '2023-06', kind: 'hydraulic', suffixes: ['★'] }],
     } as const
-    const [row] = dueWithin([{ id: 'A', ruleSet: 'us-180.209', stamp: star }], { asOf, days: 3 as never })
+    const [row] = dueWithin([{ id: 'A', ruleSet: 'us-180.209', stamp: star }], { asOf, days: 3 })
     expect([row?.state, row?.requalification?.rule?.id]).toEqual(['undetermined', 'us-star'])
   })
 
@@ -591,10 +591,10 @@ describe('a register', () => {
     const refused = (argument: string): unknown => expect.objectContaining({ argument })
     expect(() => dueWithin([], { asOf } as never)).toThrow(refused('options.days'))
     expect(() => dueWithin([], { days: 3 } as never)).toThrow(refused('options.asOf'))
-    expect(() => dueWithin([], { asOf: '2026-13-01', days: 3 as never })).toThrow(refused('options.asOf'))
+    expect(() => dueWithin([], { asOf: '2026-13-01', days: 3 })).toThrow(refused('options.asOf'))
     const [row] = dueWithin([{ id: 'A', ruleSet: 'dutch-diving', stamp: old, rule: 1 } as never], {
       asOf,
-      days: 3 as never,
+      days: 3,
     })
     expect(row?.error?.argument).toBe('row.rule')
   })

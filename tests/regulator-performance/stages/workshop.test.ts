@@ -68,7 +68,7 @@ test.each([
   ['thread', thread, preload],
   ['range', range, (changed: typeof range) => assessIntermediatePressure(difference(9, bar), changed)],
 ] as const)('what is missing or out of range in a %s is named with its path', (path, record, call) => {
-  for (const [expected, missing, wrong] of namesOf(path, record, call as (changed: never) => unknown)) {
+  for (const [expected, missing, wrong] of namesOf(path, record, call)) {
     expect([missing, wrong]).toEqual([expected, expected])
   }
   expect(argumentOf(() => call({ ...record, more: 1 } as never))).toBe(`${path}.more`)
