@@ -16,6 +16,12 @@ export function isUnitOf(unit: Unit | undefined, quantity: Dimension): unit is U
   return unit?.quantity === quantity && typeof unit.factor === 'number' && typeof unit.symbol === 'string'
 }
 
+/** Whether this is the row of a unit, of whatever quantity. */
+export function isUnit(unit: Unit | undefined): unit is Unit {
+  const { quantity } = Object(unit) as Partial<Unit>
+  return typeof quantity === 'string' && isUnitOf(unit, quantity)
+}
+
 /** The error of a constructor that was handed something else than a number and a unit of its quantity. */
 export function notStated(argument: string, n: unknown, unit: Unit | undefined, kind: UnitKind): LitrebarError {
   const isNumber = typeof n === 'number'

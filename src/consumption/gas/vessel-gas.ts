@@ -79,7 +79,8 @@ export function requireCompiledFrom(mixture: Mixture, compiled: CompiledMixture)
 
 /** Amount of gas in a vessel, mol. */
 export function amountIn(contents: GasContents, reckoning: GasOptions): number {
-  if (reckoning.compiled === undefined || !contents) return amountOfGas(contents, { gas: reckoning.gas ?? 'real' })
+  if (reckoning.compiled === undefined || Object(contents) !== contents)
+    return amountOfGas(contents, { gas: reckoning.gas ?? 'real' })
   const pressure = pressureOf(contents)
   requireWithin('contents.internalVolume', contents.internalVolume, volumeRange)
   return volumeAt(contents, pressure) * densityOf(reckoning, contents.mixture, pressure, contents.temperature)

@@ -117,7 +117,7 @@ export function requireDive(dive: BreathedDive): void {
   const { profile, breathing, cylinders } = dive
   requireProfile('profile', profile)
   requireWithin('breathingGasTemperature', dive.breathingGasTemperature, breathedTemperature)
-  if (typeof cylinders !== 'object' || cylinders === null)
+  if (Object(cylinders) !== cylinders)
     throw inputError('cylinders', shown(cylinders), 'an object of cylinders', 'Give each cylinder a name.')
   for (const name of Object.keys(cylinders))
     requireFilledCylinder(`cylinders.${name}`, cylinders[name] as BreathedCylinder)

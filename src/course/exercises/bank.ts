@@ -31,7 +31,7 @@ export function readBank(
   files: Readonly<Record<string, string>>,
   options: ReadExerciseOptions = {},
 ): readonly BankSubject[] {
-  if (typeof files !== 'object' || files === null || Array.isArray(files))
+  if (Object(files) !== files || Array.isArray(files))
     throw unfit('files', shown(files), 'texts by the names of their files')
   for (const [name, text] of Object.entries(files)) requireText(`files[${JSON.stringify(name)}]`, text)
   requireKeys('options', options, { language: false })

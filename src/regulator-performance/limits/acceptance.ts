@@ -9,7 +9,6 @@ import {
   kilopascalPerLitre,
   one,
   type PressureDifference,
-  type Quantity,
   requireWithin,
 } from '../../units/index.ts'
 import type { LoopFinding } from '../loop/loop-finding.ts'
@@ -154,11 +153,7 @@ export interface HeldAgainst {
 
 /** Holds a value against one limit. */
 export function heldAgainst(limit: AcceptanceLimit, value: number, options: AcceptanceOptions): HeldAgainst {
-  requireWithin(
-    `measured.${limit.quantity}`,
-    value,
-    limit.quantity === 'elastance' ? anyElastance : anyValue,
-  )
+  requireWithin(`measured.${limit.quantity}`, value, limit.quantity === 'elastance' ? anyElastance : anyValue)
   const { conditions, standardUncertainty, guardBand } = options
   const aboutValue = doubtsAbout(limit.quantity, value, options.findings)
   const inTheWay = limit.conditions.flatMap((condition) => obstacles(condition, conditions, limit))

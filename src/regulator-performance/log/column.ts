@@ -1,5 +1,5 @@
 import { inputError, LitrebarError, requireKeys, shown } from '../../errors/index.ts'
-import { isUnitOf } from '../../units/check-unit.ts'
+import { isUnit } from '../../units/check-unit.ts'
 import type { Dimension, Unit } from '../../units/index.ts'
 
 /** A column of a log: plain numbers in SI, in the order in which they were taken. */
@@ -24,8 +24,7 @@ export function siColumn(column: LoggedColumn): Float64Array {
   requireKeys('column', column, { values: true, unit: true })
   const { values, unit } = column
   requireColumn('column.values', values)
-  if (typeof unit?.quantity !== 'string' || !isUnitOf(unit, unit.quantity))
-    throw inputError('column.unit', shown(unit), 'a unit', 'Pass the unit row itself, such as bar.')
+  if (!isUnit(unit)) throw inputError('column.unit', shown(unit), 'a unit', 'Pass the unit row itself, such as bar.')
   const { factor, offset = 0 } = unit
   // a missing value stays NaN: the analysis leaves out the breaths that it touches
   return Float64Array.from(values, (value, row) => {

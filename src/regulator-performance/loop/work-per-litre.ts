@@ -1,5 +1,5 @@
 import { inputError, LitrebarError, shown } from '../../errors/index.ts'
-import { isUnitOf } from '../../units/check-unit.ts'
+import { isUnit } from '../../units/check-unit.ts'
 import {
   type Dimension,
   type EnergyPerVolume,
@@ -37,7 +37,7 @@ const meant: Partial<Record<Dimension, string>> = {
  * inUnit(workOfBreathingPerLitreOf(0.14, kilogramForceMetrePerLitre), joulePerLitre).toFixed(6) // => '1.372931'
  */
 export function workOfBreathingPerLitreOf(n: PlainNumber, unit: Unit): EnergyPerVolume {
-  if (typeof unit?.quantity !== 'string' || !isUnitOf(unit, unit.quantity))
+  if (!isUnit(unit))
     throw inputError(
       'unit',
       shown(unit),

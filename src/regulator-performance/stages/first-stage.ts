@@ -278,7 +278,7 @@ export function imbalance(
     above: 0,
     hint: 'Give the area that the intermediate pressure acts on.',
   })
-  if (!Array.isArray(readings) || readings.length !== 2) {
+  if (!Array.isArray(readings) || (readings as readonly StageReading[]).length !== 2) {
     throw new LitrebarError({
       code: 'input',
       argument: 'readings',

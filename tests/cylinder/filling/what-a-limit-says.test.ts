@@ -210,7 +210,7 @@ describe('a judged fill', () => {
     [{ hot: true }, 'cylinder.hot'],
   ])('%j is refused by name', (field, argument) => {
     const given = Object.fromEntries(
-      Object.entries({ ...filled(2900), ...field }).filter(([, value]) => value !== undefined),
+      Object.entries<unknown>({ ...filled(2900), ...field }).filter(([, value]) => value !== undefined),
     )
     expect(() => assessFill(given as never)).toThrow(expect.objectContaining({ argument }))
   })

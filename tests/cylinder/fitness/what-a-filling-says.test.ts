@@ -330,6 +330,8 @@ test.each<[Record<string, unknown>, string]>([
   [{ oxygen: { threshold: 'us-transport-oxidizer', gases: [] } }, 'oxygen.gases'],
   [{ oxygen: { threshold: 'us-transport-oxidizer', gasesPassed: [21] } }, 'oxygen.gasesPassed[0]'],
 ])('%j is refused by name', (field, argument) => {
-  const request = Object.fromEntries(Object.entries({ ...us, ...field }).filter(([, value]) => value !== undefined))
+  const request = Object.fromEntries(
+    Object.entries<unknown>({ ...us, ...field }).filter(([, value]) => value !== undefined),
+  )
   expect(() => assessFilling(request as never)).toThrow(expect.objectContaining({ argument }))
 })

@@ -231,7 +231,7 @@ test.each([
         const got =
           name === 'retests'
             ? back.retests.map((retest, index) => {
-                const { kind, ...unsaid } = retest
+                const { kind: _, ...unsaid } = retest
                 return given.retests[index]?.kind === undefined ? unsaid : retest
               })
             : back[name as keyof typeof back]
