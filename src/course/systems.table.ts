@@ -49,7 +49,7 @@ export const systems = {
     'mass flow': poundPerHour,
     force: poundForce,
   },
-} as const satisfies Readonly<Record<string, { readonly [D in Dimension]?: Unit<D> }>>
+} as const satisfies Readonly<Record<SystemName, { readonly [D in Dimension]?: Unit<D> }>>
 
 /** The name of a system of units. */
-export type SystemName = keyof typeof systems
+export type SystemName = 'metric' | 'us'

@@ -87,7 +87,7 @@ const gasItself = { ofContents: false, atReference: false }
 const contents = { ofContents: true, atReference: false }
 
 /** Everything that rows can be asked for, by the name that a plan uses. A function, so that an import alone costs nothing. */
-export const calculations = (): Readonly<Record<CalculationName, Calculation>> => ({
+export const calculations = (): Readonly<Record<PropertyCalculationName, Calculation>> => ({
   molarDensity: byDensity(plain, molePerCubicMetre, gasItself),
   density: byDensity(massPerAmount, kilogramPerCubicMetre, gasItself),
   amountOfGas: byDensity(plain, mole, contents),
@@ -107,7 +107,7 @@ export const calculations = (): Readonly<Record<CalculationName, Calculation>> =
 })
 
 /** Name of something that rows can be asked for. */
-export type CalculationName =
+export type PropertyCalculationName =
   | 'molarDensity'
   | 'density'
   | 'amountOfGas'

@@ -3,7 +3,7 @@ import { type CalendarDate, type CalendarMonth, type RuleSetId, ruleSetIds } fro
 import { LitrebarError, nearestOf } from '../../errors/index.ts'
 import { type Mixture, mixtureFromText, type ReferenceCondition, referenceConditions } from '../../gas-law/index.ts'
 import { allUnits, parseQuantity, type Unit } from '../../units/index.ts'
-import { type Calculation, calculations, type CalculationName as PropertyName } from './calculation.table.ts'
+import { type Calculation, calculations, type PropertyCalculationName } from './calculation.table.ts'
 import {
   type RecordCalculation,
   type RecordCalculationName,
@@ -13,7 +13,7 @@ import {
 import { type RowInputName, rowInputs } from './row-input.table.ts'
 
 /** Name of something that rows can be asked for. */
-export type CalculationName = PropertyName | RecordCalculationName
+export type CalculationName = PropertyCalculationName | RecordCalculationName
 
 /** Where an input of the rows comes from: a column with the unit of its numbers, or one value for all rows. */
 export type InputSource = { readonly column: string; readonly unit: string } | { readonly value: string }
@@ -107,7 +107,7 @@ export type ReadyInput =
 
 /** A result as the rows are computed for it. */
 export type ReadyResult =
-  | { readonly name: PropertyName; readonly calculation: Calculation; readonly unit: Unit }
+  | { readonly name: PropertyCalculationName; readonly calculation: Calculation; readonly unit: Unit }
   | { readonly name: RecordCalculationName; readonly record: RecordCalculation; readonly unit: Unit | 'text' }
 
 /** A plan whose words have become units, conditions and functions. */
@@ -174,7 +174,11 @@ function readyResult(name: CalculationName, symbol: string | undefined): ReadyRe
   const properties: Readonly<Record<string, Calculation | undefined>> = calculations()
   const calculation = properties[name]
   if (calculation !== undefined)
-    return { name: name as PropertyName, calculation, unit: unitOf(`plan.units.${name}`, symbol, calculation.unit) }
+    return {
+      name: name as PropertyCalculationName,
+      calculation,
+      unit: unitOf(`plan.units.${name}`, symbol, calculation.unit),
+    }
   const record = recordCalculations()[name as RecordCalculationName]
   if (record.unit !== 'text')
     return { name: name as RecordCalculationName, record, unit: unitOf(`plan.units.${name}`, symbol, record.unit) }

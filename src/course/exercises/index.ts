@@ -1,6 +1,12 @@
 export { type BankSubject, type DrawOptions, drawExercises, readBank } from './bank.ts'
 export type { DrawnId } from './drawn/drawn.ts'
-export { type DrawnTexts, type DrawnWords, drawnTexts, type LoopFaultTexts } from './drawn/drawn-text.table.ts'
+export {
+  type DrawnTexts,
+  type DrawnWords,
+  drawnTexts,
+  type LoopFaultTexts,
+  loopFaultTexts,
+} from './drawn/drawn-text.table.ts'
 export { moodleXml } from './exchange/moodle.ts'
 export { qtiItem, qtiPackage } from './exchange/qti.ts'
 export type { QtiVersion } from './exchange/qti-dialect.table.ts'
