@@ -36,7 +36,10 @@ const relations: Record<string, (given: Given) => number> = {
     1e8 * (1 / seawaterDensity(state(S, t68_C, p_dbar)) - 1 / seawaterDensity(state(35, 0, p_dbar))),
 }
 
-const freezing = (s: number, p: number): number => inUnit(freezingPointOfWater(state(s, 0, p)), celsius) * 1.000_24
+function freezing(s: number, p: number): number {
+  const { salinity, pressure } = state(s, 0, p)
+  return inUnit(freezingPointOfWater({ salinity, pressure }), celsius) * 1.000_24
+}
 
 test.each(fixture.items)('$place: $topic, $given: $printed $unit ($id)', ({ topic, given, printed, tolerance }) => {
   const relation = relations[topic]

@@ -102,7 +102,7 @@ export function compileReserve(
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
  * @throws LitrebarError as `compileReserve`; `input` for columns that are too short or rows that there are not
- * @source as `compileReserve`
+ * @source common-practice (form); gerg-2008, density; litrebar-derivation, series of the isotherm
  */
 export function reservePressureInto(
   out: { readonly pressurePascal: Float64Array; readonly code: Uint8Array },

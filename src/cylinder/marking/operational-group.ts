@@ -1,7 +1,7 @@
 import { bar, gauge, internalVolumeOf, kilogram, litre, measure, millimetre, psi } from '../../units/index.ts'
 import { type Figures, figuresAt, spells } from './figures.ts'
 import { fieldAt, found, type Place, type Reading, within } from './reading.ts'
-import { waterVolume } from './water-capacity.ts'
+import { stampedWaterVolume } from './water-capacity.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 // PW200 PH300BAR 62.1KG 50L 5.8MM: what may be done with the receptacle.
@@ -87,8 +87,10 @@ export function readWaterCapacity(reading: Reading): boolean {
   const following = words[reading.at + 2]
   const unit = isSpaced ? (following?.line === word.line ? following.text : '') : word.text.slice(figures.end)
   if (unit !== 'KG' && unit !== 'L') return false
-  marks.waterCapacity =
-    unit === 'L' ? internalVolumeOf(figures.value, litre) : waterVolume(measure(figures.value, kilogram))
+  const capacity =
+    unit === 'L' ? internalVolumeOf(figures.value, litre) : stampedWaterVolume(measure(figures.value, kilogram))
+  if (capacity === undefined) return false
+  marks.waterCapacity = capacity
   const last = isSpaced ? (following as Word) : word
   fieldAt(reading, 'waterCapacity', { line: label.line, start: label.start, end: last.end })
   reading.at += isSpaced ? 3 : 2

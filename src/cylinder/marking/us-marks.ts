@@ -19,7 +19,7 @@ import type { DualMark, StampFieldName, UsPrefix } from './stamp.ts'
 import { threadAt } from './thread.ts'
 import { readSquare, readUsDate } from './us-date.ts'
 import { assignNames } from './us-names.ts'
-import { waterVolume } from './water-capacity.ts'
+import { stampedWaterVolume } from './water-capacity.ts'
 import { isDigitCode, isLetterCode, type Word } from './words.ts'
 
 /** Reads the marks of the US and Canadian rules, whatever their order. */
@@ -432,8 +432,10 @@ function readKeyword(reading: Reading): boolean {
   if (text.startsWith('WP')) return readPressure(reading, 'servicePressure')
   if (text.startsWith('WC'))
     return readMeasured(reading, 2, ['LBS', 'LB', 'KG', 'L'], (value, unit) => {
-      reading.marks.waterCapacity =
-        unit === 'L' ? internalVolumeOf(value, litre) : waterVolume(measure(value, unit === 'KG' ? kilogram : pound))
+      const mass = measure(value, unit === 'KG' ? kilogram : pound)
+      const capacity = unit === 'L' ? internalVolumeOf(value, litre) : stampedWaterVolume(mass)
+      if (capacity === undefined) return undefined
+      reading.marks.waterCapacity = capacity
       return 'waterCapacity'
     })
   return false

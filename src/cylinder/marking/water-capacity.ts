@@ -1,6 +1,8 @@
 import {
+  type Accepted,
   type Density,
   type InternalVolume,
+  isWithin,
   kilogram,
   kilogramPerCubicMetre,
   type Mass,
@@ -14,6 +16,8 @@ import {
  */
 export const waterDensityForCapacity = 998.2 as Density
 
+const waterMass: Accepted = { atLeast: 0, atMost: 5000, unit: kilogram, hint: 'Give the mass of the water.' }
+
 /**
  * Water capacity from the mass of water that fills the cylinder.
  *
@@ -26,7 +30,7 @@ export const waterDensityForCapacity = 998.2 as Density
  * inUnit(waterVolume(measure(26.4, pound)), litre).toFixed(3) // => '11.996'
  */
 export function waterVolume(mass: Mass, density: Density = waterDensityForCapacity): InternalVolume {
-  requireWithin('mass', mass, { atLeast: 0, atMost: 5000, unit: kilogram, hint: 'Give the mass of the water.' })
+  requireWithin('mass', mass, waterMass)
   requireWithin('density', density, {
     atLeast: 900,
     atMost: 1100,
@@ -34,4 +38,9 @@ export function waterVolume(mass: Mass, density: Density = waterDensityForCapaci
     hint: 'Water has about 1000 kg/m³.',
   })
   return (mass / density) as InternalVolume
+}
+
+/** A capacity stamped as a mass of water; nothing where no cylinder holds as much. */
+export function stampedWaterVolume(mass: Mass): InternalVolume | undefined {
+  return isWithin(mass, waterMass) ? waterVolume(mass) : undefined
 }

@@ -238,3 +238,12 @@ test('a date whose year is 39 is no US type 39', () => {
   const { system, specification, retests } = readStamp(text, { asOf: '1939-02' })
   expect([system, specification, retests.map(({ date }) => date)]).toEqual(['UN', 'ISO 9809-1', ['1939-01', '1939-02']])
 })
+
+test.each(['DOT-3AA2265\nWC 52016 LBS', 'TC-3AAM 184\nWC 52016 KG'])(
+  '%j: water that no cylinder holds is a figure left unread',
+  (text) => {
+    const { findings, waterCapacity } = readStamp(text, { asOf })
+    expect(waterCapacity).toBeUndefined()
+    expect(findings.map(({ code }) => code)).toContain('unread-figure')
+  },
+)
