@@ -42,8 +42,9 @@ export function requireWord<Word extends string | boolean>(
   word: unknown,
   words: readonly Word[],
 ): asserts word is Word {
+  if ((words as readonly unknown[]).includes(word)) return
   const value = shown(word)
-  if (!(words as readonly unknown[]).includes(word)) throw unknownWord(argument, value, value, words.map(shown))
+  throw unknownWord(argument, value, value, words.map(shown))
 }
 
 /**

@@ -23,6 +23,8 @@ export type RoundingRule = Fineness & Direction
 /** The keys of a rule, for options that carry one. */
 export const ruleKeys = { step: false, decimals: false, figures: false, toward: false, ties: false, use: false }
 
+const roundKeys = { unit: true, step: false, decimals: false, figures: false, toward: false, ties: false, use: false }
+
 /** A number rounded once, with the rule that was used. */
 export interface Rounded {
   /** The rounded number, in the unit asked for. */
@@ -50,7 +52,7 @@ export function round<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule,
 ): Rounded {
-  requireKeys('options', options, { ...ruleKeys, unit: true })
+  requireKeys('options', options, roundKeys)
   const { unit } = options
   requireNumber('q', q)
   quantityOf('options.unit', unit)
