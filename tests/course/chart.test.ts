@@ -74,13 +74,13 @@ test('a closed loop returns to its start and shows its direction', () => {
 })
 
 test.each([
-  [{ series: [] }, 'chart.series'],
-  [{ series: Array.from({ length: 5 }, () => ({ name: 'x', x: [0, 1], y: [0, 1] })) }, 'chart.series'],
-  [{ series: [{ name: 'x', x: [0, 1], y: [0] }] }, 'chart.series[0]'],
-  [{ series: [{ name: 'x', x: [0, 1], y: [0, Number.NaN] }] }, 'chart.series[0].y[1]'],
-  [{ limits: [{ value: Number.NaN, label: 'none' }] }, 'chart.limits[0].value'],
-])('%# refuses what cannot be drawn', (change, argument) => {
-  expect(() => chartSvg({ ...chart, ...change })).toThrow(expect.objectContaining({ argument }))
+  [{ series: [] }, 'chart.series', 'input'],
+  [{ series: Array.from({ length: 5 }, () => ({ name: 'x', x: [0, 1], y: [0, 1] })) }, 'chart.series', 'input'],
+  [{ series: [{ name: 'x', x: [0, 1], y: [0] }] }, 'chart.series[0]', 'input'],
+  [{ series: [{ name: 'x', x: [0, 1], y: [0, Number.NaN] }] }, 'chart.series[0].y[1]', 'range'],
+  [{ limits: [{ value: Number.NaN, label: 'none' }] }, 'chart.limits[0].value', 'range'],
+])('%# refuses what cannot be drawn', (change, argument, code) => {
+  expect(() => chartSvg({ ...chart, ...change })).toThrow(expect.objectContaining({ code, argument }))
 })
 
 test('a map is written with its cells between their edges and its lines of equal value, as a specification too', () => {

@@ -181,24 +181,30 @@ test('own sources and cautions are printed under their own ids, which begin with
 })
 
 test.each([
-  [() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, {} as never), 'options.figures'],
-  [() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, unit: {} } as never), 'options.unit'],
-  [() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p3: 2e5 } as never, { figures: 3 }), 'knowns.p3'],
+  [() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, {} as never), 'options.figures', 'input'],
+  [
+    () => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, unit: {} } as never),
+    'options.unit',
+    'input',
+  ],
+  [() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p3: 2e5 } as never, { figures: 3 }), 'knowns.p3', 'input'],
   [
     () => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, find: 'constructor' } as never),
     'options.find',
+    'input',
   ],
   [
     () => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 2e5 }, { figures: 3, units: { x: {} } } as never),
     'options.units.x',
+    'input',
   ],
-  [() => citation('constructor' as never), 'source'],
-  [() => bibtex('toString' as never), 'source'],
-  [() => cautionOf('valueOf' as never), 'caution'],
-  [() => chartSvg({ ...chart, x: { ...chart.x, to: Number.NaN } }), 'chart.x.to'],
-  [() => chartSvg({ ...chart, note: { x: Number.NaN, y: 0, text: '' } }), 'chart.note.x'],
-])('%# refused by name', (call, argument) => {
-  expect(call).toThrow(expect.objectContaining({ name: 'LitrebarError', argument }))
+  [() => citation('constructor' as never), 'source', 'input'],
+  [() => bibtex('toString' as never), 'source', 'input'],
+  [() => cautionOf('valueOf' as never), 'caution', 'input'],
+  [() => chartSvg({ ...chart, x: { ...chart.x, to: Number.NaN } }), 'chart.x.to', 'range'],
+  [() => chartSvg({ ...chart, note: { x: Number.NaN, y: 0, text: '' } }), 'chart.note.x', 'range'],
+])('%# refused by name', (call, argument, code) => {
+  expect(call).toThrow(expect.objectContaining({ name: 'LitrebarError', code, argument }))
 })
 
 test('a link may lead to a page or a mail address, never to code', () => {
