@@ -63,8 +63,8 @@ tbody tr:nth-child(5n+6) td { padding-top: .7rem; }
 a { color: inherit; }
 footer { margin-top: 3.5rem; border-top: 1px solid var(--rule); padding-top: .8rem; font: .82rem/1.45 system-ui, sans-serif; color: var(--soft); }
 footer li { margin: .2rem 0; }
-@media screen and (max-width: 800px) {
-  main { width: auto; }
+@media screen and (max-width: 1080px) {
+  main { width: 42rem; margin: 0 auto; }
   caption { white-space: normal; }
   .scroll { overflow-x: auto; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
@@ -95,4 +95,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-c0PbRJmk69zXzkwXeLw4tATwXy2eu1Pq+6Vlp83f6H8='
+export const chapterStyleHash = 'sha256-kDuguFSeU0AtuV0w7+By8AEvP0EPjSzzh0cr8NLo6mk='

@@ -1,4 +1,5 @@
 import type { CourseLanguage, ExerciseTexts } from '../course/index.ts'
+import { germanFigures } from './figure-texts.ts'
 
 /** The fixed texts of exercises in German. */
 export const germanExercises: ExerciseTexts = {
@@ -32,6 +33,7 @@ const never = 'Nie füllen.'
 
 /** The words of drawn questions in German, with the findings of stamps. */
 export const germanDrawn: CourseLanguage['drawn'] = {
+  figures: germanFigures,
   texts: {
     dueStamp:
       'Es ist {month}. Welche dieser Flaschen ist nach 49 CFR 180.209, fünf Jahre, zur wiederkehrenden Prüfung fällig?',
@@ -42,6 +44,11 @@ export const germanDrawn: CourseLanguage['drawn'] = {
     loopFault:
       'Welche dieser Schleifen gehört zu diesem Fehler: {fault}? Drücke am Mund in mbar, bei 0, 25, 50, 75 und 100 % jeder Hälfte.',
     loop: 'Einatmung {inhaled}; Ausatmung {exhaled}',
+    loopPicture: 'Diese Schleife hat ein Atemregler gezeichnet. Welchen Fehler zeigt sie?',
+    loopPictureTitle: 'Druck am Mund über einen Atemzug',
+    loopPictureName: 'die Schleife',
+    loopPictureDescription:
+      'Druck am Mund gegen das eingeatmete Volumen, in mbar bei 0, 25, 50, 75 und 100 % der Zeit jeder Hälfte: Einatmung {inhaled}; Ausatmung {exhaled}.',
   },
   faults: {
     'stiff-valve': {

@@ -65,7 +65,7 @@ const english = {
   sources: Object.fromEntries(noDocument.map(([id, { title }]) => [id, title])),
   exercises: exerciseTexts,
   figures: figureTexts,
-  drawn: { texts: drawnTexts, faults: loopFaultTexts, findings: withoutSource(findingTexts) },
+  drawn: { texts: drawnTexts, faults: loopFaultTexts, findings: withoutSource(findingTexts), figures: figureTexts },
 }
 const rooms = Object.keys(english) as (keyof typeof english)[]
 
@@ -187,6 +187,7 @@ exercises:
   - { id: pruefung, kind: drawn, level: 2, drawn: due-stamp, source: cfr-49-180-209 }
   - { id: schulter, kind: drawn, level: 2, drawn: shoulder-findings, source: common-practice }
   - { id: schleife, kind: drawn, level: 2, drawn: loop-fault, source: common-practice }
+  - { id: bild, kind: drawn, level: 2, drawn: loop-picture, source: common-practice }
 `.replace('openstax-university-physics-1', pressureAtDepthCard.source),
     },
     { language: german },

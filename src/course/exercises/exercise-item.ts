@@ -114,11 +114,12 @@ function makerOf(exercise: Exercise, words: ItemWords): (random: Random) => Made
     case 'drawn': {
       const { kind, draw } = drawnItems[exercise.drawn]
       return (random) => {
-        const { text, exhibit, statements, working, cautions } = draw(random, words.drawn)
+        const { text, exhibit, chart, statements, working, cautions } = draw(random, words.drawn)
         return {
           kind,
           text: `${text} ${kind === 'several' ? texts.chooseSeveral : texts.chooseOne}`,
           exhibit,
+          ...(chart !== undefined && { chart }),
           choices: lettered(shuffled(statements, random)),
           working,
           cautions: [...new Set([...exercise.cautions, ...cautions])],

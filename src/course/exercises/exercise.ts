@@ -1,5 +1,6 @@
 import type { ParsedKind, Unit } from '../../units/index.ts'
 import type { Card } from '../card.ts'
+import type { LineChart } from '../chart-kinds.ts'
 import type { CautionName, CitedSource } from '../cited.ts'
 import type { DrawnId } from './drawn/drawn.ts'
 
@@ -125,6 +126,8 @@ export interface ExerciseItem {
   readonly text: string
   /** What stands below the question as lines of its own: a stamp, a table of a loop. */
   readonly exhibit?: readonly string[]
+  /** What is to be judged, where it is drawn; its description says the same in numbers. */
+  readonly chart?: LineChart
   readonly number?: NumberKey
   readonly choices?: readonly Choice[]
   /** The worked solution, line by line. */

@@ -1,5 +1,7 @@
 import { inputError, requireKeys, requireList, requireText, requireWord, shown } from '../../errors/index.ts'
 import { allUnits } from '../../units/index.ts'
+import { requireShape } from '../require-shape.ts'
+import { chartShapes } from '../shapes.table.ts'
 
 const itemKeys = {
   exercise: true,
@@ -9,6 +11,7 @@ const itemKeys = {
   kind: true,
   text: true,
   exhibit: false,
+  chart: false,
   number: false,
   choices: false,
   working: true,
@@ -41,6 +44,7 @@ export function requireItem(at: string, item: unknown): void {
   requireWord(`${at}.kind`, fields['kind'], ['number', 'choice', 'judgement', 'several'])
   requireTexts(`${at}.working`, fields['working'])
   if (fields['exhibit'] !== undefined) requireTexts(`${at}.exhibit`, fields['exhibit'])
+  if (fields['chart'] !== undefined) requireShape(`${at}.chart`, fields['chart'], chartShapes.lines)
   requireTexts(`${at}.cautions`, fields['cautions'])
   requireList(`${at}.sources`, fields['sources'])
   for (const source of fields['sources'] as readonly unknown[]) requireSource(`${at}.sources`, source)

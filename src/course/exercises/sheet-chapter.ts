@@ -51,18 +51,22 @@ export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
     sections: sheet.items.map((item, index) => ({
       id: `exercise-${String(index + 1)}`,
       title: filled(texts.exercise, { number: String(index + 1) }),
-      blocks: [...question(item, texts), ...(teacher ? key(item, texts, shown) : [])],
+      blocks: [
+        ...question(item, `exercise-${String(index + 1)}-chart`, texts),
+        ...(teacher ? key(item, texts, shown) : []),
+      ],
     })),
   }
 }
 
-function question(item: ExerciseItem, texts: ExerciseTexts): Block[] {
+function question(item: ExerciseItem, chartId: string, texts: ExerciseTexts): Block[] {
   return [
     ...(item.cautions.length > 0 ? [{ kind: 'cautions' as const, cautions: item.cautions }] : []),
     { kind: 'paragraph', text: item.text },
     ...(item.exhibit === undefined || item.exhibit.length === 0
       ? []
       : [{ kind: 'code' as const, text: item.exhibit.join('\n') }]),
+    ...(item.chart === undefined ? [] : [{ kind: 'chart' as const, chart: { ...item.chart, id: chartId } }]),
     ...(item.choices === undefined
       ? [{ kind: 'paragraph' as const, text: `${texts.answer} ____________________` }]
       : [list(item.choices.map(({ id, text }) => `${id}: ${text}`))]),

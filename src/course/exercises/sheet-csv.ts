@@ -47,14 +47,25 @@ export function sheetsCsv(sheets: readonly ExerciseSheet[]): string {
   })
 }
 
-function cells({ exercise, subject, level, seed, kind, text, exhibit = [], choices, number }: ExerciseItem): string[] {
+function cells({
+  exercise,
+  subject,
+  level,
+  seed,
+  kind,
+  text,
+  exhibit = [],
+  chart,
+  choices,
+  number,
+}: ExerciseItem): string[] {
   return [
     exercise,
     subject,
     String(level),
     String(seed),
     kind,
-    [text, ...exhibit].join('\n'),
+    [text, ...exhibit, ...(chart === undefined ? [] : [chart.description])].join('\n'),
     choices?.map((choice) => `${choice.id}: ${choice.text}`).join('\n') ?? '',
     choices?.flatMap(({ id, right }) => (right ? [id] : [])).join(', ') ?? number?.text ?? '',
     number?.unit ?? '',

@@ -37,6 +37,7 @@ test.each(versions)(
     }
     const body = version === '3.0' ? 'qti-item-body' : 'itemBody'
     known.set(`${body} > pre`, new Set()) // a block of the HTML subset in all versions (memory)
+    known.set('p > img', new Set(['src', 'alt'])) // both required by the HTML subset in all versions (memory)
     let seen = 0
     for (const exercise of exercises) {
       for (const [key, attributes] of shapesOf(qtiItem(variantsOf(exercise)(2), version))) {

@@ -1,4 +1,5 @@
 import { type FindingCode, findingTexts } from '../../../cylinder/index.ts'
+import { type FigureTexts, figureTexts } from '../../figures/figure-text.table.ts'
 
 /** Texts of the questions that are drawn, by id. */
 export const drawnTexts = {
@@ -10,6 +11,11 @@ export const drawnTexts = {
   loopFault:
     'Which of these loops belongs to this fault: {fault}? Pressures at the mouth in mbar, at 0, 25, 50, 75 and 100 % of each half.',
   loop: 'inhaling {inhaled}; exhaling {exhaled}',
+  loopPicture: 'A regulator drew this loop. Which fault does it show?',
+  loopPictureTitle: 'Pressure at the mouth over one breath',
+  loopPictureName: 'the loop',
+  loopPictureDescription:
+    'Pressure at the mouth against volume breathed in, in mbar at 0, 25, 50, 75 and 100 % of the time of each half: inhaling {inhaled}; exhaling {exhaled}.',
 } as const
 
 /** The faults behind loops: what is wrong, and what the loop shows of it. */
@@ -45,7 +51,13 @@ export interface DrawnWords {
   readonly texts: DrawnTexts
   readonly faults: LoopFaultTexts
   readonly findings: Readonly<Record<FindingCode, { readonly text: string; readonly remedy: string }>>
+  readonly figures: FigureTexts
 }
 
 /** The words of drawn questions in English. */
-export const englishDrawn: DrawnWords = { texts: drawnTexts, faults: loopFaultTexts, findings: findingTexts }
+export const englishDrawn: DrawnWords = {
+  texts: drawnTexts,
+  faults: loopFaultTexts,
+  findings: findingTexts,
+  figures: figureTexts,
+}

@@ -1,4 +1,6 @@
 import { allUnits } from '../../../units/index.ts'
+import { chartSvg } from '../../chart.ts'
+import { escaped } from '../../escape.ts'
 import type { ExerciseItem, NumberKey } from '../exercise.ts'
 import { requireItems } from '../require-exercise.ts'
 import { type Element, element, xmlDocument } from './xml.ts'
@@ -29,13 +31,32 @@ function question(item: ExerciseItem): Element {
     'question',
     { type: typed === undefined ? 'multichoice' : 'numerical' },
     element('name', {}, text(`${item.exercise} ${String(item.seed)}`)),
-    element('questiontext', { format: 'plain_text' }, text([item.text, ...(item.exhibit ?? [])].join('\n'))),
+    questionText(item),
     element('generalfeedback', { format: 'plain_text' }, text(item.working.join('\n'))),
     element('defaultgrade', {}, '1'),
     element('penalty', {}, '0'),
     element('hidden', {}, '0'),
     ...(typed === undefined ? choices(item) : numerical(typed)),
   )
+}
+
+/** Plain text, or HTML where a picture stands in it: the picture travels as a file of the question. */
+function questionText({ text: asked, exhibit = [], chart }: ExerciseItem): Element {
+  const lines = [asked, ...exhibit]
+  if (chart === undefined) return element('questiontext', { format: 'plain_text' }, text(lines.join('\n')))
+  const name = `${chart.id}.svg`
+  const paragraphs = lines.map((line) => `<p>${escaped(line)}</p>`).join('')
+  const image = `<p><img src="@@PLUGINFILE@@/${name}" alt="${escaped(chart.description)}"></p>`
+  return element(
+    'questiontext',
+    { format: 'html' },
+    text(`${paragraphs}${image}`),
+    element('file', { name, path: '/', encoding: 'base64' }, base64(chartSvg(chart))),
+  )
+}
+
+function base64(content: string): string {
+  return btoa(Array.from(new TextEncoder().encode(content), (byte) => String.fromCodePoint(byte)).join(''))
 }
 
 function text(content: string): Element {

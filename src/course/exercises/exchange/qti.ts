@@ -1,4 +1,6 @@
 import { requireWord } from '../../../errors/index.ts'
+import { chartSvg } from '../../chart.ts'
+import type { LineChart } from '../../chart-kinds.ts'
 import type { ExerciseItem, NumberKey } from '../exercise.ts'
 import { exerciseTexts } from '../exercise-text.table.ts'
 import { requireItem, requireItems } from '../require-exercise.ts'
@@ -109,8 +111,17 @@ function outcome(identifier: string, value: string): Element {
   )
 }
 
-function paragraphs({ text, exhibit = [] }: ExerciseItem): Element[] {
-  return [element('html:p', {}, text), ...(exhibit.length === 0 ? [] : [element('html:pre', {}, exhibit.join('\n'))])]
+function paragraphs({ text, exhibit = [], chart }: ExerciseItem): Element[] {
+  return [
+    element('html:p', {}, text),
+    ...(exhibit.length === 0 ? [] : [element('html:pre', {}, exhibit.join('\n'))]),
+    ...(chart === undefined ? [] : [element('html:p', {}, element('html:img', picture(chart)))]),
+  ]
+}
+
+/** A picture within the item, which all versions allow, and which needs no file beside it. */
+function picture(chart: LineChart): { readonly src: string; readonly alt: string } {
+  return { src: `data:image/svg+xml,${encodeURIComponent(chartSvg(chart))}`, alt: chart.description }
 }
 
 function chosen(item: ExerciseItem, dialect: QtiDialect): Element[] {
