@@ -69,6 +69,8 @@ footer li { margin: .2rem 0; }
   .scroll { overflow-x: auto; }
   aside { float: none; width: auto; margin: .8rem 0; border-left: 2px solid var(--rule); padding-left: .8rem; }
   aside.caution { border-left: 0; padding-left: 0; }
+}
+@media screen and (max-width: 700px) {
   .live div { grid-template-columns: minmax(0, 1fr) 3.2rem; margin: .7rem 0; }
   .live label, .live input[type='range'] { grid-column: 1 / -1; }
   .live input[type='text'], .live button { min-height: 2.4rem; }
@@ -95,4 +97,4 @@ footer li { margin: .2rem 0; }
 `
 
 /** The hash of the style sheet, by which a content policy lets this sheet in and no other. A test compares. */
-export const chapterStyleHash = 'sha256-kDuguFSeU0AtuV0w7+By8AEvP0EPjSzzh0cr8NLo6mk='
+export const chapterStyleHash = 'sha256-MLkRvgbIp2pViz8CsQavehIOQy3/6hn1vsdSMsF6FMU='

@@ -133,7 +133,7 @@ test.skipIf(!inBrowser).each([...pages.keys()])(
       return found.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 90)).join(' | ')}`)
     })
     expect(violations).toEqual([])
-    for (const width of [320, 390, 800, 900, 1024, 1200]) {
+    for (const width of [320, 390, 701, 900, 1024, 1200]) {
       await page.setViewportSize({ width, height: 900 })
       const whole = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
       expect(whole, `${String(width)} px`).toBeLessThanOrEqual(0)

@@ -123,8 +123,12 @@ test('a slider has 50 to 260 round steps, holds the printed number, and stays wi
   )
 })
 
-test('a printed number beyond the range widens the slider', () => {
-  expect(slideOver([0, 100], 150)).toEqual({ low: 0, high: 150, step: 1, decimals: 0 })
+test('a printed number beyond the range leaves room on both sides of it', () => {
+  expect(slideOver([0, 100], 150)).toEqual({ low: 0, high: 174, step: 2, decimals: 0 })
+  expect(slideOver([0, 100], 100)).toMatchObject({ low: 0, high: 100 })
+  expect(slideOver([40, 140], 30)).toMatchObject({ low: 16, high: 140 })
+  expect(slideOver([40, 140], 50)).toMatchObject({ low: 40, high: 140 })
+  expect(slideOver([-10, 30], -20)).toMatchObject({ low: -30, high: 30 })
 })
 
 test('every number of every card gets a slider that a browser can move', () => {

@@ -20,7 +20,7 @@ export interface Given {
   readonly range?: readonly [low: number, high: number]
 }
 
-/** A slider: round steps within the range, which holds the printed number too. */
+/** A slider: round steps within the range; past an end that the printed number itself lies beyond, a quarter of the range more. */
 export interface Slide {
   readonly low: number
   readonly high: number
@@ -78,8 +78,12 @@ export function typed(value: number, decimal: 'point' | 'comma'): string {
   return withNumberStyle(short, { decimal, grouping: 'none' })
 }
 
-/** A slider of some hundred steps of 1, 2 or 5. */
-export function slideOver([low, high]: readonly [number, number], value: number): Slide {
+/** A slider of some hundred steps of 1, 2 or 5. An author who left the range of the card has room for the reader on both sides. */
+export function slideOver(range: readonly [number, number], value: number): Slide {
+  const more = (range[1] - range[0]) / 4
+  const below = value > 0 ? Math.max(value - more, value / 2) : value - more // what is above zero stays there
+  const low = value < range[0] ? below : range[0]
+  const high = value > range[1] ? value + more : range[1]
   const rough = (high - low) / 100
   const power = 10 ** Math.floor(Math.log10(rough))
   const step = power * ([1, 2, 5].find((digit) => digit * power >= rough * 0.999) ?? 10)
