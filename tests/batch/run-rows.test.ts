@@ -11,6 +11,7 @@ import { type RowPlan, runRows } from '../../src/batch/index.ts'
 import { journalPath } from '../../src/batch/run/journal.ts'
 import { freeGas, isoStandard, mixtureFromText, molarDensity, molarMass, viscosity } from '../../src/gas-law/index.ts'
 import { absolute, bar, celsius, internalVolumeOf, litre, temperatureOf } from '../../src/units/index.ts'
+import { hashOf } from './killed-run.ts'
 
 vi.setConfig({ testTimeout: 120_000 })
 
@@ -203,6 +204,37 @@ test('a run that was killed before its first block, or after its last, is taken 
     'without a journal',
   )
 })
+
+test.each(['csv', 'ndjson', 'arrow', 'parquet'] as const)(
+  'the record beside an output names the hashes of both files: %s',
+  async (format) => {
+    const between = path(`hashed.${format}`)
+    const last = path(`hashed-${format}.csv`)
+    const hashesBeside = (output: string): readonly string[] => {
+      const { input, output: made } = JSON.parse(readFileSync(`${output}.provenance.json`, 'utf8')) as Readonly<
+        Record<'input' | 'output', { readonly sha256: string }>
+      >
+      return [input.sha256, made.sha256]
+    }
+    await runRows({ input: path('in.csv'), output: between, plan: quick })
+    expect(hashesBeside(between)).toEqual([hashOf(path('in.csv')), hashOf(between)])
+    // bytes behind the end of an Arrow stream belong to the file
+    if (format === 'arrow') appendFileSync(between, Buffer.alloc(3_000_000))
+    await runRows({ input: between, output: last, plan: { ...quick, compute: ['massOfGas'] } })
+    expect(hashesBeside(last)).toEqual([hashOf(between), hashOf(last)])
+  },
+)
+
+test.each(['arrow', 'parquet'] as const)(
+  'a column of the file is not lost to a result of its name: %s',
+  async (format) => {
+    await runRows({ input: path('in.csv'), output: path(`once.${format}`), plan: quick })
+    const again = runRows({ input: path(`once.${format}`), output: path(`twice.${format}`), plan: quick })
+    await expect(again).rejects.toThrow(
+      expect.objectContaining({ code: 'input', value: 'freeGas (L), density (kg/m³), code, error' }),
+    )
+  },
+)
 
 test('a stream cannot be gone on with', async () => {
   const run = runRows({ input: '-', inputFormat: 'csv', output: path('stream.csv'), plan: quick, resume: true })

@@ -2,12 +2,14 @@ import type { RecordBatch, Schema, Utf8, Vector } from 'apache-arrow'
 import { DictionaryColumn } from '../rows/dictionary-column.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { type BlockColumn, type ResultBlock, type RowBlock, textsOf } from '../rows/row-block.ts'
+import { GatheredBytes } from './gathered-bytes.ts'
 import {
   headingOf,
   type ReadBlock,
   type ReadFrom,
   type ResultHeading,
   type RowWriter,
+  requireOwnNames,
   resultColumn,
 } from './row-format.ts'
 
@@ -46,11 +48,11 @@ function columnOf(vector: Vector | null, count: number): BlockColumn {
     const { typeId } = vector.type as { readonly typeId: number }
     const nulls = vector.nullCount === 0 ? undefined : nullBitmap
     if (typeId === arrowType.float && values instanceof Float64Array) return withoutNulls(values, count, nulls)
-    if (isPlainNumbers(typeId, values)) return withoutNulls(Float64Array.from(values), count, nulls)
+    if (isPlainNumbers(typeId, values)) return withoutNulls(new Float64Array(values), count, nulls)
     if (typeId === arrowType.dictionary && isPlainNumbers(arrowType.int, values)) {
       const words = (chunk as { readonly dictionary?: Vector }).dictionary
       if (words !== undefined && (words.type as { readonly typeId: number }).typeId === arrowType.text)
-        return dictionaryOf(words, Int32Array.from(values), nulls)
+        return dictionaryOf(words, new Int32Array(values), nulls)
     }
     const isText = typeId === arrowType.text && nulls === undefined
     if (isText && values instanceof Uint8Array && valueOffsets instanceof Int32Array)
@@ -142,10 +144,22 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     return utf8Vector(bytes, offsets, (row) => offsets[row] !== offsets[row + 1])
   }
   const errorVector = (count: number, errors: ReadonlyMap<number, string>): Vector => {
-    if (errors.size === 0) return utf8Vector(new Uint8Array(0), new Int32Array(count + 1), () => false)
+    if (errors.size === 0) {
+      if (noErrors === undefined || noErrors.length !== count) noErrors = emptyTexts(count)
+      return noErrors
+    }
     const texts = Array.from({ length: count }, (_, row) => errors.get(row) ?? '')
     const joined = joinedTexts(texts)
     return utf8Vector(joined.bytes, joined.offsets, (row) => errors.has(row))
+  }
+  let noErrors: Vector | undefined
+  const emptyTexts = (length: number): Vector => {
+    const nullBitmap = new Uint8Array((length + 7) >> 3)
+    const valueOffsets = new Int32Array(length + 1)
+    const type = new arrow.Utf8()
+    return arrow.makeVector(
+      arrow.makeData({ type, length, nullCount: length, nullBitmap, valueOffsets, data: noBytes }),
+    )
   }
   const utf8Vector = (bytes: Uint8Array, offsets: Int32Array, isThere: (row: number) => boolean): Vector => {
     const length = offsets.length - 1
@@ -158,7 +172,7 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     const type = new arrow.Dictionary(new arrow.Utf8(), new arrow.Int32(), place)
     const { bytes, offsets } = joinedTexts(words)
     const dictionary = utf8Vector(bytes, offsets, () => true) as Vector<Utf8>
-    const nulls = indices.some((index) => index < 0) ? nullsOf(length, (row) => (indices[row] as number) >= 0) : {}
+    const nulls = hasNegative(indices) ? nullsOf(length, (row) => (indices[row] as number) >= 0) : {}
     return arrow.makeVector(arrow.makeData({ type, dictionary, data: indices, length, nullCount: 0, ...nulls }))
   }
   const vectorOf = (given: BlockColumn, place: number): Vector => {
@@ -179,24 +193,35 @@ export async function arrowWriter(results: readonly ResultHeading[]): Promise<Ro
     })
     return new arrow.RecordBatch(schema, data)
   }
-  const streamOf = (schema: Schema, batch?: RecordBatch): Uint8Array => {
+  const gathered = new GatheredBytes()
+  const streamOf = async (schema: Schema, batch?: RecordBatch): Promise<Uint8Array> => {
     const writer = new arrow.RecordBatchStreamWriter()
     writer.reset(undefined, schema)
     if (batch !== undefined) writer.write(batch)
     writer.finish()
-    const stream = writer.toUint8Array(true)
+    const stream = await gathered.all(writer)
     return stream.subarray(0, stream.length - endOfStream)
   }
   let schemaLength: number | undefined
   return {
-    start: (first) => streamOf(batchOf(columnsOf({ ...first, columns: emptied(first.columns) }), 0).schema),
-    block: (rows, made) => {
+    start: (first) => {
+      requireOwnNames(first, results)
+      return streamOf(batchOf(columnsOf({ ...first, columns: emptied(first.columns) }), 0).schema)
+    },
+    block: async (rows, made) => {
       const batch = batchOf(columnsOf(rows, made), rows.count)
-      schemaLength ??= streamOf(batch.schema).length
-      return streamOf(batch.schema, batch).subarray(schemaLength)
+      schemaLength ??= (await streamOf(batch.schema)).length
+      return (await streamOf(batch.schema, batch)).subarray(schemaLength)
     },
     end: () => Uint8Array.of(0xff, 0xff, 0xff, 0xff, 0, 0, 0, 0),
   }
+}
+
+const noBytes = new Uint8Array(0)
+
+function hasNegative(indices: Int32Array): boolean {
+  for (let row = 0; row < indices.length; row++) if ((indices[row] as number) < 0) return true
+  return false
 }
 
 function hasNaN(values: Float64Array): boolean {

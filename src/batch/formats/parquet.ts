@@ -5,6 +5,7 @@ import {
   type ReadFrom,
   type ResultHeading,
   type RowWriter,
+  requireOwnNames,
   resultColumn,
 } from './row-format.ts'
 
@@ -107,13 +108,19 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
   const { ByteWriter, ParquetWriter, schemaFromColumnData } = await import('hyparquet-writer')
   const bytes = new ByteWriter()
   let writer: InstanceType<typeof ParquetWriter> | undefined
-  const taken = (): Uint8Array => {
-    const made = bytes.getBytes().slice()
-    bytes.index = 0
-    return made
+  let noWords: null[] = []
+  const wordsOf = (count: number, texts: ReadonlyMap<number, string>): (string | null)[] => {
+    if (texts.size === 0) {
+      if (noWords.length !== count) noWords = new Array<null>(count).fill(null)
+      return noWords
+    }
+    const words = new Array<string | null>(count).fill(null)
+    for (const [row, text] of texts) words[row] = text
+    return words
   }
   return {
     start: (first) => {
+      requireOwnNames(first, results)
       const columnData = [
         ...sourceColumns(first),
         ...results.map((heading) => result(heading, heading.isText === true ? [] : new Float64Array(0))),
@@ -126,22 +133,21 @@ export async function parquetWriter(results: readonly ResultHeading[]): Promise<
         statistics: false,
         createdBy: 'litrebar',
       })
-      return new Uint8Array(0)
+      return bytes.getBytes()
     },
     block: async (rows, made) => {
       const columnData = sourceColumns(rows)
       for (const heading of results) columnData.push(result(heading, resultColumn(made, heading)))
-      columnData.push(codes(Int32Array.from(made.code)))
-      const words = new Array<string | null>(rows.count).fill(null)
-      for (const [row, text] of made.errors) words[row] = text
-      columnData.push(errors(words))
+      columnData.push(codes(new Int32Array(made.code)), errors(wordsOf(rows.count, made.errors)))
       // one page a column: finding where pages end takes as long as writing them
+      bytes.index = 0
       await writer?.write({ columnData, rowGroupSize: Math.max(1, rows.count), pageSize: 0 })
-      return taken()
+      return bytes.getBytes()
     },
     end: async () => {
+      bytes.index = 0
       await writer?.finish()
-      return taken()
+      return bytes.getBytes()
     },
   }
 }

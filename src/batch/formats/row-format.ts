@@ -1,3 +1,4 @@
+import { inputError } from '../../errors/index.ts'
 import type { ResultBlock, RowBlock } from '../rows/row-block.ts'
 
 /** A block of rows as a reader gives it. */
@@ -45,6 +46,7 @@ export interface ResultHeading {
 export interface RowWriter {
   /** What stands before the first row. */
   readonly start: (first: ReadBlock) => Promise<Uint8Array> | Uint8Array
+  /** The bytes of a block. The same memory may serve the next one. */
   readonly block: (rows: ReadBlock, results: ResultBlock) => Promise<Uint8Array> | Uint8Array
   /** What stands after the last row. */
   readonly end: () => Promise<Uint8Array> | Uint8Array
@@ -61,4 +63,16 @@ export function resultColumn(
   { name }: ResultHeading,
 ): Float64Array | readonly string[] {
   return values[name] ?? texts[name] ?? []
+}
+
+/**
+ * Refuses a file with a column that is named like one of the results: in a file of columns one would take the place of the other.
+ *
+ * @throws LitrebarError `input`, with the names
+ */
+export function requireOwnNames({ columns }: RowBlock, results: readonly ResultHeading[]): void {
+  const taken = [...results.map(headingOf), 'code', 'error'].filter((name) => Object.hasOwn(columns, name))
+  if (taken.length === 0) return
+  const hint = 'Name these columns otherwise, or write CSV.'
+  throw inputError('input', taken.join(', '), 'columns with other names than the results', hint)
 }

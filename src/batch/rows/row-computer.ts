@@ -267,8 +267,9 @@ function propertyColumn(
 ): Float64Array {
   const { pressurePascal, temperatureKelvin } = inputs
   const count = pressurePascal.length
-  const value = scratch.column(count).fill(Number.NaN)
-  const code = new Uint8Array(count).fill(rowCodes.outOfRange)
+  const value = scratch.column(count)
+  const code = new Uint8Array(count)
+  if (prepared.tables.length === 0) code.fill(rowCodes.outOfRange)
   prepared.tables.forEach((table, place) => {
     if (place === 0) tabulatedInto({ value, code }, inputs, table)
     else tabulateRest({ value, code }, inputs, table, scratch)

@@ -1,12 +1,15 @@
+import { createHash } from 'node:crypto'
 import { once } from 'node:events'
-import { createReadStream, createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
-import { LitrebarError, requireKeys, rowCodes } from '../../errors/index.ts'
+import { createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { codeNames } from '../formats/code-names.ts'
 import { formatOfPath, type RowFormatName, type RowSource, rowFormats } from '../formats/format.table.ts'
 import type { ReadBlock } from '../formats/row-format.ts'
+import type { ResultBlock } from '../rows/row-block.ts'
 import { rowComputer } from '../rows/row-computer.ts'
 import type { RowPlan } from '../rows/row-plan.ts'
 import { version } from '../version.ts'
+import { fileBytes, hashed, type PassingHash } from './file-bytes.ts'
 import { dataHash, fileHash, fileMark } from './fingerprint.ts'
 import { type Journal, journalPath, readJournal, removeJournal, writeJournal } from './journal.ts'
 
@@ -90,10 +93,11 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   if (complete !== undefined) return { ...complete, seconds: (performance.now() - started) / 1000 }
   const journal = journalFor(options, { planHash, inputMark, canGoOn: formats[outputFormat].canGoOn })
   const inputSize = Number(inputMark.split('-')[0])
+  const read = passingHash()
+  const written = passingHash()
   const source: RowSource = {
     path: input === '-' ? undefined : input,
-    bytes: (position) =>
-      input === '-' ? process.stdin : createReadStream(input, { start: position, highWaterMark: 1 << 20 }),
+    bytes: (position) => (input === '-' ? process.stdin : hashed(fileBytes(input, position), read)),
   }
   const writer = await formats[outputFormat].writer(computer.results, { figures: computer.figures })
   // before the output is there: whatever lies beside a journal is a run that can be taken up again
@@ -105,18 +109,22 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   let outputBytes = journal?.outputBytes ?? 0
   const from = { position: journal?.position ?? 0, row: rows }
   const write = async (bytes: Uint8Array): Promise<void> => {
+    if (bytes.length === 0) return
     outputBytes += bytes.length
-    if (bytes.length > 0) await sink.write(bytes)
+    written.bytes += bytes.length
+    written.hash.update(bytes)
+    await sink.write(bytes)
   }
+  let noted = Number.NEGATIVE_INFINITY
   for await (const block of formats[inputFormat].blocks(source, { columns: computer.columns, from, headings })) {
     if (headings === undefined) await write(await writer.start(block))
     headings ??= Object.keys(block.columns)
     const made = computer.compute(block)
     await write(await writer.block(block, made))
     rows += block.count
-    countBad(made.code, tally)
-    if (output !== '-') {
-      await sink.settled()
+    countBad(made, tally)
+    if (output !== '-' && performance.now() - noted > betweenJournals) {
+      noted = performance.now()
       writeJournal(output, {
         planHash,
         inputMark,
@@ -143,14 +151,29 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
     const record: Provenance = {
       litrebar: version,
       plan,
-      input: { format: inputFormat, sha256: input === '-' ? undefined : await fileHash(input) },
-      output: { format: outputFormat, sha256: await fileHash(output), rows, bad },
+      input: {
+        format: inputFormat,
+        sha256: input === '-' ? undefined : await hashOfWhole(input, read, inputSize),
+      },
+      output: { format: outputFormat, sha256: await hashOfWhole(output, written, outputBytes), rows, bad },
       engine: { node: process.versions.node, v8: process.versions.v8, architecture: process.arch },
     }
     writeFileSync(provenance, `${JSON.stringify(record, undefined, 2)}\n`)
     removeJournal(output)
   }
   return { rows, bad, seconds: (performance.now() - started) / 1000, resumedFrom: from.row, provenance }
+}
+
+// ms. What has been done since the last journal is done again after a kill; a journal takes about a millisecond.
+const betweenJournals = 100
+
+function passingHash(): PassingHash {
+  return { hash: createHash('sha256'), bytes: 0 }
+}
+
+/** SHA-256 of a file that has passed, read again only if it has passed in part: a run that was taken up, a reader with an index. */
+async function hashOfWhole(path: string, { hash, bytes }: PassingHash, size: number): Promise<string> {
+  return bytes === size ? hash.digest('hex') : fileHash(path)
 }
 
 /** Where an output comes from, as it lies beside it. */
@@ -232,9 +255,8 @@ function journalFor(
 
 /** Where bytes go, in order, waiting when the other side is slow. */
 interface Sink {
-  readonly write: (bytes: Uint8Array) => Promise<void>
   /** Resolves when all that was written has reached the system. */
-  readonly settled: () => Promise<void>
+  readonly write: (bytes: Uint8Array) => Promise<void>
   readonly close: () => Promise<void>
 }
 
@@ -250,7 +272,6 @@ function openSink(output: string, journal: Journal | undefined): Sink {
       })
       return last
     },
-    settled: () => last,
     close: async () => {
       await last
       if (output === '-') return
@@ -260,10 +281,9 @@ function openSink(output: string, journal: Journal | undefined): Sink {
   }
 }
 
-function countBad(code: Uint8Array, tally: Map<string, number>): void {
-  for (const each of code) {
-    if (each === rowCodes.good) continue
-    const name = codeNames[each] ?? ''
+function countBad({ code, errors }: ResultBlock, tally: Map<string, number>): void {
+  for (const row of errors.keys()) {
+    const name = codeNames[code[row] as number] ?? ''
     tally.set(name, (tally.get(name) ?? 0) + 1)
   }
 }
