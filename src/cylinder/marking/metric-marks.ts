@@ -12,8 +12,9 @@ import {
   type Unit,
 } from '../../units/index.ts'
 import { figuresAt, hasLookAlike, wholeAt } from './figures.ts'
-import { roleOf as dateRoleOf } from './labelled-dates.ts'
+import { roleOf as dateRoleOf, withoutAccents } from './labelled-dates.ts'
 import { readWaterCapacity } from './operational-group.ts'
+import { plainWords } from './plain-word.table.ts'
 import {
   assignDates,
   fieldAt,
@@ -151,7 +152,11 @@ function keepGas(reading: Reading, word: Word): void {
   }
 }
 
-const serialLabels: ReadonlySet<string> = new Set(['NR', 'NR.', 'NO', 'NO.', 'N°', 'Nº', 'FABR.NR.', 'FABR.NR'])
+const serialLabels: ReadonlySet<string> = /* @__PURE__ */ new Set(
+  'NR NR. NO NO. N° Nº N.º S/N SN SN. FABR.NR. FABR.NR SERIENNUMMER SERIENNR SERIENNR. FABRIKNUMMER FABRIKNR FABRIKNR. SERIAL SERIE SÉRIE MATRICOLA MATRICULE MATRICULA NUMMER NUMERO NÚMERO NUMÉRO NUMBER'.split(
+    ' ',
+  ),
+)
 
 type UnitWord =
   | 'BAR'
@@ -159,6 +164,10 @@ type UnitWord =
   | 'LITRES'
   | 'LITRE'
   | 'LITER'
+  | 'LITERS'
+  | 'LITRI'
+  | 'LITRO'
+  | 'LITROS'
   | 'KGS'
   | 'MPA'
   | 'PSIG'
@@ -185,6 +194,10 @@ const unitWords: readonly UnitWord[] = [
   'LITRES',
   'LITRE',
   'LITER',
+  'LITERS',
+  'LITRI',
+  'LITRO',
+  'LITROS',
   'BARS',
   'KGS',
   'LTR',
@@ -199,7 +212,7 @@ export function isMetricUnit(text: string, from: number): boolean {
 }
 
 function unitAt(text: string, from: number): UnitWord | undefined {
-  const length = text.length - from
+  const length = text.length - from - (text.endsWith('.') ? 1 : 0) // LTR. with the point of an abbreviation
   // No unit is longer than KP/CM2, and each begins with a letter.
   if (length < 1 || length > 6 || text.charCodeAt(from) < 65) return undefined
   for (const unit of unitWords) if (unit.length === length && text.startsWith(unit, from)) return unit
@@ -288,6 +301,10 @@ const slots: Readonly<Partial<Record<UnitWord, Slot>>> = {
   LITRES: 'waterCapacity',
   LITRE: 'waterCapacity',
   LITER: 'waterCapacity',
+  LITERS: 'waterCapacity',
+  LITRI: 'waterCapacity',
+  LITRO: 'waterCapacity',
+  LITROS: 'waterCapacity',
   L: 'waterCapacity',
   LTR: 'waterCapacity',
   LT: 'waterCapacity',
@@ -463,8 +480,10 @@ function dateAt(text: string): TwoParts | undefined {
   const firstLength = sign - from
   const secondLength = text.length - sign - 1
   const isShort = firstLength === 1 || firstLength === 2
+  // 07/5 is a date, 10.3 a figure with a decimal.
   const isYearFirst =
-    (firstLength === 4 && secondLength >= 1 && secondLength <= 2) || (firstLength === 2 && secondLength === 1)
+    (firstLength === 4 && secondLength >= 1 && secondLength <= 2) ||
+    (firstLength === 2 && secondLength === 1 && text.charAt(sign) !== '.')
   const isMonthFirst = isShort && (secondLength === 2 || secondLength === 4)
   if (sign < 0 || (!isYearFirst && !isMonthFirst) || (from > 0 && !isMonthFirst)) return undefined
   const first = wholeAt(text, from, firstLength)
@@ -475,7 +494,12 @@ function dateAt(text: string): TwoParts | undefined {
 function isBody(text: string): boolean {
   const isMark = text.length <= 5 && hasLetter(text) && suffixOf(text) === undefined
   return (
-    isMark && dateAt(text) === undefined && roleOf(text) === undefined && dateRoleOf(text) === undefined && !gasAt(text)
+    isMark &&
+    dateAt(text) === undefined &&
+    roleOf(text) === undefined &&
+    dateRoleOf(text) === undefined &&
+    !gasAt(text) &&
+    !isPlainWord(text)
   )
 }
 
@@ -538,14 +562,29 @@ function assign(reading: Reading, given: readonly Word[]): void {
   for (const word of names) {
     const place = within(word, 0, word.text.length)
     const isNumber = hasFigure(word.text)
-    if (isNumber && marks.serial === undefined) {
+    if (decimal.test(word.text)) {
+      found(reading, 'unread-figure', place)
+    } else if (isNumber && marks.serial === undefined) {
       marks.serial = word.text
       fieldAt(reading, 'serial', place)
-    } else if (!isNumber && hasLetter(word.text) && marks.maker === undefined) {
+    } else if (!isNumber && marks.maker === undefined && isName(word.text)) {
       marks.maker = word.text
       fieldAt(reading, 'maker', place)
     } else {
       found(reading, 'unread-text', place)
     }
   }
+}
+
+const decimal = /^\d+[.,]\d$/u
+
+function isName(text: string): boolean {
+  return text.length > 1 && hasLetter(text) && !isPlainWord(text)
+}
+
+const plain: ReadonlySet<string> = /* @__PURE__ */ new Set(plainWords.split(' '))
+
+/** Whether a word names neither a maker nor who tested. */
+function isPlainWord(text: string): boolean {
+  return plain.has(text) || plain.has(withoutAccents(text))
 }

@@ -365,7 +365,8 @@ function dateAt(text: string): StampedDate | undefined {
   const tailLength = text.length - separatorAt - 1
   const form = separatorAt * 10 + tailLength
   const order = dateForms[form]
-  if (order === undefined) return undefined
+  const isDecimal = form === 21 && text.charAt(separatorAt) === '.' // 11.0 is a figure, 07/5 a date
+  if (order === undefined || isDecimal) return undefined
   const head = wholeAt(text, 0, separatorAt)
   const tail = wholeAt(text, separatorAt + 1, tailLength)
   if (head === undefined || tail === undefined) return undefined

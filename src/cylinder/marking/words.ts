@@ -84,7 +84,7 @@ function kindAt(text: string, at: number, slashSeparates: boolean): number {
   const code = text.charCodeAt(at)
   if (code > 127) return kindBeyondAscii(code)
   if (code >= 97) return code <= 122 ? foldable : code === 127 ? space : code === 126 ? plain : separator // { | }
-  if (code > 59) return code === 92 || code === 95 || code === 91 || code === 93 ? separator : plain
+  if (code > 59) return code === 61 || (code > 90 && code !== 96) ? separator : plain // = [ \ ] ^ _
   if (code > 47) return code >= 58 ? separator : plain
   if (code <= 32) return code === 10 || code === 13 ? lineBreak : space
   if (code === 42) return isBetweenSigns(text, at) ? separator : foldable // 07*08, and 08* for the star
@@ -100,7 +100,8 @@ function kindBeyondAscii(code: number): number {
     return space
   if (code === 0x2028 || code === 0x2029) return lineBreak
   if (code >= 0x2000 && code <= 0x200f) return space
-  return code === 0xb7 || code === 0x2022 ? separator : foldable
+  if (code === 0xb7 || code === 0x2022 || code === 0x394 || code === 0x2206) return separator
+  return code >= 0x2500 && code <= 0x25ff ? separator : foldable // lines, blocks, triangles and circles: the mark of an inspector
 }
 
 function isBetweenSigns(text: string, at: number): boolean {
