@@ -9,6 +9,7 @@ import {
   type Chapter,
   type ChapterFile,
   type CourseOptions,
+  type CoursePart,
   chapterHtml,
   chapterLatex,
   chapterMarkdown,
@@ -95,6 +96,11 @@ export async function chapterCommand(args: readonly string[], console: Console):
   return last
 }
 
+/** What a page is made of, without what else is known of its file. */
+function coursePart({ name, chapter, style, formulas }: CoursePart): CoursePart {
+  return { name, chapter, style, formulas }
+}
+
 function made(path: string, job: Job, console: Console): number {
   const started = performance.now()
   if (!existsSync(path)) throw new WrongUse(`There is no ${path}.`)
@@ -132,7 +138,7 @@ function made(path: string, job: Job, console: Console): number {
   if (!job.check) {
     const files =
       isCourse && job.format === 'html'
-        ? coursePages(job.title ?? basename(path), parts, { live: liveScript, ...languageOf(parts) })
+        ? coursePages(job.title ?? basename(path), parts.map(coursePart), { live: liveScript, ...languageOf(parts) })
         : pagesOf(parts, job.format)
     const target = job.into ?? folder
     const taken = [...files.keys()].filter((name) => existsSync(join(target, name)))

@@ -1,12 +1,12 @@
-import { requireKeys } from '../errors/index.ts'
 import type { Block, Chapter } from './chapter.ts'
 import { chapterStyle, chapterStyleHash } from './chapter-style.ts'
 import { chartSvg } from './chart.ts'
 import { escaped } from './escape.ts'
-import { type LiveScript, liveDataText, liveSectionsOf, requireScript } from './live-data.ts'
+import { type LiveScript, liveDataText, liveScriptShape, liveSectionsOf, requireScript } from './live-data.ts'
 import { mathElement, mathmlNotation } from './mathml.ts'
 import { equationOf } from './notation.ts'
 import { plainNotation } from './plain.ts'
+import { requireShape } from './require-shape.ts'
 import { chartDataHtml, solutionHtml, tableHtml } from './result-html.ts'
 import { valueText } from './value-text.ts'
 import {
@@ -16,7 +16,8 @@ import {
   pageOf,
   requireAddress,
   requireChapter,
-  sourcesOf,
+  requireStyle,
+  sourcesIn,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -28,6 +29,8 @@ export interface PageLinks {
   readonly previous?: { readonly address: string; readonly title: string }
   readonly next?: { readonly address: string; readonly title: string }
 }
+
+const linkShape = { fields: { address: 'text', title: 'text' } } as const
 
 /** How a page is written, and the script that makes its workings live. */
 export interface HtmlStyle extends PageStyle {
@@ -50,7 +53,8 @@ export interface HtmlStyle extends PageStyle {
  */
 export function chapterHtml(chapter: Chapter, style: HtmlStyle = {}, links: PageLinks = {}): string {
   requireChapter(chapter)
-  requireKeys('links', links, { contents: false, previous: false, next: false })
+  requireStyle(style, { 'live?': liveScriptShape })
+  requireShape('links', links, { fields: { 'contents?': linkShape, 'previous?': linkShape, 'next?': linkShape } })
   const { live, ...written } = style
   const completed = chapter.sections.map(completedSection)
   const liveSections = live === undefined ? [] : liveSectionsOf(completed)
@@ -63,7 +67,7 @@ export function chapterHtml(chapter: Chapter, style: HtmlStyle = {}, links: Page
 ${writtenBlocks(blocks, htmlWriter, page, `chapter.sections[${String(index)}].blocks`).join('\n')}
 </section>`
   })
-  const sources = sourcesOf(chapter).map((id) => `<li>${escaped(page.citation(id))}</li>`)
+  const sources = sourcesIn(chapter).map((id) => `<li>${escaped(page.citation(id))}</li>`)
   return documentHtml(
     chapter,
     `<h1>${escaped(chapter.title)}</h1>

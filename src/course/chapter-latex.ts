@@ -1,8 +1,8 @@
 import type { Chapter, Text } from './chapter.ts'
-import { chartTable } from './chart-table.ts'
+import { dataOfChart } from './chart-table.ts'
 import { escapedLatex } from './escape.ts'
-import { latexLines, latexNotation } from './latex.ts'
-import { equationOf } from './notation.ts'
+import { latexNotation } from './latex.ts'
+import { equationOf, linesOf } from './notation.ts'
 import { headText, type Table } from './table.ts'
 import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
@@ -13,6 +13,7 @@ import {
   pageOf,
   requireAddress,
   requireChapter,
+  requireStyle,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -24,10 +25,11 @@ import {
  * @param chapter - the chapter as data
  * @param style - decimal sign, grouping, fixed texts
  * @returns the document
- * @throws LitrebarError `input` for a kind of block, a caution or a source that is not known
+ * @throws LitrebarError `input` for a kind of block, a caution, a source or a style that is not known
  */
 export function chapterLatex(chapter: Chapter, style: PageStyle = {}): string {
   requireChapter(chapter)
+  requireStyle(style)
   const page = pageOf(chapter, style)
   const sections = chapter.sections.map((section, index) => {
     const { title, blocks } = completedSection(section)
@@ -74,7 +76,8 @@ const latexWriter: Writer = {
         .split('\n')
         .map((line) => escapedLatex(line).replaceAll(' ', '~') || '~')
         .join('\\\\\n')}\n\\end{quote}`,
-    chart: ({ chart }, { style }) => `${escapedLatex(chart.description)}\n\n${tableLatex(chartTable(chart, style))}`,
+    chart: ({ chart }, { style, texts }) =>
+      `${escapedLatex(chart.description)}\n\n${tableLatex(dataOfChart(chart, style, texts))}`,
     table: ({ table }) => tableLatex(table),
     solution: ({ solution }, page) => solutionLatex(solution, page),
     cautions: ({ cautions }, { texts, cautionText }) =>
@@ -132,7 +135,7 @@ ${table.notes.map((note) => `${escapedLatex(note)}\n`).join('\n')}}`
 }
 
 function solutionLatex(solution: WorkedSolution, { style, texts }: Page): string {
-  const lines = latexLines(solution, style).map(
+  const lines = linesOf(solution, latexNotation, style).map(
     ({ text, note }) =>
       `\\item $\\displaystyle ${text}$${note === undefined ? '' : `\\\\{\\footnotesize ${escapedLatex(note)}}`}`,
   )

@@ -1,8 +1,8 @@
 import type { Chapter, Text } from './chapter.ts'
-import { chartTable } from './chart-table.ts'
+import { dataOfChart } from './chart-table.ts'
 import { escapedMarkdown } from './escape.ts'
-import { latexLines, latexNotation } from './latex.ts'
-import { equationOf } from './notation.ts'
+import { latexNotation } from './latex.ts'
+import { equationOf, linesOf } from './notation.ts'
 import { tableMarkdown } from './table.ts'
 import { valueText } from './value-text.ts'
 import type { WorkedSolution } from './worked-solution.ts'
@@ -13,6 +13,7 @@ import {
   pageOf,
   requireAddress,
   requireChapter,
+  requireStyle,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -25,10 +26,11 @@ import {
  * @param chapter - the chapter as data
  * @param style - decimal sign, grouping, fixed texts
  * @returns the document
- * @throws LitrebarError `input` for a kind of block, a caution or a source that is not known
+ * @throws LitrebarError `input` for a kind of block, a caution, a source or a style that is not known
  */
 export function chapterMarkdown(chapter: Chapter, style: PageStyle = {}): string {
   requireChapter(chapter)
+  requireStyle(style)
   const page = pageOf(chapter, style)
   const sections = chapter.sections.map((section, index) => {
     const { title, blocks } = completedSection(section)
@@ -69,8 +71,8 @@ const markdownWriter: Writer = {
     quote: ({ blocks }, page) =>
       indented(writtenBlocks(blocks, markdownWriter, page, 'quote').join('\n\n'), '> ', '> '),
     code: ({ text }) => indented(text, '    ', '    '),
-    chart: ({ chart }, { style }) =>
-      `${escapedMarkdown(chart.description)}\n\n${tableMarkdown(chartTable(chart, style))}`,
+    chart: ({ chart }, { style, texts }) =>
+      `${escapedMarkdown(chart.description)}\n\n${tableMarkdown(dataOfChart(chart, style, texts))}`,
     table: ({ table }) => tableMarkdown(table),
     solution: ({ solution }, page) => solutionMarkdown(solution, page),
     cautions: ({ cautions }, { texts, cautionText }) =>
@@ -101,7 +103,7 @@ function markdownAddress(address: string): string {
 }
 
 function solutionMarkdown(solution: WorkedSolution, { style, texts }: Page): string {
-  const lines = latexLines(solution, style).map(
+  const lines = linesOf(solution, latexNotation, style).map(
     ({ text, note }) => `$$${text}$$${note === undefined ? '' : `\n\n${escapedMarkdown(note)}`}`,
   )
   const errors = (solution.commonErrors ?? []).map(

@@ -1,8 +1,12 @@
+import type { NumberStyle } from '../units/index.ts'
 import type { Chapter, Text } from './chapter.ts'
-import { chartTable } from './chart-table.ts'
-import { equationOf } from './notation.ts'
-import { plainLines, plainNotation } from './plain.ts'
+import { dataOfChart } from './chart-table.ts'
+import { pageTextsShape } from './language-shape.table.ts'
+import { equationOf, linesOf } from './notation.ts'
+import { type PageTexts, pageTexts } from './page-text.table.ts'
+import { plainNotation } from './plain.ts'
 import { requireShape } from './require-shape.ts'
+import { requireSolution } from './require-solution.ts'
 import { tableShape } from './shapes.table.ts'
 import { cautionLines, headText, type Table } from './table.ts'
 import { valueText } from './value-text.ts'
@@ -13,6 +17,7 @@ import {
   type PageStyle,
   pageOf,
   requireChapter,
+  requireStyle,
   type Writer,
   writtenBlocks,
   writtenText,
@@ -24,10 +29,11 @@ import {
  * @param chapter - the chapter as data
  * @param style - decimal sign, grouping, fixed texts
  * @returns the text
- * @throws LitrebarError `input` for a kind of block, a caution or a source that is not known
+ * @throws LitrebarError `input` for a kind of block, a caution, a source or a style that is not known
  */
 export function chapterText(chapter: Chapter, style: PageStyle = {}): string {
   requireChapter(chapter)
+  requireStyle(style)
   const page = pageOf(chapter, style)
   const sections = chapter.sections.map((section, index) => {
     const { title, blocks } = completedSection(section)
@@ -59,10 +65,10 @@ const textWriter: Writer = {
         .join('\n'),
     quote: ({ blocks }, page) => indented(writtenBlocks(blocks, textWriter, page, 'quote').join('\n\n')),
     code: ({ text }) => indented(text),
-    chart: ({ chart }, { style }) =>
-      `${filled(chart.description)}\n\n${tableLines(chartTable(chart, style)).join('\n')}`,
+    chart: ({ chart }, { style, texts }) =>
+      `${filled(chart.description)}\n\n${tableLines(dataOfChart(chart, style, texts)).join('\n')}`,
     table: ({ table }) => tableLines(table).join('\n'),
-    solution: ({ solution }, page) => solutionText(solution, page),
+    solution: ({ solution }, { style, texts }) => writtenSolution(solution, style, texts),
     cautions: ({ cautions }, { texts, cautionText }) =>
       cautions.map((id) => filled(`${texts.caution} ${cautionText(id)}`)).join('\n'),
     sources: ({ sources }, { texts, citation }) =>
@@ -150,11 +156,22 @@ function tableLines(table: Table): string[] {
  * A worked solution as plain text: what is given, the formula, the numbers put in, the answer, what it holds for.
  *
  * @param solution - the worked solution
- * @param page - decimal sign and fixed texts
+ * @param style - decimal sign and grouping
+ * @param texts - fixed texts in other words; what is left out stays English
  * @returns the text
+ * @throws LitrebarError `input` for what is no worked solution, no style or no texts
+ * @example
+ * const solution = workedSolution(pressureAtDepthCard, { p0: 101325, rho: 1025, g: 9.80665, d: 30 }, { units: { p: bar, p0: bar }, figures: 3 })
+ * solutionText(solution).split('\n')[0] // => 'Pressure at depth'
  */
-export function solutionText(solution: WorkedSolution, { style, texts }: Pick<Page, 'style' | 'texts'>): string {
-  const lines = plainLines(solution, style)
+export function solutionText(solution: WorkedSolution, style: NumberStyle = {}, texts: PageTexts = pageTexts): string {
+  requireSolution(solution, style)
+  requireShape('texts', texts, pageTextsShape)
+  return writtenSolution(solution, style, { ...pageTexts, ...texts })
+}
+
+function writtenSolution(solution: WorkedSolution, style: NumberStyle, texts: PageTexts): string {
+  const lines = linesOf(solution, plainNotation, style)
   const width = Math.min(52, Math.max(...lines.map(({ text }) => text.length)))
   return [
     solution.title,

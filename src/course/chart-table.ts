@@ -1,7 +1,10 @@
 import { type NumberStyle, roundNumber, withNumberStyle } from '../units/index.ts'
 import type { Chart, LineChart } from './chart-kinds.ts'
 import { filled } from './filled.ts'
+import { pageTextsShape } from './language-shape.table.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
+import { requireShape } from './require-shape.ts'
+import { chartShape, numberStyleShape } from './shapes.table.ts'
 import type { Table } from './table.ts'
 
 /** At most so many rows of a chart's data are printed; the chart itself has them all. */
@@ -12,10 +15,19 @@ const printedRows = 25
  *
  * @param chart - the chart as data
  * @param style - decimal sign and grouping
- * @param texts - fixed texts; English unless given
+ * @param texts - fixed texts in other words; what is left out stays English
  * @returns one row for each point, bar or place; of a map, one row for each value of y
+ * @throws LitrebarError `input` for what is no chart, no style or no texts
  */
-export function chartTable(chart: Chart, style: NumberStyle = {}, texts: PageTexts = pageTexts): Table {
+export function chartTable(chart: Chart, style: NumberStyle = {}, texts: Partial<PageTexts> = {}): Table {
+  requireShape('chart', chart, chartShape)
+  requireShape('style', style, numberStyleShape)
+  requireShape('texts', texts, pageTextsShape)
+  return dataOfChart(chart, style, { ...pageTexts, ...texts })
+}
+
+/** The data of what is known to be a chart: behind the doors that have checked it. */
+export function dataOfChart(chart: Chart, style: NumberStyle, texts: PageTexts): Table {
   const column = (values: readonly number[]): ((n: number | undefined) => string) => columnOf(values, style)
   const caption = chart.title
   switch (chart.kind) {

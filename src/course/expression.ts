@@ -1,5 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
-import { type Dimension, dimensions } from '../units/index.ts'
+import { LitrebarError, shown } from '../errors/index.ts'
 
 /**
  * A formula as plain JSON: a number, the name of a symbol, or an operator with its arguments.
@@ -78,28 +77,30 @@ export function symbolsIn(expression: Expression): string[] {
   return [...new Set(parts.flatMap(symbolsIn))]
 }
 
+/** A call as it stands in an expression. */
+export type Call = readonly ['call', string, ...Expression[]]
+
+/** The calls of an expression, inner ones before those that use them. */
+export function callsOf(expression: Expression): Call[] {
+  if (typeof expression === 'number' || typeof expression === 'string') return []
+  const inner = (expression.slice(expression[0] === 'call' ? 2 : 1) as readonly Expression[]).flatMap(callsOf)
+  return expression[0] === 'call' ? [...inner, expression] : inner
+}
+
 /** The functions behind the `call` leaves of a formula, on numbers in SI. */
 export type Calls = Readonly<Record<string, (...parts: readonly number[]) => number>>
 
-/**
- * The number that an expression comes to.
- *
- * @param expression - the formula
- * @param values - a number for every symbol
- * @param calls - a function for every call
- * @returns the value
- * @throws LitrebarError `input` for a symbol without a finite value or a call without a function
- */
-export function evaluate(expression: Expression, values: Readonly<Record<string, number>>, calls: Calls = {}): number {
+/** The number that an expression comes to, of what is known to be one: behind the doors that have checked it. */
+export function numberOf(expression: Expression, values: Readonly<Record<string, number>>, calls: Calls = {}): number {
   return fold<number>(expression, {
     number: (n) => n,
     symbol: (name) => {
-      const value = values[name]
+      const value = Object.hasOwn(values, name) ? values[name] : undefined
       if (value !== undefined && Number.isFinite(value)) return value
       throw new LitrebarError({
         code: 'input',
         argument: `inputs.${name}`,
-        value: String(value),
+        value: shown(value),
         expected: 'a finite number',
         hint: 'Give every symbol of the formula but the one to be found.',
       })
@@ -108,7 +109,8 @@ export function evaluate(expression: Expression, values: Readonly<Record<string,
   })
 }
 
-type Arithmetic = Exclude<Operator, `call:${string}`>
+/** What needs no function of the card. */
+export type Arithmetic = Exclude<Operator, `call:${string}`>
 
 const arithmetic: Readonly<Record<Arithmetic, (...parts: readonly number[]) => number>> = {
   '+': (...parts) => parts.reduce((a, b) => a + b),
@@ -129,102 +131,14 @@ const arithmetic: Readonly<Record<Arithmetic, (...parts: readonly number[]) => n
 
 function applied(operator: Operator, parts: readonly number[], calls: Calls): number {
   if (!operator.startsWith('call:')) return arithmetic[operator as Arithmetic](...parts)
-  const called = calls[operator.slice('call:'.length)]
+  const name = operator.slice('call:'.length)
+  const called = Object.hasOwn(calls, name) ? calls[name] : undefined
   if (called !== undefined) return called(...parts)
   throw new LitrebarError({
     code: 'input',
     argument: 'calls',
-    value: `without ${operator.slice('call:'.length)}`,
+    value: `without ${name}`,
     expected: 'a function for every call of the formula',
     hint: 'Pass the card’s own calls, or add the function.',
-  })
-}
-
-/** Exponents of metre, kilogram, second, kelvin, mole and ampere. */
-export type Exponents = readonly [
-  metre: number,
-  kilogram: number,
-  second: number,
-  kelvin: number,
-  mole: number,
-  ampere: number,
-]
-
-const pure: Exponents = [0, 0, 0, 0, 0, 0]
-
-/**
- * The dimension that an expression comes to. Adding a pressure to a length is an error here, not a printed formula.
- *
- * @param expression - the formula
- * @param symbols - the dimension of every symbol
- * @param calls - the dimension of the result of every call
- * @returns exponents of the base units
- * @throws LitrebarError `input` where unlike dimensions are added, or a function is taken of a quantity with a dimension
- */
-export function dimensionOf(
-  expression: Expression,
-  symbols: Readonly<Record<string, { readonly dimension: Dimension }>>,
-  calls: Readonly<Record<string, { readonly dimension: Dimension }>> = {},
-): Exponents {
-  return fold<{ exponents: Exponents; power?: number }>(expression, {
-    number: (n) => ({ exponents: pure, power: n }),
-    symbol: (name) => ({ exponents: exponentsOf(symbols[name]?.dimension, name) }),
-    apply: (operator, parts) => ({
-      exponents: operator.startsWith('call:')
-        ? exponentsOf(calls[operator.slice('call:'.length)]?.dimension, operator)
-        : combined(operator as Arithmetic, parts),
-    }),
-  }).exponents
-}
-
-function exponentsOf(dimension: Dimension | undefined, name: string): Exponents {
-  if (dimension !== undefined) return dimensions[dimension]
-  throw unlike(name, 'no dimension')
-}
-
-function combined(operator: Arithmetic, parts: readonly { exponents: Exponents; power?: number }[]): Exponents {
-  const [first = { exponents: pure }, second = { exponents: pure }] = parts
-  const each = (f: (index: number) => number): Exponents => [f(0), f(1), f(2), f(3), f(4), f(5)]
-  const at = (exponents: Exponents, index: number): number => exponents[index] ?? 0
-  switch (operator) {
-    case '*':
-      return each((i) => parts.reduce((sum, part) => sum + at(part.exponents, i), 0))
-    case '/':
-      return each((i) => at(first.exponents, i) - at(second.exponents, i))
-    case '^': {
-      const { power } = second
-      if (power === undefined && !same(first.exponents, pure)) throw unlike('^', 'a power that is not a number')
-      return each((i) => at(first.exponents, i) * (power ?? 1))
-    }
-    case 'sqrt':
-      return each((i) => at(first.exponents, i) / 2)
-    case 'ln':
-    case 'exp':
-    case 'sin':
-    case 'cos':
-    case 'tan':
-    case 'arctan':
-      if (!same(first.exponents, pure)) throw unlike(operator, `[${first.exponents.join(', ')}]`)
-      return pure
-    default: {
-      const other = parts.find((part) => !same(part.exponents, first.exponents))
-      if (other !== undefined)
-        throw unlike(operator, `[${first.exponents.join(', ')}] and [${other.exponents.join(', ')}]`)
-      return first.exponents
-    }
-  }
-}
-
-function same(a: Exponents, b: Exponents): boolean {
-  return a.every((exponent, index) => exponent === b[index])
-}
-
-function unlike(operator: string, value: string): LitrebarError {
-  return new LitrebarError({
-    code: 'input',
-    argument: `expression at ${operator}`,
-    value,
-    expected: 'quantities whose dimensions fit the operator',
-    hint: 'Add and compare quantities of one dimension; take logarithms and powers of pure numbers.',
   })
 }

@@ -24,12 +24,11 @@ export * from './cards/uncertainty-compared.ts'
 export * from './cards/units.ts'
 export * from './cards/units-differences.ts'
 export type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
-export { chapterHtml, documentHtml, type HtmlStyle, type PageLinks } from './chapter-html.ts'
+export { chapterHtml, type HtmlStyle, type PageLinks } from './chapter-html.ts'
 export { chapterLatex } from './chapter-latex.ts'
 export { chapterMarkdown } from './chapter-markdown.ts'
 export { chapterText, solutionText, tableText } from './chapter-text.ts'
 export { chartSvg, chartVegaLite, type VegaLiteChart } from './chart.ts'
-export { ticks } from './chart-frame.ts'
 export type {
   Axis,
   BarChart,
@@ -44,18 +43,10 @@ export type {
 export { chartTable } from './chart-table.ts'
 export { bibtex, citation, citationOf, sortedSources } from './citation.ts'
 export type { CautionName, CitedSource, SourceName } from './cited.ts'
-export { escaped, escapedLatex, escapedMarkdown } from './escape.ts'
+export { dimensionOf, type Exponents } from './dimension-of.ts'
+export { evaluate } from './evaluate.ts'
 export * from './exercises/index.ts'
-export {
-  type Algebra,
-  type Calls,
-  dimensionOf,
-  type Exponents,
-  type Expression,
-  evaluate,
-  fold,
-  type Operator,
-} from './expression.ts'
+export type { Calls, Expression } from './expression.ts'
 export { type BankSequenceChartOptions, bankSequenceChart } from './figures/bank-sequence-chart.ts'
 export { type CapillaryScaleChartOptions, capillaryScaleChart } from './figures/capillary-scale-chart.ts'
 export { type CartridgeLifeChartOptions, cartridgeLifeChart } from './figures/cartridge-life-chart.ts'
@@ -76,8 +67,8 @@ export { type ChapterFile, type ChapterFileOptions, readChapter } from './file/r
 export { type CardTexts, type CourseLanguage, cardIn } from './language.ts'
 export { latexLines, latexNotation } from './latex.ts'
 export type { LiveScript } from './live-data.ts'
-export { mathElement, mathmlLines, mathmlNotation } from './mathml.ts'
-export { equationOf, linesOf, type Notation, type WorkedLine } from './notation.ts'
+export { mathmlLines, mathmlNotation } from './mathml.ts'
+export { equationOf, type Notation, type WorkedLine } from './notation.ts'
 export { type PageTexts, pageTexts } from './page-text.table.ts'
 export { plainLines, plainNotation } from './plain.ts'
 export type {
@@ -105,8 +96,6 @@ export {
   type DualColumn,
   type DualUnitTable,
   dualUnitTable,
-  type HeadGroup,
-  headGroups,
   type Table,
   type TableColumn,
   type TableWords,
@@ -121,4 +110,4 @@ export {
   type WrongAnswer,
   workedSolution,
 } from './worked-solution.ts'
-export { completedSection, type Page, type PageStyle, sourcesOf } from './written-chapter.ts'
+export { type PageStyle, sourcesOf } from './written-chapter.ts'

@@ -1,6 +1,7 @@
 import type { NumberStyle } from '../units/index.ts'
 import { escapedLatex } from './escape.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
+import { requireSolution } from './require-solution.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 const greek: Readonly<Record<string, string>> = {
@@ -56,8 +57,10 @@ export const latexNotation: Notation = {
  * @param solution - the worked solution
  * @param style - decimal sign and grouping
  * @returns one line for each step
+ * @throws LitrebarError `input` for what is no worked solution or no style
  */
 export function latexLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
+  requireSolution(solution, style)
   return linesOf(solution, latexNotation, style)
 }
 

@@ -13,6 +13,9 @@ export interface LiveScript {
   readonly hash: string
 }
 
+/** A script, as far as its shape tells. */
+export const liveScriptShape = { fields: { text: 'text', hash: 'text' } } as const
+
 /** What the script of a live page is told, as JSON. Each recipe names its card by id. */
 export interface LiveData {
   readonly decimal: 'point' | 'comma'

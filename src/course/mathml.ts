@@ -1,7 +1,8 @@
 import type { NumberStyle } from '../units/index.ts'
 import { escaped } from './escape.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
-import { plainLines } from './plain.ts'
+import { plainNotation } from './plain.ts'
+import { requireSolution } from './require-solution.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 /** MathML Core, which browsers set without help. */
@@ -38,9 +39,16 @@ export const mathmlNotation: Notation = {
  * @param solution - the worked solution
  * @param style - decimal sign and grouping
  * @returns one line for each step, each a whole `math` element
+ * @throws LitrebarError `input` for what is no worked solution or no style
  */
 export function mathmlLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
-  const plain = plainLines(solution, style)
+  requireSolution(solution, style)
+  return mathLines(solution, style)
+}
+
+/** The lines of what is known to be a solution: behind the doors that have checked it. */
+export function mathLines(solution: WorkedSolution, style: NumberStyle): WorkedLine[] {
+  const plain = linesOf(solution, plainNotation, style)
   return linesOf(solution, mathmlNotation, style).map((line, index) => ({
     ...line,
     text: mathElement(line.text, plain[index]?.text ?? ''),

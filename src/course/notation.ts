@@ -1,7 +1,9 @@
 import type { NumberStyle } from '../units/index.ts'
 import { withNumberStyle } from '../units/index.ts'
 import type { CardSymbol } from './card.ts'
+import { lookShape } from './card-shape.table.ts'
 import { type Expression, fold } from './expression.ts'
+import { requireShape, type Shape } from './require-shape.ts'
 import type { Shown, Step, WorkedSolution } from './worked-solution.ts'
 
 /** How one kind of writing spells the parts of a formula. */
@@ -29,6 +31,23 @@ export interface Notation {
   readonly brackets: (inner: string) => string
   /** What belongs together, without a sign for it. */
   readonly group: (inner: string) => string
+}
+
+const notationShape: Shape = {
+  fields: {
+    number: 'function',
+    quantity: 'function',
+    symbol: 'function',
+    infix: { fields: { '+': 'text', '-': 'text', '*': 'text', '=': 'text' } },
+    fraction: 'function',
+    fractionHasLevels: 'truth',
+    power: 'function',
+    root: 'function',
+    word: 'function',
+    call: 'function',
+    brackets: 'function',
+    group: 'function',
+  },
 }
 
 interface Piece {
@@ -178,6 +197,7 @@ function noteOf(step: Step, { symbols }: WorkedSolution): { readonly note?: stri
  * @param symbols - how the symbols look
  * @param notation - plain text, LaTeX or MathML
  * @returns the equation
+ * @throws LitrebarError `input` for what is no expression, no symbols or no notation
  */
 export function equationOf(
   find: string | undefined,
@@ -185,6 +205,10 @@ export function equationOf(
   symbols: Readonly<Record<string, Pick<CardSymbol, 'letter' | 'subscript'>>>,
   notation: Notation,
 ): string {
+  if (find !== undefined) requireShape('find', find, 'text')
+  requireShape('expression', expression, 'expression')
+  requireShape('symbols', symbols, { each: lookShape })
+  requireShape('notation', notation, notationShape)
   const symbolOf = (name: string): string =>
     notation.symbol((Object.hasOwn(symbols, name) ? symbols[name] : undefined) ?? { letter: name })
   return notation.group(

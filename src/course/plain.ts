@@ -1,6 +1,7 @@
 import type { NumberStyle } from '../units/index.ts'
 import { linesOf, type Notation, type WorkedLine } from './notation.ts'
 import { quantityText } from './quantity-text.ts'
+import { requireSolution } from './require-solution.ts'
 import type { WorkedSolution } from './worked-solution.ts'
 
 /** Plain text: true minus, middle dot, narrow no-break space before units. */
@@ -25,7 +26,9 @@ export const plainNotation: Notation = {
  * @param solution - the worked solution
  * @param style - decimal sign and grouping
  * @returns one line for each step
+ * @throws LitrebarError `input` for what is no worked solution or no style
  */
 export function plainLines(solution: WorkedSolution, style: NumberStyle = {}): WorkedLine[] {
+  requireSolution(solution, style)
   return linesOf(solution, plainNotation, style)
 }

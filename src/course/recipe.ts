@@ -1,14 +1,14 @@
 import { roundNumber, type Unit } from '../units/index.ts'
 import type { Card, CardSymbol } from './card.ts'
 import type { Axis, Chart, HeatMap, LineChart } from './chart-kinds.ts'
-import { type Expression, evaluate } from './expression.ts'
+import { type Expression, numberOf } from './expression.ts'
 import { filled } from './filled.ts'
 import type { PageTexts } from './page-text.table.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
 import type { Showing, Stated } from './stated.ts'
 import { type SystemName, systems } from './systems.table.ts'
 import { dualUnitTable, type Table } from './table.ts'
-import { type WorkedSolution, workedSolution } from './worked-solution.ts'
+import { solutionOf, type WorkedSolution, type WorkingOptions } from './worked-solution.ts'
 
 /** A formula with everything that it needs to be worked out. */
 export interface Ask {
@@ -98,7 +98,7 @@ export interface RecipeWords {
 
 /** The number that an ask comes to, in SI. */
 export function numberOfAsk({ card, find, stated }: Ask, changes: Readonly<Record<string, number>> = {}): number {
-  return evaluate(
+  return numberOf(
     card.forms[find] as Expression,
     { ...card.constants, ...valuesOf(stated), ...changes } as Record<string, number>,
     card.calls,
@@ -140,7 +140,7 @@ export function solutionFrom(recipe: SolutionRecipe, words: RecipeWords): Worked
   )
   const { toward, use } = showing.rounding
   const { roundings } = words
-  const solution = workedSolution(card, valuesOf(stated), {
+  const solution = solutionOf(card, valuesOf(stated), {
     find,
     units,
     figures: showing.figures,
@@ -148,7 +148,7 @@ export function solutionFrom(recipe: SolutionRecipe, words: RecipeWords): Worked
     ...(roundings !== undefined && { roundings }),
     ...(toward !== undefined && { toward }),
     ...(use !== undefined && { use }),
-  } as Parameters<typeof workedSolution>[2])
+  } as WorkingOptions)
   const named = title ?? solution.title
   const frame = second === undefined ? '{title}' : second === 'metric' ? words.texts.metricUnits : words.texts.usUnits
   return { ...solution, title: filled(frame, { title: named }) }

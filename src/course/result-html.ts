@@ -1,7 +1,7 @@
 import type { Chart } from './chart-kinds.ts'
-import { chartTable } from './chart-table.ts'
+import { dataOfChart } from './chart-table.ts'
 import { escaped } from './escape.ts'
-import { mathmlLines } from './mathml.ts'
+import { mathLines } from './mathml.ts'
 import { linesOf, type Notation } from './notation.ts'
 import { plainNotation } from './plain.ts'
 import { headGroups, type Table } from './table.ts'
@@ -66,7 +66,7 @@ function sizeOf(width: number): string {
 /** The inside of a worked solution: title, lines, conditions, common errors. */
 export function solutionHtml(solution: WorkedSolution, { style, texts }: Words): string {
   const widths = linesOf(solution, widestRows, style).map(({ text }) => text.length)
-  const lines = mathmlLines(solution, style).map(
+  const lines = mathLines(solution, style).map(
     ({ kind, text, note }, at) =>
       `<li class="${kind}${sizeOf(widths[at] ?? 0)}">${text}${note === undefined ? '' : `<span class="note">${escaped(note)}</span>`}</li>`,
   )
@@ -83,5 +83,5 @@ ${errors.length === 0 ? '' : `<p class="notes word">${escaped(texts.commonErrors
 
 /** The data of a chart as they stand below it, to be opened. */
 export function chartDataHtml(chart: Chart, { style, texts }: Words): string {
-  return `<summary>${escaped(texts.chartData)}</summary>${tableHtml(chartTable(chart, style, texts))}`
+  return `<summary>${escaped(texts.chartData)}</summary>${tableHtml(dataOfChart(chart, style, texts))}`
 }

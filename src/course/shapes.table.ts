@@ -1,16 +1,30 @@
 import type { Chart } from './chart-kinds.ts'
 import type { Shape } from './require-shape.ts'
 
+/** How numbers are written. */
+export const numberStyleFields = {
+  'decimal?': { words: ['point', 'comma'] },
+  'grouping?': { words: ['thin space', 'none'] },
+} as const
+
+/** How numbers are written, and nothing else. */
+export const numberStyleShape = { fields: numberStyleFields } as const
+
+/** A source: its id, or the id with a place. */
+export const citedShape = { textOr: { fields: { id: 'text', place: 'text' } } } as const
+
+/** Limits drawn across a chart. */
+export const limitsShape = [{ fields: { value: 'number', label: 'text' } }] as const
+
 const axis = { label: 'text', unit: 'text', 'from?': 'number', 'to?': 'number' } as const
 const series = { fields: { name: 'text', x: ['number'], y: ['number'], 'closed?': 'truth' } } as const
-const limits = [{ fields: { value: 'number', label: 'text' } }] as const
 const head = {
   'kind?': 'text',
-  id: 'any',
+  id: 'id',
   title: 'text',
   description: 'text',
   'cautions?': ['text'],
-  'sources?': ['any'],
+  'sources?': [citedShape],
 } as const
 
 /** What each kind of chart holds. */
@@ -21,7 +35,7 @@ export const chartShapes: Readonly<Record<NonNullable<Chart['kind']>, Shape>> = 
       x: { fields: axis },
       y: { fields: axis },
       series: [series],
-      'limits?': limits,
+      'limits?': limitsShape,
       'note?': { fields: { x: 'number', y: 'number', text: 'text' } },
     },
   },
@@ -30,7 +44,7 @@ export const chartShapes: Readonly<Record<NonNullable<Chart['kind']>, Shape>> = 
       ...head,
       y: { fields: axis },
       bars: [{ fields: { name: 'text', parts: [{ fields: { name: 'text', value: 'number' } }] } }],
-      'limits?': limits,
+      'limits?': limitsShape,
     },
   },
   'heat map': {
@@ -50,7 +64,7 @@ export const chartShapes: Readonly<Record<NonNullable<Chart['kind']>, Shape>> = 
       y: { fields: axis },
       points: [{ fields: { x: 'number', y: 'number', 'low?': 'number', 'high?': 'number' } }],
       'line?': series,
-      'limits?': limits,
+      'limits?': limitsShape,
     },
   },
   'pressure steps': {
@@ -58,16 +72,21 @@ export const chartShapes: Readonly<Record<NonNullable<Chart['kind']>, Shape>> = 
   },
 }
 
+/** A chart of any kind. */
+export const chartShape = { kinds: chartShapes, usual: 'lines' } as const
+
+const column = { fields: { heading: 'text', 'unit?': 'text', align: { words: ['number', 'text'] } } } as const
+
 /** What a table holds. */
 export const tableShape: Shape = {
   fields: {
     caption: 'text',
-    columns: [{ fields: { heading: 'text', 'unit?': 'text', align: { words: ['number', 'text'] } } }],
+    columns: [column],
     rows: [['text']],
     notes: ['text'],
     'cautions?': ['text'],
-    'sources?': ['any'],
-    'exact?': ['any'], // of a table in two units
+    'sources?': [citedShape],
+    'exact?': [['number']], // of a table in two units
   },
 }
 

@@ -1,4 +1,4 @@
-import { LitrebarError } from '../errors/index.ts'
+import { LitrebarError, requireList } from '../errors/index.ts'
 import { type CautionId, cautionOf } from '../references/index.ts'
 import {
   type Dimension,
@@ -11,10 +11,11 @@ import {
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
 import { escapedMarkdown } from './escape.ts'
 import { filled } from './filled.ts'
+import { roundingsShape } from './language-shape.table.ts'
 import { pageTexts } from './page-text.table.ts'
-import { requireShape } from './require-shape.ts'
+import { type Fields, requireShape } from './require-shape.ts'
 import { type RoundingWords, ruleText } from './rounding-text.table.ts'
-import { tableShape } from './shapes.table.ts'
+import { numberStyleShape, tableShape } from './shapes.table.ts'
 
 /** One column of a table: what stands in its head. */
 export interface TableColumn {
@@ -76,6 +77,10 @@ export function dualUnitTable(
   style: NumberStyle = {},
   words: TableWords = { note: pageTexts.tableRounding },
 ): DualUnitTable {
+  requireShape('options', options, { fields: dualFields })
+  requireList('options.argument.values', options.argument.values, 1)
+  requireShape('style', style, numberStyleShape)
+  requireShape('words', words, { fields: { note: 'text', 'roundings?': roundingsShape } })
   const { argument, columns } = options
   const all: readonly DualColumn[] = [argument, ...columns]
   for (const column of all) requireOneDimension(column)
@@ -99,6 +104,14 @@ export function dualUnitTable(
     notes: [ruleNote(all, words), ...(options.notes ?? [])],
     exact,
   }
+}
+
+const inUnit = { fields: { unit: 'unit', rounding: 'any' } } as const // the rule is checked where a number is rounded
+const dualFields: Fields = {
+  caption: 'text',
+  argument: { fields: { heading: 'text', primary: inUnit, second: inUnit, values: ['number'] } },
+  columns: [{ fields: { heading: 'text', primary: inUnit, second: inUnit, of: 'function' } }],
+  'notes?': ['text'],
 }
 
 function inUnitOf(si: number, unit: Unit): number {

@@ -1,4 +1,4 @@
-import { LitrebarError, nearestOf, requireKeys } from '../errors/index.ts'
+import { LitrebarError, nearestOf } from '../errors/index.ts'
 import {
   allUnits,
   type Dimension,
@@ -12,7 +12,10 @@ import {
 } from '../units/index.ts'
 import type { Card, CardSymbol } from './card.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
-import { type Expression, evaluate, fold, type Operator, symbolsIn } from './expression.ts'
+import { type Call, callsOf, type Expression, fold, numberOf, type Operator, symbolsIn } from './expression.ts'
+import { roundingsShape } from './language-shape.table.ts'
+import { requireCard, requireForm } from './require-card.ts'
+import { type Fields, requireShape } from './require-shape.ts'
 import { type RoundingWords, ruleText } from './rounding-text.table.ts'
 import { type SlipId, slips } from './slip.table.ts'
 
@@ -106,7 +109,8 @@ export type WorkingOptions<Symbol extends string = string> = {
  * @param knowns - a number in SI for every symbol but constants and the one to be found (quantities are such numbers)
  * @param options - what to find, units, figures of the answer, direction of its rounding
  * @returns the steps, the answer, sources and cautions
- * @throws LitrebarError `input` for an unknown symbol or option, or a symbol without a finite value; `unit` for a unit of another quantity
+ * @throws LitrebarError `input` for what is no card, an unknown symbol or option, or a symbol without a finite value; `unit` for a
+ *   unit of another quantity; `range` where the formula has no answer for the numbers
  * @example
  * workedSolution(pressureAtDepthCard, { p0: 101325, rho: 1025, g: 9.80665, d: 30 }, { units: { p: bar, p0: bar }, figures: 3 }).answer.text // => '4.03'
  */
@@ -115,26 +119,25 @@ export function workedSolution<Symbol extends string>(
   knowns: { readonly [Name in NoInfer<Symbol>]?: number },
   options: WorkingOptions<NoInfer<Symbol>>,
 ): WorkedSolution {
+  requireCard('card', card)
+  requireShape('options', options, { fields: optionFields() })
+  requireShape('knowns', knowns, { each: 'number' })
+  requireSymbols('knowns', knowns, card)
+  requireUnits(options.units ?? {}, card)
+  requireForm('options.find', card, options.find ?? card.result)
   return solutionOf(card, knowns as Readonly<Record<string, number>>, options)
 }
 
-function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, options: WorkingOptions): WorkedSolution {
-  requireKeys('options', options, optionKeys)
-  requireSymbols('knowns', knowns, card)
-  requireUnits(options.units ?? {}, card)
+/** A worked solution of what is known to fit together: behind the doors that have checked it. */
+export function solutionOf(
+  card: Card,
+  knowns: Readonly<Record<string, number>>,
+  options: WorkingOptions,
+): WorkedSolution {
   const find = options.find ?? card.result
-  const expression = Object.hasOwn(card.forms, find) ? card.forms[find] : undefined
-  if (expression === undefined) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'options.find',
-      value: find,
-      expected: Object.keys(card.forms).join(' or '),
-      hint: 'Ask for a symbol that the card has a form for.',
-    })
-  }
+  const expression = card.forms[find] as Expression
   const inputs = { ...card.constants, ...knowns } as Readonly<Record<string, number>>
-  const value = evaluate(expression, inputs, card.calls)
+  const value = numberOf(expression, inputs, card.calls)
   const named = symbolsIn(expression)
   const used = Object.keys(card.symbols).filter((name) => named.includes(name)) // in the order of the card
   const symbols = { ...card.symbols, ...card.callSymbols }
@@ -143,7 +146,7 @@ function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, option
   const called = [...calls.values()].map((call) => ({
     name: call[1],
     call: withoutInnerCalls(call),
-    value: evaluate(call, inputs, card.calls),
+    value: numberOf(call, inputs, card.calls),
   }))
   const si: Record<string, number> = Object.fromEntries([
     ...used.map((name) => [name, inputs[name] as number] as const),
@@ -205,15 +208,17 @@ function solutionOf(card: Card, knowns: Readonly<Record<string, number>>, option
   }
 }
 
-const optionKeys = {
-  find: false,
-  units: false,
-  figures: true,
-  commonErrors: false,
-  roundings: false,
-  toward: false,
-  ties: false,
-  use: false,
+function optionFields(): Fields {
+  return {
+    'find?': 'text',
+    'units?': { each: 'unit' },
+    figures: 'number',
+    'commonErrors?': 'truth',
+    'roundings?': roundingsShape,
+    'toward?': 'text',
+    'ties?': 'text',
+    'use?': 'text',
+  }
 }
 
 /** What each common error of a card leads to; an error that has no answer (a root of a negative number) is left out. */
@@ -253,7 +258,7 @@ function valueOrNothing(
   card: Card,
 ): number | undefined {
   try {
-    const value = evaluate(expression, inputs, card.calls)
+    const value = numberOf(expression, inputs, card.calls)
     return Number.isFinite(value) ? value : undefined
   } catch {
     return undefined
@@ -415,16 +420,7 @@ function reduced(
   if (!Array.isArray(expression) || unit.offset !== undefined) return []
   const [operator, ...terms] = expression as readonly ['+', ...Expression[]]
   if (!['+', '-'].includes(operator) || terms.every((term) => !Array.isArray(term))) return []
-  return [{ kind: 'reduce', find, operator, terms: terms.map((term) => shown(evaluate(term, si), unit, digits)) }]
-}
-
-type Call = readonly ['call', string, ...Expression[]]
-
-/** The calls of an expression, inner ones before those that use them. */
-function callsOf(expression: Expression): Call[] {
-  if (typeof expression === 'number' || typeof expression === 'string') return []
-  const inner = (expression.slice(expression[0] === 'call' ? 2 : 1) as readonly Expression[]).flatMap(callsOf)
-  return expression[0] === 'call' ? [...inner, expression] : inner
+  return [{ kind: 'reduce', find, operator, terms: terms.map((term) => shown(numberOf(term, si), unit, digits)) }]
 }
 
 /** A call whose own calls are shown by their names: each has had its value in a line before. */

@@ -2,15 +2,14 @@ import { LitrebarError, requireWord } from '../errors/index.ts'
 import { type Caution, cautions, type Source, sources } from '../references/index.ts'
 import type { NumberStyle } from '../units/index.ts'
 import type { Block, Chapter, Inline, Section, Text } from './chapter.ts'
-import { blockShapes, chapterShape } from './chapter-shape.table.ts'
+import { chapterShape } from './chapter-shape.table.ts'
 import { citationOf } from './citation.ts'
 import type { CautionName, CitedSource, SourceName } from './cited.ts'
-import { requireId } from './escape.ts'
 import type { CourseLanguage } from './language.ts'
+import { pageStyleFields } from './language-shape.table.ts'
 import { type PageTexts, pageTexts } from './page-text.table.ts'
-import { requireShape } from './require-shape.ts'
+import { type Fields, requireShape } from './require-shape.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
-import { ownCautionShape, ownSourceShape } from './shapes.table.ts'
 
 /** How numbers and fixed texts of a page are written. */
 export interface PageStyle extends NumberStyle {
@@ -164,8 +163,17 @@ function idsOf(block: Block): string[] {
  *
  * @param chapter - the chapter
  * @returns ids
+ * @throws LitrebarError `input` for what is no chapter
+ * @example
+ * sourcesOf({ title: 'Depth', lead: '', language: 'en', sections: [{ id: 'a', title: 'A', blocks: [{ kind: 'sources', sources: ['nist-sp-811'] }] }] }) // => ['nist-sp-811']
  */
 export function sourcesOf(chapter: Chapter): SourceName[] {
+  requireChapter(chapter)
+  return sourcesIn(chapter)
+}
+
+/** The sources of what is known to be a chapter. */
+export function sourcesIn(chapter: Chapter): SourceName[] {
   const all = chapter.sections.flatMap(({ blocks }) => blocks.flatMap((block) => carried(block).sources.map(idOf)))
   return [...new Set(all)].sort()
 }
@@ -182,8 +190,6 @@ export function requireChapter(chapter: Chapter): void {
     refuse('chapter.language', JSON.stringify(chapter.language), 'a language tag such as en or de', 'Use a BCP 47 tag.')
   const ids = new Set<string>()
   chapter.sections.forEach(({ id, blocks }, index) => {
-    requireId(`chapter.sections[${String(index)}].id`, id)
-    for (const [at, block] of blocks.entries()) requireBlock(`chapter.sections[${index}].blocks[${at}]`, block)
     const inside = blocks.flatMap((block) => (block.kind === 'chart' ? [block.chart.id] : []))
     for (const one of [id, ...inside]) {
       if (ids.has(one))
@@ -194,16 +200,11 @@ export function requireChapter(chapter: Chapter): void {
   for (const own of [...Object.keys(chapter.ownSources ?? {}), ...Object.keys(chapter.ownCautions ?? {})]) {
     if (!own.startsWith('own-')) refuse('chapter', own, 'an id that begins with own-', `Call it own-${own}.`)
   }
-  for (const [own, source] of Object.entries(chapter.ownSources ?? {}))
-    requireShape(`chapter.ownSources.${own}`, source, ownSourceShape)
-  for (const [own, caution] of Object.entries(chapter.ownCautions ?? {}))
-    requireShape(`chapter.ownCautions.${own}`, caution, ownCautionShape)
 }
 
-function requireBlock(argument: string, block: Block): void {
-  const { kind } = Object(block) as Block
-  requireWord(`${argument}.kind`, kind, Object.keys(blockShapes) as Block['kind'][])
-  requireShape(argument, block, blockShapes[kind])
+/** Refuses a style with what no writer reads; `more` is what one of them reads besides. */
+export function requireStyle(style: PageStyle, more: Fields = {}): void {
+  requireShape('style', style, { fields: { ...pageStyleFields(), ...more } })
 }
 
 function refuse(argument: string, value: string, expected: string, hint: string): never {

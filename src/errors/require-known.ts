@@ -58,9 +58,10 @@ export function nearestOf(word: string, known: readonly string[]): string | unde
   let best: string | undefined
   let least = Number.POSITIVE_INFINITY
   for (const name of known) {
-    const apart = surplus(word, name) + surplus(name, word)
-    // more than a third of a word is another word
-    if (apart >= least || Math.max(surplus(word, name), surplus(name, word)) > Math.max(3, name.length) / 3) continue
+    const [more, less] = [surplus(word, name), surplus(name, word)]
+    const apart = more + less
+    // more than a third of a word is another word, and so is one without a letter in common
+    if (apart >= least || Math.max(more, less) > Math.max(3, name.length) / 3 || less === name.length) continue
     least = apart
     best = name
   }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
-import { chartSvg, chartTable, chartVegaLite, type LineChart, ticks } from '../../src/course/index.ts'
+import { ticks } from '../../src/course/chart-frame.ts'
+import { chartSvg, chartTable, chartVegaLite, type LineChart } from '../../src/course/index.ts'
 
 const chart: LineChart = {
   id: 'free-gas',

@@ -177,7 +177,9 @@ test('own sources and cautions are printed under their own ids, which begin with
   expect(
     chapterText({ ...own, ownSources: { 'own-log': { ...own.ownSources['own-log'], kind: 'handbook' } } }),
   ).toContain('Station log, 2031, page 3.')
-  expect(() => chapterText({ ...own, ownSources: { log: {} } } as unknown as Chapter)).toThrow(/own-log/)
+  expect(() => chapterText({ ...own, ownSources: { log: own.ownSources['own-log'] } } as unknown as Chapter)).toThrow(
+    /own-log/,
+  )
 })
 
 test.each([

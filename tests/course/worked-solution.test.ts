@@ -119,7 +119,7 @@ test('a symbol without a value, and one that cannot be found, are refused by nam
     expect.objectContaining({ code: 'input', argument: 'inputs.p2' }),
   )
   expect(() => workedSolution(boyleCard, { p1: 1e5, V1: Number.NaN, p2: 1e5 }, { figures: 3 })).toThrow(
-    expect.objectContaining({ argument: 'inputs.V1', value: 'NaN' }),
+    expect.objectContaining({ argument: 'knowns.V1', value: 'NaN' }),
   )
   expect(() => workedSolution(boyleCard, { p1: 1e5, V1: 1, p2: 1e5 }, { find: 'x' as 'p1', figures: 3 })).toThrow(
     expect.objectContaining({ argument: 'options.find' }),

@@ -56,6 +56,8 @@ test('a swap, a missing and a doubled letter are one step each', () => {
   )
   expect(nearestOf('gsa', ['gauge', 'gas'])).toBe('gas')
   expect(nearestOf('', ['gas'])).toBeUndefined()
+  expect(nearestOf('q', ['F', 'm'])).toBeUndefined()
+  expect(nearestOf('f', ['F', 'm'])).toBe('F')
   expect(nearestOf('gas', [])).toBeUndefined()
   expect(nearestOf('volume', ['pressure', 'temperature'])).toBeUndefined()
   expect(nearestOf('x'.repeat(1e6), ['pressure'])).toBeUndefined()

@@ -52,4 +52,6 @@ export const documentedExceptions: Readonly<Record<string, readonly DocumentedEx
   tabulatedInto: [{ at: /^2\.(tolerance|largestError|cellsCut)/, because: ofTable }],
   moistureConcentration: [{ at: /^1\.waterVapourPressure/, because: twoOfReference }],
   waterFractionFromConcentration: [{ at: /^1\.waterVapourPressure/, because: twoOfReference }],
+  // course
+  evaluate: [{ at: /^1 with a misspelt key/, because: 'one record of values serves all formulas of a card' }],
 }

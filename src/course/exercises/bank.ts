@@ -1,9 +1,12 @@
 import { parse } from 'yaml'
-import { LitrebarError, requireKeys, requireList, requireText, shown } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireText, shown } from '../../errors/index.ts'
 import { seededRandom } from '../../uncertainty/index.ts'
+import { languageShape } from '../language-shape.table.ts'
+import { requireShape } from '../require-shape.ts'
 import type { Exercise } from './exercise.ts'
+import { drawShape } from './exercise-shape.table.ts'
 import { type ReadExerciseOptions, readExercise } from './read-exercise.ts'
-import { requireBank, requireSeed } from './require-exercise.ts'
+import { requireBank } from './require-exercise.ts'
 import { shuffled } from './shuffled.ts'
 
 /** A subject of a bank with its exercises. */
@@ -34,7 +37,7 @@ export function readBank(
   if (Object(files) !== files || Array.isArray(files))
     throw unfit('files', shown(files), 'texts by the names of their files')
   for (const [name, text] of Object.entries(files)) requireText(`files[${JSON.stringify(name)}]`, text)
-  requireKeys('options', options, { language: false })
+  requireShape('options', options, { fields: { 'language?': languageShape } })
   const seen = new Set<string>()
   return Object.entries(files)
     .toSorted(([a], [b]) => (a < b ? -1 : 1))
@@ -89,12 +92,9 @@ export interface DrawOptions {
  * drawExercises(bank, { count: 1, seed: 5 }).map(({ id }) => id) // => ['due']
  */
 export function drawExercises(bank: readonly BankSubject[], options: DrawOptions): readonly Exercise[] {
-  requireKeys('options', options, { count: true, seed: true, subjects: false, levels: false, kinds: false })
+  requireShape('options', options, drawShape)
   const { count, seed, subjects, levels, kinds } = options
   requireBank('bank', bank)
-  requireSeed('options.seed', seed)
-  for (const [name, list] of Object.entries({ subjects, levels, kinds }))
-    if (list !== undefined) requireList(`options.${name}`, list)
   for (const subject of subjects ?? []) {
     if (!bank.some(({ id }) => id === subject))
       throw unfit('options.subjects', subject, bank.map(({ id }) => id).join(', '))

@@ -1,12 +1,14 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError } from '../../errors/index.ts'
 import { type Random, seededRandom } from '../../uncertainty/index.ts'
 import { celsius, roundNumber, type Unit, withNumberStyle, withUnit } from '../../units/index.ts'
 import type { Expression } from '../expression.ts'
 import { filled } from '../filled.ts'
 import type { CourseLanguage } from '../language.ts'
-import { plainLines } from '../plain.ts'
+import { linesOf } from '../notation.ts'
+import { plainNotation } from '../plain.ts'
+import { requireShape } from '../require-shape.ts'
 import type { RoundingWords } from '../rounding-text.table.ts'
-import { workedSolution } from '../worked-solution.ts'
+import { solutionOf } from '../worked-solution.ts'
 import { drawnItems } from './drawn/drawn.ts'
 import { type DrawnWords, englishDrawn } from './drawn/drawn-text.table.ts'
 import { type Evaluator, evaluatorOf, type Numbers, roundingSpreadOf } from './evaluator.ts'
@@ -20,6 +22,7 @@ import type {
   NumberKey,
   Statement,
 } from './exercise.ts'
+import { itemOptionFields, seedShape } from './exercise-shape.table.ts'
 import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
 import { streamOf } from './fingerprint.ts'
 import { requireExercise } from './require-exercise.ts'
@@ -56,7 +59,7 @@ function wordsOf({ texts, language }: ItemOptions): ItemWords {
  * @param exercise - the exercise
  * @param options - fixed texts in other words
  * @returns a function from a seed, any whole number, to the variant: the same for the same seed
- * @throws LitrebarError `input` for unknown options; the function throws `input` where no fit variant was found in 200 draws
+ * @throws LitrebarError `input` for what is no exercise, and for unknown options; the function throws `input` where no fit variant was found in 200 draws
  * @example
  * const entry = { id: 'weight', kind: 'number', level: 1, text: 'What does {m} weigh?', formula: 'F = m·g',
  *   givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' }, find: 'force in N to 2 figures', within: '1 to 99', source: 'common-practice' }
@@ -66,20 +69,18 @@ function wordsOf({ texts, language }: ItemOptions): ItemWords {
  */
 export function variantsOf(exercise: Exercise, options: ItemOptions = {}): (seed: number) => ExerciseItem {
   requireExercise('exercise', exercise)
-  requireKeys('options', options, { texts: false, language: false })
+  requireShape('options', options, { fields: itemOptionFields })
+  return variantMaker(exercise, options)
+}
+
+/** Draws variants of what is known to be an exercise: behind the doors that have checked it. */
+export function variantMaker(exercise: Exercise, options: ItemOptions): (seed: number) => ExerciseItem {
   const words = wordsOf(options)
   const stream = streamOf(exercise.id)
   const make = makerOf(exercise, words)
   const { id, subject, level, cautions, sources } = exercise
   return (seed) => {
-    if (!Number.isSafeInteger(seed))
-      throw new LitrebarError({
-        code: 'input',
-        argument: 'seed',
-        value: String(seed),
-        expected: 'a whole number',
-        hint: 'Any will do; keep it to draw the variant again.',
-      })
+    if (!Number.isSafeInteger(seed)) requireShape('seed', seed, seedShape)
     const item = make(seededRandom(seed, stream))
     return { exercise: id, subject, level, seed, cautions, sources, ...item }
   }
@@ -184,7 +185,7 @@ function numberMaker(exercise: NumberExercise, words: ItemWords): (random: Rando
       const knowns = Object.fromEntries(
         Object.entries(values).filter(([name]) => name in card.symbols && !(name in constants)),
       )
-      const solution = workedSolution(card, knowns, {
+      const solution = solutionOf(card, knowns, {
         find,
         units: { ...units, [find]: asked.unit },
         figures: asked.figures,
@@ -195,7 +196,7 @@ function numberMaker(exercise: NumberExercise, words: ItemWords): (random: Rando
         text: `${filled(exercise.text, printed)} ${ask}`,
         number: key,
         ...(kind === 'choice' && { choices: numberChoices(key, asked.unit, random, decimal) }),
-        working: plainLines(solution, { decimal }).map(({ text, note }) =>
+        working: linesOf(solution, plainNotation, { decimal }).map(({ text, note }) =>
           note === undefined ? text : `${text} (${note})`,
         ),
       }

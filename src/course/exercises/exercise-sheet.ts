@@ -1,6 +1,8 @@
-import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
+import { LitrebarError, shown } from '../../errors/index.ts'
+import { requireShape } from '../require-shape.ts'
 import type { Exercise, ExerciseItem } from './exercise.ts'
-import { type ItemOptions, variantsOf } from './exercise-item.ts'
+import { type ItemOptions, variantMaker } from './exercise-item.ts'
+import { itemOptionFields, recordShape, seedShape } from './exercise-shape.table.ts'
 import { streamOf } from './fingerprint.ts'
 import { requireExercises } from './require-exercise.ts'
 
@@ -46,13 +48,14 @@ export function exerciseSheets(
     readonly students: readonly string[]
   } & ItemOptions,
 ): SheetSet {
-  requireKeys('options', options, { exercises: true, seed: true, students: true, texts: false, language: false })
+  requireShape('options', options, {
+    fields: { exercises: 'any', seed: seedShape, students: ['text'], ...itemOptionFields },
+  })
   const { exercises, seed, students, ...writing } = options
   requireExercises('options.exercises', exercises)
-  requireList('options.students', students)
   requireStudents(students)
   if (exercises.length === 0) throw unfit('options.exercises', 'none', 'one exercise or more')
-  const variants = exercises.map((exercise) => variantsOf(exercise, writing))
+  const variants = exercises.map((exercise) => variantMaker(exercise, writing))
   return {
     sheets: students.map((student) => ({
       student,
@@ -83,11 +86,9 @@ export function exerciseSheets(
  * sheetsAgain(record, [exercise]).sheets[0]?.student // => 'Ada'
  */
 export function sheetsAgain(record: SheetRecord, exercises: readonly Exercise[], options: ItemOptions = {}): SheetSet {
-  requireKeys('record', record, { version: true, seed: true, students: true, exercises: true })
-  requireList('record.exercises', record.exercises)
-  for (const row of record.exercises) requireKeys('record.exercises', row, { id: true, fingerprint: true })
+  requireShape('record', record, recordShape)
+  requireShape('options', options, { fields: itemOptionFields })
   requireExercises('exercises', exercises)
-  requireKeys('options', options, { texts: false, language: false })
   if (record.version !== exerciseVersion) throw unfit('record.version', record.version, exerciseVersion)
   const found = record.exercises.map(({ id, fingerprint }) => {
     const exercise = exercises.find((one) => one.id === id)
@@ -100,15 +101,13 @@ export function sheetsAgain(record: SheetRecord, exercises: readonly Exercise[],
 }
 
 function seedOf(seed: number, student: string): number {
-  if (!Number.isSafeInteger(seed)) throw unfit('options.seed', String(seed), 'a whole number')
   return streamOf(`${String(seed)} ${student}`)
 }
 
 function requireStudents(students: readonly string[]): void {
   const seen = new Set<string>()
   for (const student of students) {
-    if (typeof student !== 'string' || student.trim() === '' || seen.has(student))
-      throw unfit('options.students', JSON.stringify(student), 'names, each once')
+    if (student.trim() === '' || seen.has(student)) throw unfit('options.students', shown(student), 'names, each once')
     seen.add(student)
   }
   if (seen.size === 0) throw unfit('options.students', 'none', 'one name or more')

@@ -1,5 +1,6 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { requireText } from '../../errors/index.ts'
 import { allUnits, type ParseOptions, parseQuantity, type Unit } from '../../units/index.ts'
+import { requireShape } from '../require-shape.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import { requireItem } from './require-exercise.ts'
 
@@ -34,15 +35,8 @@ export interface Mark {
  */
 export function markAnswer(item: ExerciseItem, text: string, options: ParseOptions = {}): Mark {
   requireItem('item', item)
-  requireKeys('options', options, { decimal: false })
-  if (typeof text !== 'string')
-    throw new LitrebarError({
-      code: 'input',
-      argument: 'text',
-      value: typeof text,
-      expected: 'a text',
-      hint: 'Pass the answer as it was typed.',
-    })
+  requireShape('options', options, { fields: { 'decimal?': { words: ['point', 'comma'] } } })
+  requireText('text', text, 'Pass the answer as it was typed.')
   return item.choices === undefined && item.number !== undefined
     ? markNumber(item.number, text.trim(), options)
     : markChoice(item, text)

@@ -1,12 +1,23 @@
-import { LitrebarError, nearestOf, requireKeys, requireList, requireText, requireWord } from '../../errors/index.ts'
+import {
+  LitrebarError,
+  nearestOf,
+  requireKeys,
+  requireList,
+  requireText,
+  requireWord,
+  shown,
+} from '../../errors/index.ts'
 import { type CautionId, cautions, type SourceId, sources } from '../../references/index.ts'
 import { allUnits, type ParsedKind, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol, CommonError } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { CitedSource } from '../cited.ts'
-import { dimensionOf, type Expression } from '../expression.ts'
+import { dimensionOf } from '../dimension-of.ts'
+import type { Expression } from '../expression.ts'
 import { readFormula } from '../file/formula-text.ts'
 import { type CourseLanguage, cardIn } from '../language.ts'
+import { languageShape } from '../language-shape.table.ts'
+import { requireShape } from '../require-shape.ts'
 import { type SlipId, slips } from '../slip.table.ts'
 import { drawnIds } from './drawn/drawn.ts'
 import { evaluatorOf } from './evaluator.ts'
@@ -56,7 +67,7 @@ export interface ReadExerciseOptions {
 export function readExercise(entry: unknown, subject: string, at: string, options: ReadExerciseOptions = {}): Exercise {
   requireText('subject', subject)
   requireText('at', at)
-  requireKeys('options', options, { language: false })
+  requireShape('options', options, { fields: { 'language?': languageShape } })
   const kind = (entry as Entry | null)?.['kind']
   requireWord(`${at}.kind`, kind, ['number', 'choice', 'judgement', 'several', 'drawn'])
   requireKeys(
@@ -65,7 +76,11 @@ export function readExercise(entry: unknown, subject: string, at: string, option
     kind === 'number' || kind === 'choice' ? numberKeys : kind === 'drawn' ? drawnKeys : judgementKeys,
   )
   const fields = entry as Entry
-  const core = { ...coreOf(fields, at), subject, fingerprint: fingerprint(`${subject} ${JSON.stringify(entry)}`) }
+  const core = {
+    ...coreOf(fields, at),
+    subject,
+    fingerprint: fingerprint(`${subject} ${JSON.stringify(entry, bigAsText)}`),
+  }
   if (kind === 'drawn') {
     requireWord(`${at}.drawn`, fields['drawn'], drawnIds)
     return { ...core, kind, drawn: fields['drawn'] }
@@ -82,6 +97,11 @@ export function readExercise(entry: unknown, subject: string, at: string, option
     }
   }
   return { ...core, kind, text, ...numberPart(fields, text, at, options) }
+}
+
+/** JSON has no such numbers; where an entry holds one, its field is refused. */
+function bigAsText(_: string, value: unknown): unknown {
+  return typeof value === 'bigint' ? String(value) : value
 }
 
 function coreOf(
@@ -124,13 +144,22 @@ function numberPart(fields: Entry, text: string, at: string, { language }: ReadE
   for (const symbol of symbolsIn(expression)) {
     if (!known.has(symbol)) throw unfit(`${at}.givens`, `without ${symbol}`, 'every symbol of the formula', 'Give it.')
   }
+  for (const symbol of Object.keys(givens)) {
+    if (!symbolsIn(expression).has(symbol) && !text.includes(`{${symbol}}`))
+      throw unfit(
+        `${at}.givens.${symbol}`,
+        'used nowhere',
+        'a symbol of the formula or a name in the text',
+        'Leave it out.',
+      )
+  }
   return {
     card,
     find,
     givens,
     asked: { unit: asked.unit, figures: asked.figures, kind: asked.kind },
     within: readWithin(fields['within'], `${at}.within`),
-    conventions: ((fields['conventions'] ?? []) as readonly unknown[]).map((line) => readConvention(line, at)),
+    conventions: ((fields['conventions'] ?? []) as readonly unknown[]).map((line) => readConvention(line, at, card)),
     misconceptions: [
       ...cardMisconceptions(card, find),
       ...((fields['errors'] ?? []) as readonly unknown[]).map((error, index) =>
@@ -201,8 +230,9 @@ function readWithin(value: unknown, at: string): readonly [number, number] {
   return [Number(low), Number(high)]
 }
 
-function readConvention(line: unknown, at: string): Readonly<Record<string, number>> {
+function readConvention(line: unknown, at: string, card: Card): Readonly<Record<string, number>> {
   const [symbol = '', numbers = ''] = textOf(line, `${at}.conventions`).split(' = ')
+  requireWord(`${at}.conventions`, symbol, Object.keys(card.symbols))
   return { [symbol]: readGiven(numbers, `${at}.conventions`).values[0] as number }
 }
 
@@ -348,7 +378,7 @@ function unitOf(symbol: string, at: string): Unit {
 }
 
 function textOf(value: unknown, at: string): string {
-  if (typeof value === 'number') return String(value)
+  if (typeof value === 'number' && Number.isFinite(value)) return String(value)
   if (typeof value === 'string' && value.trim() !== '') return value.trim()
   throw unfit(at, value, 'a text', 'Write a text.')
 }
@@ -357,7 +387,7 @@ function unfit(argument: string, value: unknown, expected: string, hint: string)
   return new LitrebarError({
     code: 'input',
     argument,
-    value: value === undefined ? 'nothing' : JSON.stringify(value),
+    value: shown(value),
     expected,
     hint,
   })

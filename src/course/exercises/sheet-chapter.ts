@@ -1,8 +1,9 @@
-import { requireKeys, requireWord } from '../../errors/index.ts'
 import { roundNumber } from '../../units/index.ts'
 import type { Block, Chapter } from '../chapter.ts'
 import { filled } from '../filled.ts'
 import type { CourseLanguage } from '../language.ts'
+import { exerciseTextsShape, languageShape } from '../language-shape.table.ts'
+import { requireShape, type Shape } from '../require-shape.ts'
 import { valueText } from '../value-text.ts'
 import type { ExerciseItem, NumberKey } from './exercise.ts'
 import type { ExerciseSheet } from './exercise-sheet.ts'
@@ -37,8 +38,7 @@ export interface SheetStyle {
  */
 export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
   requireSheet('sheet', sheet)
-  requireKeys('style', style, { edition: true, title: false, language: false, texts: false, words: false })
-  requireWord('style.edition', style.edition, ['reader', 'teacher'])
+  requireShape('style', style, styleShape)
   const texts = { ...exerciseTexts, ...style.words?.exercises, ...style.texts }
   const shown = (text: string, unit: string): string =>
     valueText({ text, unit }, { decimal: style.words?.decimal ?? 'point', grouping: 'none' })
@@ -57,6 +57,16 @@ export function sheetChapter(sheet: ExerciseSheet, style: SheetStyle): Chapter {
       ],
     })),
   }
+}
+
+const styleShape: Shape = {
+  fields: {
+    edition: { words: ['reader', 'teacher'] },
+    'title?': 'text',
+    'language?': 'text',
+    'texts?': exerciseTextsShape,
+    'words?': languageShape,
+  },
 }
 
 function question(item: ExerciseItem, chartId: string, texts: ExerciseTexts): Block[] {

@@ -2,6 +2,8 @@ import { type BankFill, bankSequence } from '../../cylinder/index.ts'
 import { type AbsolutePressure, bar, inUnit } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Fills of one cylinder from a bank, in orders to compare. */
@@ -22,10 +24,12 @@ export interface BankSequenceChartOptions {
  *
  * @param options - id, title, the fill, and the orders
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `bankSequence`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `bankSequence`
  * @source litrebar-derivation
  */
-export function bankSequenceChart({ id, title, fill, orders, texts }: BankSequenceChartOptions): LineChart {
+export function bankSequenceChart(options: BankSequenceChartOptions): LineChart {
+  requireShape('options', options, figureShapes.bankSequence)
+  const { id, title, fill, orders, texts } = options
   const words = { ...figureTexts, ...texts }
   const series = Object.entries(orders).map(([name, order]): Series => {
     const reached = [

@@ -2,6 +2,8 @@ import { type CapillaryGauge, capillaryScale } from '../../gauges/index.ts'
 import { type Depth, inUnit, millimetre } from '../../units/index.ts'
 import type { LineChart } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A capillary gauge whose scale is drawn. */
@@ -21,10 +23,12 @@ export interface CapillaryScaleChartOptions {
  *
  * @param options - id, title, the gauge, and the depths of its marks
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `capillaryScale`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `capillaryScale`
  * @source litrebar-derivation
  */
-export function capillaryScaleChart({ id, title, gauge, depths, texts }: CapillaryScaleChartOptions): LineChart {
+export function capillaryScaleChart(options: CapillaryScaleChartOptions): LineChart {
+  requireShape('options', options, figureShapes.capillaryScale)
+  const { id, title, gauge, depths, texts } = options
   const words = { ...figureTexts, ...texts }
   const marks = capillaryScale(gauge, depths)
   const positions = marks.map(({ position }) => inUnit(position, millimetre))

@@ -11,6 +11,8 @@ import {
 } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A cartridge whose life is drawn over the temperature of its air. */
@@ -36,10 +38,11 @@ export interface CartridgeLifeChartOptions<Name extends string> {
  *
  * @param options - id, title, flow of free air with its reference condition, capacity, temperatures and pressures
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `cartridgeLife`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `cartridgeLife`
  * @source litrebar-derivation
  */
 export function cartridgeLifeChart<Name extends string>(options: CartridgeLifeChartOptions<Name>): LineChart {
+  requireShape('options', options, figureShapes.cartridgeLife)
   const { id, title, freeAir, reference, capacity, temperatures, pressures, texts } = options
   const words = { ...figureTexts, ...texts }
   const series = Object.entries(pressures).map(

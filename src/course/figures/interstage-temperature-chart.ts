@@ -2,6 +2,8 @@ import { compressorWork, type MultistageCompressor } from '../../charging/index.
 import { celsius, inUnit } from '../../units/index.ts'
 import type { BarChart, LimitLine } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A compressor whose discharge temperatures are drawn. */
@@ -22,10 +24,11 @@ export interface InterstageTemperatureChartOptions {
  *
  * @param options - id, title, the machine, and limits, °C
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `compressorWork`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `compressorWork`
  * @source litrebar-derivation
  */
 export function interstageTemperatureChart(options: InterstageTemperatureChartOptions): BarChart {
+  requireShape('options', options, figureShapes.interstageTemperature)
   const { id, title, machine, limits, texts } = options
   const words = { ...figureTexts, ...texts }
   const { stages, cautions } = compressorWork(machine)

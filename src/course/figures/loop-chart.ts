@@ -2,6 +2,8 @@ import type { AveragedLoop } from '../../regulator-performance/index.ts'
 import { type EnergyPerVolume, format, joulePerLitre, litre, millibar, type NumberStyle } from '../../units/index.ts'
 import type { LimitLine, LineChart } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes, loopShape } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** What a picture of a loop says besides its line. */
@@ -26,9 +28,12 @@ export interface LoopChartOptions {
  * @param loop - the averaged loop of an analysis
  * @param options - id, title, work per litre, number of breaths, limits in millibar
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
+ * @throws LitrebarError `input` for a loop or options that are missing, misspelt or of another kind; `range` for a number that is not finite
  * @source litrebar-derivation
  */
 export function loopChart(loop: AveragedLoop, options: LoopChartOptions): LineChart {
+  requireShape('loop', loop, loopShape)
+  requireShape('options', options, figureShapes.loop)
   const { id, title, workOfBreathingPerLitre, breaths, limits, style, texts } = options
   const words = { ...figureTexts, ...texts }
   const volume = Array.from(loop.volumeCubicMetre, (v) => v / litre.factor)

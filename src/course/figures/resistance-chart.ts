@@ -12,6 +12,8 @@ import {
 } from '../../units/index.ts'
 import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Measured work, and where it is drawn to. */
@@ -42,10 +44,11 @@ export interface ResistanceChartOptions {
  *
  * @param options - id, title, measurements, mixtures, temperature, K, water and depths, m
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError `input` for a mixture that the measurements carry at fewer than two of the depths; as `predictedWork`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind, and for a mixture that the measurements carry at fewer than two of the depths; as `predictedWork`
  * @source litrebar-derivation
  */
 export function resistanceChart(options: ResistanceChartOptions): LineChart {
+  requireShape('options', options, figureShapes.resistance)
   const { id, title, measurements, mixtures, temperature, water, depths, laminarShare, limits, style, texts } = options
   const words = { ...figureTexts, ...texts }
   const series = Object.entries(mixtures).map(([name, mixture]): Series => {

@@ -2,6 +2,8 @@ import { type SeparatorTrain, separatedWater } from '../../charging/index.ts'
 import { gramPerHour, inUnit, type NumberStyle, withNumberStyle } from '../../units/index.ts'
 import type { BarChart } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** A compressor whose water is drawn. */
@@ -22,10 +24,12 @@ export interface StageWaterChartOptions {
  *
  * @param options - id, title, and the intake with the separators
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `separatedWater`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `separatedWater`
  * @source litrebar-derivation
  */
-export function stageWaterChart({ id, title, train, style, texts }: StageWaterChartOptions): BarChart {
+export function stageWaterChart(options: StageWaterChartOptions): BarChart {
+  requireShape('options', options, figureShapes.stageWater)
+  const { id, title, train, style, texts } = options
   const words = { ...figureTexts, ...texts }
   const { separators, carryOver, cautions } = separatedWater(train)
   const flows = [

@@ -4,6 +4,8 @@ import { type CompiledSupply, supplyMap } from '../../regulator-performance/inde
 import { type AbsolutePressure, bar, type Depth, toGauge } from '../../units/index.ts'
 import type { LineChart, Series } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Which supplies are drawn over which depths. */
@@ -28,10 +30,11 @@ const rows = 600
  *
  * @param options - id, title, water, depths, and the compiled supplies by name
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError `input` for a supply that meets its demand at fewer than two of the depths
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind, and for a supply that meets its demand at fewer than two of the depths
  * @source litrebar-derivation
  */
 export function supplyMapChart(options: SupplyMapChartOptions): LineChart {
+  requireShape('options', options, figureShapes.supplyMap)
   const { id, title, water, depths, supplies, texts } = options
   const words = { ...figureTexts, ...texts }
   const ambientPressures = Float64Array.from(depths, (depth) => pressureAtDepth({ ...water, depth }))

@@ -12,6 +12,8 @@ import {
 } from '../../units/index.ts'
 import type { LimitLine, LineChart, Series } from '../chart-kinds.ts'
 import { filled } from '../filled.ts'
+import { requireShape } from '../require-shape.ts'
+import { figureShapes } from './figure-shape.table.ts'
 import { type FigureTexts, figureTexts } from './figure-text.table.ts'
 
 /** Over which supply pressures, and for which waters, the gas is followed through the first stage. */
@@ -38,10 +40,11 @@ export interface TemperatureMapChartOptions {
  *
  * @param options - id, title, mixture, pressures, absolute, Pa, and water temperatures, K
  * @returns a chart as data, for `chartSvg` and `chartVegaLite`
- * @throws LitrebarError as `throttledTemperature`
+ * @throws LitrebarError `input` for options that are missing, misspelt or of another kind; as `throttledTemperature`
  * @source gerg-2008; litrebar-derivation, constant enthalpy
  */
 export function temperatureMapChart(options: TemperatureMapChartOptions): LineChart {
+  requireShape('options', options, figureShapes.temperatureMap)
   const { id, title, mixture, pressureBehind, supplyPressures, waterTemperatures, limits, style, texts } = options
   const words = { ...figureTexts, ...texts }
   const degrees = (temperature: Temperature) => format(temperature, { unit: celsius, decimals: 0, ...style })

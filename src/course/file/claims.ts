@@ -2,8 +2,10 @@ import { isLitrebarError } from '../../errors/index.ts'
 import { allUnits, type Dimension, dimensions, parseUnit, roundNumber, type Unit } from '../../units/index.ts'
 import type { Card, CardSymbol } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
-import { type Expression, evaluate, symbolsIn } from '../expression.ts'
+import { type Expression, numberOf, symbolsIn } from '../expression.ts'
 import { type Ask, numberOfAsk } from '../recipe.ts'
+import { requireCard } from '../require-card.ts'
+import { requireShape } from '../require-shape.ts'
 import { type SlipId, slips } from '../slip.table.ts'
 import { dimensionOfText, readShowing, readStated, type Stated } from '../stated.ts'
 import { askNames, cardNamed, type Named, readNumber, type Setting } from './ask.ts'
@@ -261,7 +263,7 @@ function slipBehind(ask: Ask, value: number, unit: Unit, printed: Printed): stri
   } as Record<string, number>
   const comes = (changes: Readonly<Record<string, number>>, other: Expression = expression): boolean => {
     try {
-      return fits(inUnit(evaluate(other, { ...values, ...changes }, card.calls), unit), printed)
+      return fits(inUnit(numberOf(other, { ...values, ...changes }, card.calls), unit), printed)
     } catch {
       return false // a wrong number may lie outside what a called function takes
     }
@@ -342,11 +344,15 @@ function lowered(text: string): string {
  * @param text - the file
  * @param options - its name, and cards of the author’s own
  * @returns the judged claims, and what could not be read
+ * @throws LitrebarError `input` for what is no text, and for unknown options
  */
 export function judgeClaims(
   text: string,
   options: { readonly file: string; readonly cards?: readonly Card[] },
 ): { readonly claims: readonly Claim[]; readonly problems: readonly Problem[] } {
+  requireShape('text', text, 'text')
+  requireShape('options', options, { fields: { file: 'text', 'cards?': ['any'] } })
+  for (const [at, card] of (options.cards ?? []).entries()) requireCard(`options.cards[${String(at)}]`, card)
   const problems = new Problems(options.file)
   const entry = readEntries(text, 1, problems)
   const cards = [...allCards(), ...(options.cards ?? [])]

@@ -1,3 +1,4 @@
+import { inputError, shown } from '../../errors/index.ts'
 import { type Source, sourceOf, sources } from '../../references/index.ts'
 import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
@@ -6,12 +7,15 @@ import { chapterHtml, documentHtml } from '../chapter-html.ts'
 import type { SourceName } from '../cited.ts'
 import { escaped } from '../escape.ts'
 import { type CourseLanguage, cardIn } from '../language.ts'
-import type { LiveScript } from '../live-data.ts'
+import { languageShape, pageStyleFields, pageTextsShape } from '../language-shape.table.ts'
+import { type LiveScript, liveScriptShape } from '../live-data.ts'
 import { mathElement, mathmlNotation } from '../mathml.ts'
 import { equationOf } from '../notation.ts'
 import { type PageTexts, pageTexts } from '../page-text.table.ts'
 import { plainNotation } from '../plain.ts'
-import { citationIn, completedSection, sourcesOf } from '../written-chapter.ts'
+import { requireCard } from '../require-card.ts'
+import { type Fields, requireShape } from '../require-shape.ts'
+import { citationIn, completedSection, requireChapter, sourcesIn } from '../written-chapter.ts'
 import type { ChapterFile } from './read-chapter.ts'
 
 /** A chapter of a course with the name of its page, without suffix. */
@@ -38,12 +42,18 @@ export interface CourseOptions {
  * @param parts - the chapters in their order
  * @param options - cards of the author’s own, language and fixed texts, the script of live pages
  * @returns the pages by file name
+ * @throws LitrebarError `input` for what is no chapter, a name that stands twice, or options that are not known; as `chapterHtml`
  */
 export function coursePages(
   title: string,
   parts: readonly CoursePart[],
   options: CourseOptions = {},
 ): ReadonlyMap<string, string> {
+  requireShape('title', title, 'text')
+  requireShape('parts', parts, [{ fields: partFields() }])
+  requireShape('options', options, { fields: optionFields })
+  requireNames(parts)
+  for (const [at, card] of (options.cards ?? []).entries()) requireCard(`options.cards[${String(at)}]`, card)
   const { cards: _, ...style } = options
   const texts = { ...pageTexts, ...style.language?.page, ...style.texts }
   const language = parts[0]?.chapter.language ?? 'en'
@@ -92,6 +102,28 @@ export function coursePages(
   return pages
 }
 
+const optionFields: Fields = {
+  'cards?': ['any'], // with their own check
+  'texts?': pageTextsShape,
+  'language?': languageShape,
+  'live?': liveScriptShape,
+}
+
+function partFields(): Fields {
+  const read = { 'problems?': 'any', 'claims?': 'any' } as const // of a chapter as it was read
+  return { name: 'text', chapter: 'any', style: { fields: pageStyleFields() }, formulas: ['text'], ...read }
+}
+
+function requireNames(parts: readonly CoursePart[]): void {
+  const names = new Set(['index', 'formulas', 'sources'])
+  for (const { name, chapter } of parts) {
+    requireChapter(chapter)
+    if (name === '' || names.has(name))
+      throw inputError('parts.name', shown(name), 'a name for every page, each once', 'Rename this chapter.')
+    names.add(name)
+  }
+}
+
 function indexedCards({ cards = [], language }: CourseOptions): readonly Card[] {
   const all = [...allCards(), ...cards]
   return language === undefined ? all : all.map((card) => cardIn(card, language))
@@ -126,7 +158,7 @@ function sourceIndex(parts: readonly CoursePart[], texts: Texts, link: Link, lan
   const users = new Map<SourceName, CoursePart[]>()
   for (const part of parts) {
     const whole: Chapter = { ...part.chapter, sections: part.chapter.sections.map(completedSection) }
-    for (const id of sourcesOf(whole)) users.set(id, [...(users.get(id) ?? []), part])
+    for (const id of sourcesIn(whole)) users.set(id, [...(users.get(id) ?? []), part])
   }
   const row = (id: SourceName): Source =>
     Object.hasOwn(sources, id)

@@ -10,8 +10,11 @@ import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { Block, Chapter, Inline, Section } from '../chapter.ts'
 import { type CourseLanguage, cardIn } from '../language.ts'
+import { languageShape } from '../language-shape.table.ts'
 import { pageTexts } from '../page-text.table.ts'
 import { type Ask, type Recipe, shownText } from '../recipe.ts'
+import { requireCard } from '../require-card.ts'
+import { requireShape, type Shape } from '../require-shape.ts'
 import { readShowing } from '../stated.ts'
 import { requireAddress } from '../written-chapter.ts'
 import { cardNamed, type Named } from './ask.ts'
@@ -57,8 +60,12 @@ export interface ChapterFile {
  * @param text - the file
  * @param options - its name, further cards, pictures
  * @returns the chapter, its problems, its claims
+ * @throws LitrebarError `input` for what is no text, and for unknown options
  */
 export function readChapter(text: string, options: ChapterFileOptions): ChapterFile {
+  requireShape('text', text, 'text')
+  requireShape('options', options, optionShape)
+  for (const [at, card] of (options.cards ?? []).entries()) requireCard(`options.cards[${String(at)}]`, card)
   const problems = new Problems(options.file)
   const parts = headOf(text, problems)
   const tree = fromMarkdown(parts.body, {
@@ -66,6 +73,16 @@ export function readChapter(text: string, options: ChapterFileOptions): ChapterF
     mdastExtensions: [gfmTableFromMarkdown(), gfmFootnoteFromMarkdown()],
   })
   return new Reader(tree, parts, problems, options).read()
+}
+
+const optionShape: Shape = {
+  fields: {
+    file: 'text',
+    'cards?': ['any'], // with their own check
+    'image?': 'function',
+    'live?': 'truth',
+    'languages?': [languageShape],
+  },
 }
 
 const headNames = ['language', 'decimal', 'live', 'sources', 'cautions'] as const

@@ -107,6 +107,35 @@ const calls: Readonly<Record<string, readonly [(...given: never[]) => unknown, r
   markAnswer: [markAnswer, [item, '4 m', {}]],
 }
 
+const weight = {
+  id: 'weight',
+  kind: 'number',
+  level: 1,
+  text: 'What does {m} weigh?',
+  formula: 'F = m·g',
+  givens: { m: '2 to 9 step 1 kg', g: '9.81 m/s²' },
+  find: 'force in N to 2 figures',
+  within: '1 to 99',
+  source: 'common-practice',
+}
+
+test.each([
+  [{ givens: { ...weight.givens, q: '2 kg' } }, 'at.givens.q', 'used nowhere'],
+  [{ conventions: ['q = 2 L'] }, 'at.conventions', "'F', 'm' or 'g'. Use one of these."],
+  [{ text: Number.NaN }, 'at.text', 'NaN'],
+  [{ id: 1n }, 'at.id', 'hyphens'],
+  [{ level: Symbol('one') }, 'at.level', '1, 2 or 3'],
+])('%# what an exercise cannot use is named', (changed, argument, said) => {
+  const read = (): unknown => readExercise({ ...weight, ...changed }, 'forces', 'at')
+  expect(read).toThrow(expect.objectContaining({ name: 'LitrebarError', argument }))
+  expect(read).toThrow(said)
+})
+
+test('a given that the text alone names is no mistake', () => {
+  const told = { ...weight, text: 'What does {m} weigh at {T}?', givens: { ...weight.givens, T: '10 °C' } }
+  expect(() => readExercise(told, 'forces', 'at')).not.toThrow()
+})
+
 /** Every copy of a value with one part of it, however deep, replaced. */
 function spoilt(value: unknown, by: unknown): unknown[] {
   if (typeof value !== 'object' || value === null) return []
