@@ -21,7 +21,8 @@ export function requireKeys(argument: string, given: unknown, keys: Readonly<Rec
     )
   for (const key in given) {
     // not `in`: every object inherits names such as `constructor`
-    if (!Object.hasOwn(keys, key)) throw unknownWord(`${argument}.${key}`, 'not an option', key, Object.keys(keys))
+    if (!Object.hasOwn(keys, key))
+      throw unknown(`${argument}.${key}`, 'not an option', Object.keys(keys), nearestOf(key, Object.keys(keys)))
   }
   for (const key in keys) {
     if (keys[key] === true && (given as Record<string, unknown>)[key] === undefined)
@@ -44,7 +45,13 @@ export function requireWord<Word extends string | boolean>(
 ): asserts word is Word {
   if ((words as readonly unknown[]).includes(word)) return
   const value = shown(word)
-  throw unknownWord(argument, value, value, words.map(shown))
+  const near = nearestOf(typeof word === 'string' ? word : value, words.map(String))
+  throw unknown(
+    argument,
+    value,
+    words.map(shown),
+    near === undefined ? near : shown(words.find((one) => String(one) === near)),
+  )
 }
 
 /**
@@ -76,8 +83,7 @@ function surplus(word: string, other: string): number {
   return rest.length
 }
 
-function unknownWord(argument: string, value: string, word: string, known: readonly string[]): LitrebarError {
-  const near = nearestOf(word, known)
+function unknown(argument: string, value: string, known: readonly string[], near: string | undefined): LitrebarError {
   return inputError(argument, value, listed(known), near === undefined ? 'Use one of these.' : `Did you mean ${near}?`)
 }
 
