@@ -180,6 +180,7 @@ const pressureUnits: ReadonlySet<string> = /* @__PURE__ */ new Set([
   'ATU',
   'KP/CM2',
   'KG/CM2',
+  'KGF/CM2',
 ])
 
 /** `JUN A 12`: a month in letters, the mark of who tested, and the year. */
@@ -267,7 +268,7 @@ function isSeveralMarks({ text, start, end }: Word): boolean {
 
 // 2023/06, V4/02, 12/05/2023, 03/93V; USA/M9903; KP/CM2 with its figure; U/N; 3/4-14NPSM; A417/23 is left to the family.
 const oneMark =
-  /^(?:\d{2,4}\/\d{1,3}\/(?:EC|EEC|CE|CEE|EWG|EG)|\d{4}\/\d\/[A-Z/\d]+|\d{4}\/\d|V?\d{1,4}\/\d{1,4}(?:\/\d{2,4})?[A-Z+★]{0,2}|[A-Z]{1,3}\/M?\d{3,5}|[\d.,]*(?:KP|KG)\/CM2|U\/N|\d\/\d.*|\d*\/?|π?\w{1,5}\/\d{2})$/u
+  /^(?:\d{2,4}\/\d{1,3}\/(?:EC|EEC|CE|CEE|EWG|EG)|\d{4}\/\d\/[A-Z/\d]+|\d{4}\/\d|V?\d{1,4}\/\d{1,4}(?:\/\d{2,4})?[A-Z+★]{0,2}|[A-Z]{1,3}\/M?\d{3,5}|[\d.,]*(?:KP|KGF?)\/CM2|U\/N|\d\/\d.*|\d*\/?|π?\w{1,5}\/\d{2})$/u
 const pieces = /(?:19|20)\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|[^/]+/gu
 
 function partsOf(word: Word): readonly Word[] {

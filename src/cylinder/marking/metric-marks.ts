@@ -63,7 +63,7 @@ export function readMetricMarks(reading: Reading): void {
       reading.marks.serial ??= following.text
       fieldAt(reading, 'serial', within(following, 0, following.text.length))
       reading.at += 2
-    } else if (readQuantity(reading, role)) {
+    } else if (readQuantity(reading, role) || readUnitFirst(reading, role)) {
       role = undefined
     } else if (readDate(reading, dates)) {
       role = undefined
@@ -176,6 +176,7 @@ type UnitWord =
   | 'ATU'
   | 'KP/CM2'
   | 'KG/CM2'
+  | 'KGF/CM2'
   | 'KG'
   | 'L'
   | 'LTR'
@@ -184,6 +185,7 @@ type UnitWord =
 const unitWords: readonly UnitWord[] = [
   'KP/CM2',
   'KG/CM2',
+  'KGF/CM2',
   'BAR',
   'MPA',
   'PSIG',
@@ -213,8 +215,8 @@ export function isMetricUnit(text: string, from: number): boolean {
 
 function unitAt(text: string, from: number): UnitWord | undefined {
   const length = text.length - from - (text.endsWith('.') ? 1 : 0) // LTR. with the point of an abbreviation
-  // No unit is longer than KP/CM2, and each begins with a letter.
-  if (length < 1 || length > 6 || text.charCodeAt(from) < 65) return undefined
+  // No unit is longer than KGF/CM2, and each begins with a letter.
+  if (length < 1 || length > 7 || text.charCodeAt(from) < 65) return undefined
   for (const unit of unitWords) if (unit.length === length && text.startsWith(unit, from)) return unit
   return undefined
 }
@@ -231,7 +233,7 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
   let last = first
   if (unit === undefined) {
     if (figures.end !== first.text.length) return false
-    if (following !== undefined) unit = unitAt(following.text, 0)
+    if (following?.isJoined === false) unit = unitAt(following.text, 0)
     if (unit !== undefined && following !== undefined) last = following
   }
   const meaning = role ?? (label === undefined ? undefined : roleOf(label))
@@ -247,6 +249,20 @@ function readQuantity(reading: Reading, role: 'test' | 'working' | undefined): b
   }
   if (unit === undefined) found(reading, 'missing-unit', within(first, figures.end, figures.end), { unit: 'BAR' })
   keep(reading, value, unit ?? 'BAR', meaning, place)
+  return true
+}
+
+/** `LT 10`, `KG 12,4`: the unit before its figure, where none stands behind it. */
+function readUnitFirst(reading: Reading, role: 'test' | 'working' | undefined): boolean {
+  const { words } = reading
+  const first = words[reading.at] as Word
+  const word = words[reading.at + 1]
+  const unit = unitAt(first.text, 0)
+  if (unit === undefined || word?.line !== first.line || word.isJoined) return false
+  const figures = figuresAt(word.text, 0)
+  if (figures?.end !== word.text.length || figures.points > 1 || !(figures.value > 0)) return false
+  reading.at += 2
+  keep(reading, figures.value, unit, role, spanning(first, word))
   return true
 }
 

@@ -73,7 +73,8 @@ export function isBareSpecification(text: string): boolean {
   const type = typeAt(text, 0)
   if (type === undefined || type.length < 2 || isDigitCode(type.charCodeAt(1))) return false
   const figures = pressureFigures(text, type.length)
-  return figures !== undefined && figures.end === text.length && text.length - type.length >= 3
+  if (figures === undefined || figures.end - type.length < 3) return false
+  return figures.end === text.length || (figures.end === text.length - 1 && text.endsWith('+'))
 }
 
 /** Whether a word is a US type by itself with its pressure in the next one: `3AL 3000 PSI`. */
@@ -398,7 +399,8 @@ function startsPressure(word: Word, offset: number, isNewLine: boolean): boolean
   if (figures === undefined) return false
   if (offset > 0) return true
   // A word of its own is the pressure only if it is nothing but a plausible one: it could be the serial number.
-  const isWhole = figures.end === word.text.length && word.text.length >= 3 && word.text.length <= 5
+  const end = word.text.endsWith('+') ? word.text.length - 1 : word.text.length
+  const isWhole = figures.end === end && end >= 3 && end <= 5
   return isWhole && (!isNewLine || (figures.value % 5 === 0 && figures.value >= 150 && figures.value <= 10_000))
 }
 

@@ -91,6 +91,7 @@ function kindAt(text: string, at: number, slashSeparates: boolean): number {
   if (code === 40 || code === 41) return separator
   if (code === 44)
     return isDigitCode(text.charCodeAt(at - 1)) && isDigitCode(text.charCodeAt(at + 1)) ? plain : separator
+  if (code === 46) return isDigitCode(text.charCodeAt(at - 1)) && isGap(text, at + 1) ? separator : plain // the end of a sentence
   if (code === 47) return slashSeparates || isAlone(text, at) ? separator : plain
   return code === 45 && isAlone(text, at) ? separator : plain
 }
@@ -167,6 +168,7 @@ function capitalOf(character: string): string {
 const lookAlikes: ReadonlyMap<string, string> = new Map([
   ...pairs('‐‑‒–—−﹣－', '--------'),
   ...pairs('×✕✖⨯', 'XXXX'),
+  ...pairs('‘’ʼ´²', "''''2"),
   ...pairs('*☆✩✪✭✯⭐⋆∗＊', '★★★★★★★★★★'),
   ...pairs('＋﹢', '++'),
   ...pairs('ПΠп∏', 'ππππ'),
