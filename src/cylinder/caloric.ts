@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireWord } from '../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord, shown } from '../errors/index.ts'
 import {
   gasState,
   gerg2008GasConstant,
@@ -59,7 +59,7 @@ export function caloricOf(options: CaloricOptions): Caloric {
   throw new LitrebarError({
     code: 'input',
     argument: 'options.heatCapacityRatio',
-    value: `${heatCapacityRatio} for a real gas`,
+    value: `${shown(heatCapacityRatio)} for a real gas`,
     expected: 'nothing: the equation of state has its own',
     hint: 'Leave it out, or ask for gas: ideal.',
   })

@@ -1,4 +1,4 @@
-import { requireKeys, requireList } from '../../errors/index.ts'
+import { requireKeys, requireList, requireText } from '../../errors/index.ts'
 import {
   freeGasByModel,
   type GasContents,
@@ -88,7 +88,8 @@ export function capacityTable<Reference extends string>(
   requireKeys('condition', condition, { mixture: true, temperature: true, ambientPressure: true, reference: true })
   const { reference, ...state } = condition
   return cylinders.map((cylinder, k) => {
-    requireKeys(`cylinders[${k}]`, cylinder, { name: false, internalVolume: true, servicePressure: true })
+    requireKeys(`cylinders[${k}]`, cylinder, { name: true, internalVolume: true, servicePressure: true })
+    requireText(`cylinders[${k}].name`, cylinder.name)
     requireWithin(`cylinders[${k}].servicePressure`, cylinder.servicePressure, gaugePressure)
     const contents: GasContents = {
       ...state,

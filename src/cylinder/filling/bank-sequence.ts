@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, shown } from '../../errors/index.ts'
 import type { ContentsByAbsolutePressure, GasContents, GasModel, GasModelOption, Mixture } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
 import { type AbsolutePressure, type Amount, requireWithin } from '../../units/index.ts'
@@ -207,11 +207,12 @@ function permutations(places: readonly number[]): readonly (readonly number[])[]
 function requireOrder(bank: CheckedFill['bank'], order: readonly number[]): void {
   requireList('order', order, 0, 'Name each cylinder of the bank by its place.')
   const isOnce = new Set(order).size === order.length
-  if (isOnce && order.every((place) => bank[place] !== undefined)) return
+  // a place is a whole number: by a name the list would give something of its own, which is no cylinder
+  if (isOnce && order.every((place) => Number.isInteger(place) && bank[place] !== undefined)) return
   throw new LitrebarError({
     code: 'input',
     argument: 'order',
-    value: order.join(', '),
+    value: order.map(shown).join(', '),
     expected: `places from 0 to ${bank.length - 1}, each at most once`,
     hint: 'Name each cylinder of the bank by its place.',
   })

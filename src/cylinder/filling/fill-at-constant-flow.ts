@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
@@ -55,6 +55,8 @@ const conductance: Accepted = {
 }
 // Halving the step changes the temperature by less than 1e-6 K.
 const stepsPerUnit = 24
+// A second or so: 50 L filled to 300 bar in the course of a day, with 50 W/K to the wall, take 47 500.
+const mostSteps = 60_000
 
 /**
  * Temperature and pressure at the end of a fill at constant flow, with heat passing to a wall at constant temperature.
@@ -64,7 +66,8 @@ const stepsPerUnit = 24
  *   wall at its temperature, K, with its conductance, W/K
  * @param options - `gas: 'ideal'` for the closed form with constant heat capacities, to show the difference
  * @returns temperature, absolute pressure, amount, and the pressure settled to the temperature of the wall
- * @throws LitrebarError `range`, naming the field; `outside-validity` if the gas would leave the range of the equation
+ * @throws LitrebarError `range`, naming the field; `outside-validity` if the gas would leave the range of the equation;
+ *   `not-converged` for a fill so slow that its gas stays near the temperature of the wall, which would take 60 000 steps and more
  * @source litrebar-derivation, energy of an open system at constant flow
  * @example
  * const fill = {
@@ -82,9 +85,9 @@ const stepsPerUnit = 24
  */
 export function fillAtConstantFlow(fill: SteadyFill, options: CaloricOptions = {}): SteadyFillEnd {
   requireFill(fill)
+  const caloric = caloricOf(options)
   const { gas = 'real' } = options
   const { internalVolume: room, mixture, start } = fill
-  const caloric = caloricOf(options)
   const molarFlow = fill.flow / molarMass(mixture)
   const held = room * densityBy(gas, mixture, start.pressure, start.temperature)
   const amount = held + molarFlow * fill.duration
@@ -136,6 +139,7 @@ function integrated(
   const perLog = (energy: number, n: number): number => n * (brought + perMole * (wall - temperatureAt(energy, n)))
   const stiffness = 1 + perMole / (2.5 * gerg2008GasConstant)
   const steps = Math.ceil(Math.log(amount / held) * stiffness * stepsPerUnit) + 8
+  if (!(steps <= mostSteps)) throw atTheWall()
   const step = Math.log(amount / held) / steps
   let energy = held * caloric.internalEnergy(mixture, start)
   for (let k = 0; k < steps; k++) {
@@ -173,4 +177,14 @@ function requireFill(fill: SteadyFill): void {
   requireWithin('duration', fill.duration, duration)
   requireWithin('wallTemperature', fill.wallTemperature, temperature)
   requireWithin('wallConductance', fill.wallConductance, conductance)
+}
+
+function atTheWall(): LitrebarError {
+  return new LitrebarError({
+    code: 'not-converged',
+    argument: 'fill',
+    value: `more than ${mostSteps} steps`,
+    expected: 'a gas that the wall does not hold at its own temperature',
+    hint: 'Check volume, conductance and time: so slow a fill stays near wallTemperature.',
+  })
 }

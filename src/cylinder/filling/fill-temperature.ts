@@ -78,9 +78,9 @@ const heatCapacity: Accepted = {
  */
 export function fillTemperature(fill: HotFill, options: CaloricOptions = {}): HotFillEnd {
   requireFill(fill)
+  const caloric = caloricOf(options)
   const { gas = 'real' } = options
   const { internalVolume: room, mixture, start, supply, wallHeatCapacity: wall = 0 } = fill
-  const caloric = caloricOf(options)
   const held = start.pressure > 0 ? room * densityBy(gas, mixture, start.pressure, start.temperature) : 0
   const brought = caloric.enthalpy(mixture, supply)
   const before = held > 0 ? held * (caloric.internalEnergy(mixture, start) - brought) : 0
@@ -133,5 +133,5 @@ function requireFill(fill: HotFill): void {
   requirePressure('pressure', fill.pressure, 'above', fill.start.pressure)
   requirePressure('pressure', fill.pressure, 'atMost', fill.supply.pressure)
   requireWithin('settledTemperature', fill.settledTemperature, temperature)
-  requireWithin('wallHeatCapacity', fill.wallHeatCapacity ?? 0, heatCapacity)
+  if (fill.wallHeatCapacity !== undefined) requireWithin('wallHeatCapacity', fill.wallHeatCapacity, heatCapacity)
 }

@@ -18,7 +18,7 @@ import {
   type Temperature,
 } from '../../units/index.ts'
 import { ambientPressure, internalVolume, pressure, requirePressure, temperature } from '../accepted-contents.ts'
-import { type CaloricOptions, caloricOf } from '../caloric.ts'
+import { type Caloric, type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy } from '../cylinder-gas.ts'
 import { rootBetween } from '../root-between.ts'
 
@@ -73,9 +73,10 @@ const coefficient: Accepted = { above: 0, atMost: 1, unit: one, hint: 'Between 0
  */
 export function freeFlowEmptying(emptying: FreeFlow, options: CaloricOptions = {}): FreeFlowEmptying {
   requireFlow(emptying)
+  const caloric = caloricOf(options)
   const { gas = 'real' } = options
   const { mixture, temperature: t, from, to } = emptying
-  const fluxAt = gas === 'real' ? realFlux(mixture, t) : idealFlux(mixture, t, options)
+  const fluxAt = gas === 'real' ? realFlux(mixture, t, caloric) : idealFlux(mixture, t, caloric)
   const opening = (Math.PI / 4) * emptying.orificeDiameter ** 2 * emptying.dischargeCoefficient
   const perPascal = (p: number): number => {
     const step = 1e-5 * p
@@ -95,8 +96,7 @@ export function freeFlowEmptying(emptying: FreeFlow, options: CaloricOptions = {
 }
 
 /** Critical molar flux, mol/(m² s): ρ w where the gas, expanding from rest at constant entropy, has reached the speed of sound w. */
-function realFlux(mixture: Mixture, t: Temperature): (p: number) => number {
-  const caloric = caloricOf({})
+function realFlux(mixture: Mixture, t: Temperature, caloric: Caloric): (p: number) => number {
   const mass = molarMass(mixture)
   return (p) => {
     const rest = gasState(mixture, { pressure: p as AbsolutePressure, temperature: t }).molarEnthalpy
@@ -117,8 +117,7 @@ function realFlux(mixture: Mixture, t: Temperature): (p: number) => number {
 }
 
 /** p C* / √(M R T), with C* = √γ (2/(γ+1))^((γ+1)/(2(γ-1))). */
-function idealFlux(mixture: Mixture, t: Temperature, options: CaloricOptions): (p: number) => number {
-  const caloric = caloricOf(options)
+function idealFlux(mixture: Mixture, t: Temperature, caloric: Caloric): (p: number) => number {
   const unit = { pressure: 1, temperature: 1 }
   const gamma = caloric.enthalpy(mixture, unit) / caloric.internalEnergy(mixture, unit)
   const critical = Math.sqrt(gamma) * (2 / (gamma + 1)) ** ((gamma + 1) / (2 * (gamma - 1)))

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import {
   gases as allGases,
   type GasModel,
@@ -101,6 +101,7 @@ export function planBlend(order: BlendOrder, options: BlendOptions = {}): BlendP
   requireOrder(order)
   const gas = gasModelOf(options, { drain: false })
   const { drain = false } = options
+  requireWord('options.drain', drain, [true, false])
   const { start, internalVolume: room } = order
   const held = start.pressure > 0 ? room * densityBy(gas, start.mixture, start.pressure, order.temperature) : 0
   const { kept, amounts } = balanced(order, gas, held)
@@ -220,7 +221,7 @@ function requireOrder(order: BlendOrder): void {
   requireWithin('start.pressure', start.pressure, pressureOrVacuum)
   requireWithin('target.pressure', target.pressure, pressure)
   requireWithin('target.oxygen', target.oxygen, fraction)
-  requireWithin('target.helium', target.helium ?? 0, fraction)
+  if (target.helium !== undefined) requireWithin('target.helium', target.helium, fraction)
   requireWithin('temperature', settled, temperature)
 }
 

@@ -6,6 +6,7 @@ import {
   molarDensity,
   temperatureAtDensity,
 } from '../../gas-law/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { Reason } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -134,6 +135,7 @@ export function burstDiscWindow(disc: DiscOnCylinder, options: GasModelOption = 
   requireWithin('fillPressure', fillPressure, gaugeRange)
   requireWithin('fillTemperature', fillTemperature, temperatureRange)
   requireWithin('ambientPressure', ambientPressure, ambientRange)
+  requireMixture('mixture', disc.mixture)
   if (markedRating !== undefined) requireWithin('markedRating', markedRating, { ...gaugeRange, atMost: 700 })
   const lowest = (testPressure * (1 - toleranceBelow)) as GaugePressure
   const at = (pressure: GaugePressure): Temperature => temperatureAt(disc, pressure, gas)

@@ -1,4 +1,4 @@
-import { requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type Accepted, requireWithin } from '../../units/accepted.ts'
 import { mole } from '../../units/amount.ts'
 import { bar } from '../../units/pressure.ts'
@@ -185,6 +185,17 @@ export function amountPerFreeGas(
   const { pressure, temperature, waterVapourPressure } = options.reference
   requireWithin('options.reference.pressure', pressure, referencePressure)
   requireWithin('options.reference.waterVapourPressure', waterVapourPressure, vapourRange)
+  if (!(waterVapourPressure < pressure)) throw allVapour(waterVapourPressure, pressure)
   const density = molarDensityBy(modelOf(options), options.mixture, pressure, temperature)
   return density * (1 - waterVapourPressure / pressure)
+}
+
+function allVapour(waterVapourPressure: number, pressure: number): LitrebarError {
+  return new LitrebarError({
+    code: 'range',
+    argument: 'options.reference.waterVapourPressure',
+    value: `${waterVapourPressure} Pa`,
+    expected: `below the pressure of the reference condition, ${pressure} Pa`,
+    hint: 'Name a reference condition, such as isoStandard.',
+  })
 }

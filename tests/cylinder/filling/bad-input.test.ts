@@ -68,7 +68,7 @@ const calls: Readonly<Record<string, readonly [given: unknown, call: (given: nev
   capacityTable: [
     { internalVolume, servicePressure: 2e7 },
     (given) =>
-      capacityTable([given], {
+      capacityTable([{ name: 'one', ...(given as object) } as never], {
         mixture,
         reference: roomCondition,
         ...(plain({ temperature, ambientPressure }) as never as object),

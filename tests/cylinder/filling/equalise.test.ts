@@ -156,6 +156,9 @@ test('one cylinder, a pressure below nothing, and a place that the bank does not
   const fill = { receiver: of(12, 20), bank: [of(50, 250)] }
   expect(() => bankSequence(fill, [1])).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => bankSequence(fill, [0, 0])).toThrow(expect.objectContaining({ code: 'input' }))
+  // a list has a constructor, which is no cylinder
+  expect(() => bankSequence(fill, ['constructor'] as never)).toThrow(expect.objectContaining({ code: 'input' }))
+  expect(() => bankSequence(fill, [0.5])).toThrow(expect.objectContaining({ code: 'input' }))
   expect(() => bankOrder({ ...fill, bank: Array.from({ length: 7 }, () => of(50, 200)) })).toThrow('at most 6')
 })
 

@@ -228,6 +228,21 @@ test('a slower fill stays cooler, down to the wall', () => {
   expect(temperatures.at(-1)).toBeLessThan(16.5)
 })
 
+test('a fill that the wall holds at its own temperature for hours is refused before it takes as long', () => {
+  const fill = {
+    internalVolume: twelve,
+    mixture: dryAir,
+    start: { pressure: absolute(1, bar), temperature: temperatureOf(15, celsius) },
+    supply: { pressure: absolute(250, bar), temperature: temperatureOf(15, celsius) },
+    flow: measure(1e-6, gramPerSecond),
+    duration: measure(1440, minute),
+    wallTemperature: temperatureOf(15, celsius),
+    wallConductance: measure(1000, wattPerKelvin),
+  }
+  expect(() => fillAtConstantFlow(fill)).toThrow(expect.objectContaining({ code: 'not-converged' }))
+  expect(fillAtConstantFlow(fill, { gas: 'ideal' }).temperature).toBeCloseTo(fill.wallTemperature, 3)
+})
+
 test('without heat to the wall a constant flow ends where the balance of energy does', () => {
   const { internalVolume, mixture, start, supply } = quick(50, 200)
   const fill = {

@@ -167,6 +167,13 @@ test('refuses fractions that do not add up to 1', () => {
   )
 })
 
+test('refuses a reference condition that is vapour alone', () => {
+  const reference = { ...isoStandard, waterVapourPressure: isoStandard.pressure }
+  expect(() => freeGas(cylinder, { reference })).toThrow(
+    expect.objectContaining({ code: 'range', argument: 'options.reference.waterVapourPressure' }),
+  )
+})
+
 test('refuses an amount or a volume that is none', () => {
   const options = { reference: isoStandard, mixture: dryAir }
   for (const bad of [Number.NaN, Infinity, -1]) {
