@@ -58,7 +58,8 @@ export function logarithm(x: number): number {
   if (!(x > 0 && x < Infinity)) return Number.NaN
   let m = x
   let k = 0
-  // plain halving: arguments here are τ and densities, a few powers of two from 1
+  // plain halving, which is exact: arguments here are τ, temperatures and densities; the last two get there by sixteenths
+  for (; m > 24; k += 4) m *= 0.0625
   for (; m > 1.5; k++) m *= 0.5
   for (; m < 0.75; k--) m *= 2
   const s = (m - 1) / (m + 1)

@@ -62,15 +62,12 @@ function alphaByFraction(equation: Equation): number[] {
 }
 
 /** τ^t δ^d exp(-δ^c) of each term, that is without its coefficient. */
-function setTermValues({ slotStart, termPlace, low, high, basis, termValue }: Equation): void {
+function setTermValues({ slotStart, termPower, basis, termValue }: Equation): void {
   let term = 0
   for (let slot = 0; slot < basis.length; slot++) {
     const end = slotStart[slot + 1] as number
     const value = basis[slot] as number
-    for (; term < end; term++) {
-      const place = termPlace[term] as number
-      termValue[term] = (low[place & 15] as number) * (high[place >> 4] as number) * value
-    }
+    for (; term < end; term++) termValue[term] = (termPower[term] as number) * value
   }
 }
 

@@ -61,13 +61,16 @@ export interface Equation {
   temperatureOfDerivatives: number
   readonly coefficientByTau: Float64Array
   readonly coefficientByTauTwice: Float64Array
+  /** τ^t of each term at that temperature. */
+  readonly termPower: Float64Array
   /** θα, θ²α, θ³α as `differentiate` left them. */
   readonly derivative: Float64Array
   /** α, θα, θ²α, ωα, ω²α, θωα as `expand` left them. */
   readonly expansion: Float64Array
-  /** δ^0 to δ^7 where `expand` was called last. */
+  /** δ^0 to δ^7 where `expand` was called last, and exp(-δ^c) of each group there. */
   readonly power: Float64Array
-  /** δ^d exp(-δ^c) of each slot, as `setBasis` left it. */
+  readonly decays: Float64Array
+  /** δ^d exp(-δ^c) of each slot, as `setBasis` left it, and `expand` that of the Gaussian ones. */
   readonly basis: Float64Array
   /** Scratch: τ^t δ^d exp(-δ^c) of each term, and the properties of a state. */
   readonly termValue: Float64Array
@@ -89,7 +92,7 @@ export function equationOf(mixture: Mixture): Equation {
   const termCount = termExponent.length
   // one piece of memory for all: separate pieces take longer to get than everything else here
   const memory = new ArrayBuffer(
-    8 * (49 + propertyCount + oddExponents.length + 5 * groups.length + 4 * slotCount + 2 * termCount),
+    8 * (50 + propertyCount + oddExponents.length + 6 * groups.length + 4 * slotCount + 3 * termCount),
   )
   let taken = 0
   const take = (length: number): Float64Array => {
@@ -118,9 +121,11 @@ export function equationOf(mixture: Mixture): Equation {
     temperatureOfDerivatives: 0,
     coefficientByTau: take(slotCount),
     coefficientByTauTwice: take(slotCount),
+    termPower: take(termCount),
     derivative: take(3),
     expansion: take(6),
     power: take(8),
+    decays: take(1 + groups.length),
     basis: take(slotCount),
     termValue: take(termCount),
     properties: take(propertyCount),

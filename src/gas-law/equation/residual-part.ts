@@ -11,6 +11,7 @@ import { setTemperatureAndDerivatives } from './set-temperature.ts'
 export function expand(equation: Equation, delta: number): void {
   setTemperatureAndDerivatives(equation, equation.temperature)
   const { coefficient, coefficientByTau, coefficientByTauTwice, structure, gaussians, power, expansion } = equation
+  const { decays, basis } = equation
   const { slotD, groupC, groupStart } = structure
   setPowers(power, delta)
   let alpha = 0
@@ -44,6 +45,7 @@ export function expand(equation: Equation, delta: number): void {
     const c = groupC[group] as number
     const u = power[c] as number
     const factor = c === 0 ? 1 : decay(u)
+    decays[group] = factor
     const v = c * u
     alpha += factor * sum
     byDensity += factor * (sumByDensity - v * sum)
@@ -58,6 +60,7 @@ export function expand(equation: Equation, delta: number): void {
     const beta = gaussians[k + 3] as number
     const away = delta - (gaussians[k + 2] as number)
     const value = (power[d] as number) * decay(eta * away * away + beta * delta)
+    basis[slot] = value
     const y = -delta * (2 * eta * away + beta)
     const w = d + y
     const term = (coefficient[slot] as number) * value
@@ -82,20 +85,13 @@ export function expand(equation: Equation, delta: number): void {
  *
  * @param equation - changed in place
  */
-export function setBasis({ basis, power, gaussians, structure }: Equation): void {
-  const { slotD, groupC, groupStart } = structure
-  const delta = power[1] as number
+export function setBasis({ basis, power, decays, structure }: Equation): void {
+  const { slotD, groupStart } = structure
   let slot = 0
-  for (let group = 0; group < groupC.length; group++) {
+  for (let group = 0; group < decays.length; group++) {
     const end = groupStart[group + 1] as number
-    const c = groupC[group] as number
-    const factor = c === 0 ? 1 : decay(power[c] as number)
+    const factor = decays[group] as number
     for (; slot < end; slot++) basis[slot] = (power[slotD[slot] as number] as number) * factor
-  }
-  for (let k = 0; k < gaussians.length; k += 4, slot++) {
-    const away = delta - (gaussians[k + 2] as number)
-    const exponent = (gaussians[k + 1] as number) * away * away + (gaussians[k + 3] as number) * delta
-    basis[slot] = (power[gaussians[k] as number] as number) * decay(exponent)
   }
 }
 

@@ -40,7 +40,7 @@ export function setTemperatureAndDerivatives(equation: Equation, temperature: nu
   equation.temperature = temperature
   equation.temperatureOfDerivatives = temperature
   const { coefficient, coefficientByTau, coefficientByTauTwice, slotStart } = equation
-  const { termCoefficient, termExponent, termPlace, low, high } = equation
+  const { termCoefficient, termExponent, termPlace, termPower, low, high } = equation
   const slotCount = coefficient.length
   let term = 0
   for (let slot = 0; slot < slotCount; slot++) {
@@ -52,6 +52,7 @@ export function setTemperatureAndDerivatives(equation: Equation, temperature: nu
       const place = termPlace[term] as number
       const t = termExponent[term] as number
       const power = (low[place & 15] as number) * (high[place >> 4] as number)
+      termPower[term] = power
       const product = (termCoefficient[term] as number) * power
       const productByTau = t * product
       sum += product
