@@ -1,3 +1,5 @@
+import type { ErrorCode } from './litrebar-error.ts'
+
 /**
  * Why a row of a column calculation has no result: the one table of codes for every function named `…Into`.
  * A bad row keeps its place, its results are NaN, and its code says which of these it was; 0 is a good row.
@@ -20,3 +22,10 @@ export const rowCodes = {
 
 /** Name of a row code. */
 export type RowCodeName = keyof typeof rowCodes
+
+/** The row code of what a function refuses for one row. */
+export function rowCodeOf(code: ErrorCode): number {
+  if (code === 'not-converged') return rowCodes.notConverged
+  if (code === 'outside-validity') return rowCodes.outsideValidity
+  return code === 'range' ? rowCodes.outOfRange : rowCodes.input
+}

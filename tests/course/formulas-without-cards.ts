@@ -22,18 +22,23 @@ export const columnForms: Readonly<Record<string, string>> = {
   convertInto: 'inUnit',
   depthFromPressureInto: 'depthShown',
   developedPressureInto: 'developedPressure',
+  dewPointInto: 'dewPoint',
   enduranceInto: 'endurance',
   freeGasInto: 'freeGas',
+  gasStateInto: 'gasState',
   molarDensityInto: 'molarDensity',
   pressureAtDepthInto: 'pressureAtDepth',
   pressureVolumeBreathedInto: 'pressureVolumeBreathed',
+  relativeHumidityInto: 'relativeHumidity',
   reservePressureInto: 'reservePressure',
+  saturatedWaterFractionInto: 'saturatedWaterFraction',
   saturationPressureInto: 'saturationPressure',
   seawaterDensityInto: 'seawaterDensity',
   separatedWaterInto: 'separatedWater',
   solveForInto: 'solveFor',
   supplyRatioInto: 'supplyMap',
   tabulatedInto: 'tabulatedValue',
+  waterFractionFromHumidityInto: 'waterFractionFromHumidity',
 }
 
 /** All other core functions without a formula card, by the reason why there is none. */

@@ -21,6 +21,11 @@ export const columnFunctions: Readonly<Record<ColumnFunctionName, () => Promise<
   compressibilityFactorInto: async () => plain((await gasLaw()).compressibilityFactorInto),
   freeGasInto: async () => plain((await gasLaw()).freeGasInto),
   tabulatedInto: async () => plain((await gasLaw()).tabulatedInto),
+  gasStateInto: async () => plain((await gasLaw()).gasStateInto),
+  saturatedWaterFractionInto: async () => withoutOptions((await gasLaw()).saturatedWaterFractionInto),
+  waterFractionFromHumidityInto: async () => withoutOptions((await gasLaw()).waterFractionFromHumidityInto),
+  relativeHumidityInto: async () => withoutOptions((await gasLaw()).relativeHumidityInto),
+  dewPointInto: async () => withoutOptions((await gasLaw()).dewPointInto),
   saturationPressureInto: async () => withoutOptions((await gasLaw()).saturationPressureInto),
   pressureAtDepthInto: async () => plain((await environment()).pressureAtDepthInto),
   seawaterDensityInto: async () => withoutOptions((await environment()).seawaterDensityInto),
@@ -38,6 +43,11 @@ export type ColumnFunctionName =
   | 'compressibilityFactorInto'
   | 'freeGasInto'
   | 'tabulatedInto'
+  | 'gasStateInto'
+  | 'saturatedWaterFractionInto'
+  | 'waterFractionFromHumidityInto'
+  | 'relativeHumidityInto'
+  | 'dewPointInto'
   | 'saturationPressureInto'
   | 'pressureAtDepthInto'
   | 'seawaterDensityInto'

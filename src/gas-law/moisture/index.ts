@@ -20,6 +20,12 @@ export {
   enhancementFactorInHelium,
   enhancementUncertainty,
 } from './enhancement-factor.ts'
+export {
+  dewPointInto,
+  relativeHumidityInto,
+  saturatedWaterFractionInto,
+  waterFractionFromHumidityInto,
+} from './humidity-columns.ts'
 export { relativeHumidity, waterFractionFromHumidity } from './relative-humidity.ts'
 export { type HumidAirVirials, humidAirVirials, waterFugacityInAir } from './virial.ts'
 export { humidityRatioFromWetBulb } from './wet-bulb.ts'

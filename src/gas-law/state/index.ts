@@ -7,6 +7,7 @@ export {
 } from './compiled-mixture.ts'
 export { type GasModel, molarDensityBy } from './gas-model.ts'
 export { type GasState, type GasStateOptions, gasState, type PressureTemperature } from './gas-state.ts'
+export { type GasStateColumns, gasStateInto } from './gas-state-columns.ts'
 export {
   temperatureAtDensity,
   temperatureAtEnthalpy,

@@ -88,7 +88,8 @@ export function compressibilityFactorInto(
 }
 
 const gasKeys = { mixture: false, compiled: false }
-const stateNames = ['pressurePascal', 'temperatureKelvin']
+/** Names of the columns of a state. */
+export const stateNames = ['pressurePascal', 'temperatureKelvin']
 
 /** Refuses the gas of a column unless it is one mixture or one compiled mixture. */
 export function requireColumnGas(options: ColumnGas): void {
