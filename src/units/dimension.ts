@@ -37,6 +37,7 @@ export const dimensions = {
   'thermal conductivity': [1, 1, -3, -1, 0, 0],
   'thermal conductance': [2, 1, -3, -1, 0, 0],
   'thermal insulance': [0, -1, 3, 1, 0, 0],
+  'Joule–Thomson coefficient': [1, -1, 2, 1, 0, 0],
   viscosity: [-1, 1, -1, 0, 0, 0],
   diffusivity: [2, 0, -1, 0, 0, 0],
   elastance: [-4, 1, -2, 0, 0, 0],

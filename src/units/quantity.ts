@@ -125,6 +125,8 @@ export type ThermalConductivity = Quantity<'thermal conductivity'>
 export type ThermalConductance = Quantity<'thermal conductance'>
 /** Thermal insulance, m²·K/W: what a layer keeps in, by area. */
 export type ThermalInsulance = Quantity<'thermal insulance'>
+/** Joule–Thomson coefficient, K/Pa: warming with pressure at constant enthalpy. */
+export type JouleThomsonCoefficient = Quantity<'Joule–Thomson coefficient'>
 /** Dynamic viscosity, Pa·s. */
 export type Viscosity = Quantity<'viscosity'>
 /** Diffusivity, m²/s. */

@@ -1,6 +1,6 @@
 import type { Unit } from './unit.ts'
 
-// Heat capacity, conduction and viscosity.
+// Heat capacity, conduction, throttling and viscosity.
 
 /** Joule per kelvin. */
 export const joulePerKelvin: Unit<'heat capacity'> = {
@@ -51,6 +51,22 @@ export const clo: Unit<'thermal insulance'> = {
   quantity: 'thermal insulance',
   factor: 0.155,
   definition: '0.155',
+}
+
+/** Kelvin per pascal: how much a gas warms for each pascal that its pressure rises while its enthalpy stays. */
+export const kelvinPerPascal: Unit<'Joule–Thomson coefficient'> = {
+  symbol: 'K/Pa',
+  quantity: 'Joule–Thomson coefficient',
+  factor: 1,
+  definition: '1',
+}
+
+/** Kelvin per bar. */
+export const kelvinPerBar: Unit<'Joule–Thomson coefficient'> = {
+  symbol: 'K/bar',
+  quantity: 'Joule–Thomson coefficient',
+  factor: 1e-5,
+  definition: '1e-5',
 }
 
 /** Pascal second. */

@@ -16,6 +16,7 @@ import {
   type FreeGas,
   joulePerMole,
   joulePerMoleKelvin,
+  kelvinPerBar,
   kilogram,
   kilogramPerCubicMetre,
   litre,
@@ -100,6 +101,7 @@ export const calculations = (): Readonly<Record<PropertyCalculationName, Calcula
   isobaricHeatCapacity: stateProperty('isobaricHeatCapacity', joulePerMoleKelvin),
   isentropicExponent: stateProperty('isentropicExponent', one),
   speedOfSound: stateProperty('speedOfSound', metrePerSecond),
+  jouleThomsonCoefficient: stateProperty('jouleThomsonCoefficient', kelvinPerBar, 'largest'),
   molarInternalEnergy: stateProperty('molarInternalEnergy', joulePerMole, 'largest'),
   molarGibbsEnergy: stateProperty('molarGibbsEnergy', joulePerMole, 'largest'),
   molarEnthalpy: stateProperty('molarEnthalpy', joulePerMole, 'largest'),
@@ -120,6 +122,7 @@ export type PropertyCalculationName =
   | 'isobaricHeatCapacity'
   | 'isentropicExponent'
   | 'speedOfSound'
+  | 'jouleThomsonCoefficient'
   | 'molarInternalEnergy'
   | 'molarGibbsEnergy'
   | 'molarEnthalpy'

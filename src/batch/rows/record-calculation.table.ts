@@ -1,4 +1,4 @@
-import type { Endurance } from '../../consumption/index.ts'
+import type { Endurance, Reserve } from '../../consumption/index.ts'
 import type { BlendPlan, Requalification, Stamp } from '../../cylinder/index.ts'
 import {
   dewPoint,
@@ -8,6 +8,7 @@ import {
   saturationPressure,
   waterFractionFromHumidity,
 } from '../../gas-law/index.ts'
+import type { MinimumSupplyPressure } from '../../regulator-performance/index.ts'
 import {
   type AbsolutePressure,
   bar,
@@ -33,6 +34,8 @@ export interface RowRecord {
   readonly requalification: () => Requalification
   readonly blend: () => BlendPlan
   readonly endurance: () => Endurance
+  readonly reserve: () => Reserve
+  readonly supply: () => MinimumSupplyPressure
   /** Ids of the cautions that belong beside what has been worked out for the row so far. */
   readonly cautions: () => readonly string[]
 }
@@ -79,6 +82,28 @@ const afterGas = (isMeant: (mixture: Mixture) => boolean): RecordCalculation => 
   brings: ['cautions'],
   unit: bar,
   of: (record) => record.blend().steps.findLast(({ mixture }) => isMeant(mixture))?.pressure ?? Number.NaN,
+})
+
+const ofReserve = (of: (reserve: Reserve) => number): RecordCalculation => ({
+  inputs: [
+    'temperature',
+    'internalVolume',
+    'residualPressure',
+    'respiratoryMinuteVolume',
+    'depth',
+    'surfacePressure',
+    'waterDensity',
+    'stressFactor',
+    'timeAtDepth',
+    'ascentRate',
+    'stopDepth',
+    'stopDuration',
+    'maximumPermissibleError',
+  ],
+  needs: ['mixture'],
+  brings: ['cautions'],
+  unit: bar,
+  of: (record) => of(record.reserve()),
 })
 
 /** Everything that is computed row by row, by the name that a plan uses. A function, so that an import alone costs nothing. */
@@ -128,6 +153,24 @@ export const recordCalculations = (): Readonly<Record<RecordCalculationName, Rec
     brings: ['cautions'],
     unit: minute,
     of: (record) => record.endurance().duration,
+  },
+  reservePressure: ofReserve(({ pressure }) => pressure),
+  reserveGaugePressure: ofReserve(({ gaugePressure }) => gaugePressure),
+  minimumSupplyPressure: {
+    inputs: [
+      'temperature',
+      'breathingGasTemperature',
+      'pressureAtDepth',
+      'peakFlow',
+      'intermediatePressure',
+      'regulatingMargin',
+      'orificeArea',
+      'dischargeCoefficient',
+    ],
+    needs: ['mixture'],
+    brings: ['cautions'],
+    unit: bar,
+    of: (record) => record.supply().supplyPressure,
   },
   blendAfterHelium: afterGas(({ helium }) => helium === 1),
   blendAfterOxygen: afterGas(({ oxygen }) => oxygen === 1),
@@ -180,6 +223,9 @@ export type RecordCalculationName =
   | 'relativeHumidity'
   | 'dewPoint'
   | 'endurance'
+  | 'reservePressure'
+  | 'reserveGaugePressure'
+  | 'minimumSupplyPressure'
   | 'blendAfterHelium'
   | 'blendAfterOxygen'
   | 'blendAfterAir'

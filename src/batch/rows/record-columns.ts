@@ -1,4 +1,4 @@
-import { type Endurance, endurance } from '../../consumption/index.ts'
+import { ascentReserve, type Endurance, endurance, type Reserve } from '../../consumption/index.ts'
 import {
   type BlendPlan,
   nextRequalification,
@@ -9,7 +9,22 @@ import {
 } from '../../cylinder/index.ts'
 import { isLitrebarError } from '../../errors/index.ts'
 import { dryAir, type Mixture, pureGas } from '../../gas-law/index.ts'
-import type { AbsolutePressure, InternalVolume, MoleFraction, Temperature, VolumeFlow } from '../../units/index.ts'
+import { type MinimumSupplyPressure, minimumSupplyPressure } from '../../regulator-performance/index.ts'
+import {
+  type AbsolutePressure,
+  type Area,
+  bar,
+  type Density,
+  type Depth,
+  type Duration,
+  type Fraction,
+  type InternalVolume,
+  type MoleFraction,
+  type PressureDifference,
+  type Speed,
+  type Temperature,
+  type VolumeFlow,
+} from '../../units/index.ts'
 import { type BlockState, codeOf } from './block-state.ts'
 import type { MixtureGroup } from './mixture-groups.ts'
 import type { RecordCalculation, RowRecord } from './record-calculation.table.ts'
@@ -91,6 +106,7 @@ function recordOf(
   const pressure = (name: RowInputName): AbsolutePressure => number(name) as AbsolutePressure
   const internalVolume = (): InternalVolume => number('internalVolume') as InternalVolume
   const temperature = (): Temperature => number('temperature') as Temperature
+  const difference = (name: RowInputName): PressureDifference => number(name) as PressureDifference
   const stamp = once((): Stamp => readStamp(text, asOf === undefined ? {} : { asOf }))
   return {
     number,
@@ -121,6 +137,42 @@ function recordOf(
         breathingGasTemperature: number('breathingGasTemperature') as Temperature,
       }
       return noted(endurance(supply, { gas }))
+    }),
+    reserve: once((): Reserve => {
+      const ascent = {
+        depth: number('depth') as Depth,
+        water: { surfacePressure: pressure('surfacePressure'), density: number('waterDensity') as Density },
+        breathers: [number('respiratoryMinuteVolume') as VolumeFlow],
+        stressFactor: number('stressFactor'),
+        timeAtDepth: number('timeAtDepth') as Duration,
+        ascentRate: number('ascentRate') as Speed,
+        stop: { depth: number('stopDepth') as Depth, duration: number('stopDuration') as Duration },
+      }
+      const cylinder = {
+        internalVolume: internalVolume(),
+        temperature: temperature(),
+        mixture: needed(mixture),
+        residualPressure: pressure('residualPressure'),
+        maximumPermissibleError: difference('maximumPermissibleError'),
+      }
+      // what is shown of it is rounded: rows have it unrounded
+      return noted(ascentReserve(ascent, cylinder, { gas, show: { unit: bar, step: 1 } }))
+    }),
+    supply: once((): MinimumSupplyPressure => {
+      const demand = {
+        orifice: {
+          area: number('orificeArea') as Area,
+          dischargeCoefficient: number('dischargeCoefficient') as Fraction,
+        },
+        mixture: needed(mixture),
+        supplyTemperature: temperature(),
+        breathingGasTemperature: number('breathingGasTemperature') as Temperature,
+        ambientPressure: pressure('pressureAtDepth'),
+        peakFlow: number('peakFlow') as VolumeFlow,
+        intermediatePressure: difference('intermediatePressure'),
+        regulatingMargin: difference('regulatingMargin'),
+      }
+      return noted(minimumSupplyPressure(demand, { gas }))
     }),
     cautions: () => [...cautions],
   }

@@ -1,5 +1,6 @@
 import { isLitrebarError, rowCodes } from '../../errors/index.ts'
 import { type StateColumns, type TabulatedFunction, tabulatedInto } from '../../gas-law/index.ts'
+import { normalDeviates, seededRandom } from '../../uncertainty/random.ts'
 import { type AbsolutePressure, litre, type Temperature, type Unit } from '../../units/index.ts'
 import { BlockState, codeOf } from './block-state.ts'
 import type { Calculation, StateProperty } from './calculation.table.ts'
@@ -62,7 +63,8 @@ export function rowComputer(plan: RowPlan): RowComputer {
       const evaluated = (given: InputColumns): Evaluated => evaluate(ready, block, given, groups, state, scratch)
       const { values, texts } = evaluated(inputs)
       if (uncertain.length > 0) {
-        const standard = standardUncertainties(ready, inputs, scratch, (given) => evaluated(given).values)
+        const uncertainties = ready.sampling === undefined ? standardUncertainties : sampledUncertainties
+        const standard = uncertainties(ready, inputs, scratch, (given) => evaluated(given).values)
         for (const name of uncertain) values[`u(${name})`] = standard[name] as Float64Array
       }
       for (const row of state.errors.keys()) {
@@ -195,6 +197,52 @@ function standardUncertainties(
   for (const sum of Object.values(sums))
     for (let row = 0; row < sum.length; row++) sum[row] = Math.sqrt(sum[row] as number)
   return sums
+}
+
+/**
+ * Standard uncertainties by sampling: the standard deviation of the results over normally distributed inputs. A row for which a function has
+ * no value at one of them fails.
+ */
+function sampledUncertainties(
+  { uncertainty, sampling }: ReadyPlan,
+  inputs: InputColumns,
+  scratch: Scratch,
+  valuesAt: (inputs: InputColumns) => Readonly<Record<string, Float64Array>>,
+): Readonly<Record<string, Float64Array>> {
+  const { trials = 0, seed = 0 } = sampling ?? {}
+  const draw = normalDeviates(seededRandom(seed))
+  const means: Record<string, Float64Array> = {}
+  const squares: Record<string, Float64Array> = {}
+  const kept = scratch.used
+  for (let trial = 1; trial <= trials; trial++) {
+    scratch.reset(kept)
+    const moved = new Map(inputs)
+    for (const { name, standard } of uncertainty) {
+      const column = moved.get(name)
+      if (column === undefined) continue // stated for a plan that this file serves besides
+      const drawn = scratch.column(column.length)
+      const by = standard * draw()
+      for (let row = 0; row < column.length; row++) drawn[row] = (column[row] as number) + by
+      moved.set(name, drawn)
+    }
+    for (const [result, values] of Object.entries(valuesAt(moved))) {
+      means[result] ??= new Float64Array(values.length)
+      squares[result] ??= new Float64Array(values.length)
+      addSample(means[result], squares[result], values, trial)
+    }
+  }
+  for (const sum of Object.values(squares))
+    for (let row = 0; row < sum.length; row++) sum[row] = Math.sqrt((sum[row] as number) / (trials - 1))
+  return squares
+}
+
+/** Mean and sum of squared departures from it, kept up value by value: their difference would lose the digits. */
+function addSample(mean: Float64Array, squares: Float64Array, values: Float64Array, count: number): void {
+  for (let row = 0; row < values.length; row++) {
+    const departure = (values[row] as number) - (mean[row] as number)
+    mean[row] = (mean[row] as number) + departure / count
+    squares[row] = (squares[row] as number) + departure * ((values[row] as number) - (mean[row] as number))
+  }
 }
 
 /** Inputs of the properties of gas, SI. */

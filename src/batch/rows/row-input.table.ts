@@ -32,6 +32,19 @@ const fractionInput = (from: number): RowInput => ({
   usual: { from, to: 1, units: ['%', 'ppm'] },
 })
 
+const of = (kind: Extract<Dimension, ParsedKind>, from: number, to: number, units: readonly string[]): RowInput => ({
+  kind,
+  uncertaintyKind: kind,
+  dimension: kind,
+  usual: { from, to, units },
+})
+const lengthInput: RowInput = {
+  kind: 'depth',
+  uncertaintyKind: 'length',
+  dimension: 'length',
+  usual: { from: 0.3, to: 500, units: ['m', 'ft'] },
+}
+
 /**
  * What rows may state, by the name that a plan uses.
  *
@@ -62,6 +75,20 @@ export const rowInputs: Readonly<Record<RowInputName, RowInput>> = {
   targetPressure: pressureOf('absolute pressure', 2e4, 5e7),
   targetOxygen: fractionInput(1e-3),
   targetHelium: fractionInput(0),
+  depth: lengthInput,
+  surfacePressure: pressureOf('absolute pressure', 4e4, 1.2e5),
+  waterDensity: of('density', 900, 1300, ['kg/m³', 'lb/ft³']),
+  stressFactor: of('fraction', 1, 10, ['%']),
+  timeAtDepth: of('duration', 1, 36_000, ['s', 'min', 'h']),
+  ascentRate: of('speed', 0.005, 2, ['m/min', 'm/s', 'ft/min']),
+  stopDepth: lengthInput,
+  stopDuration: of('duration', 0, 36_000, ['s', 'min', 'h']),
+  maximumPermissibleError: { ...pressureOf('absolute pressure', 0, 5e6), kind: 'pressure difference' },
+  peakFlow: of('volume flow', 1e-4, 0.1, ['L/s', 'L/min', 'm³/h']),
+  intermediatePressure: { ...pressureOf('absolute pressure', 1e5, 5e6), kind: 'pressure difference' },
+  regulatingMargin: { ...pressureOf('absolute pressure', 0, 5e6), kind: 'pressure difference' },
+  orificeArea: of('area', 1e-8, 1e-3, ['mm²', 'cm²', 'm²']),
+  dischargeCoefficient: fractionInput(0.05),
 }
 
 /** Name of a quantity that rows may state. */
@@ -80,3 +107,17 @@ export type RowInputName =
   | 'targetPressure'
   | 'targetOxygen'
   | 'targetHelium'
+  | 'depth'
+  | 'surfacePressure'
+  | 'waterDensity'
+  | 'stressFactor'
+  | 'timeAtDepth'
+  | 'ascentRate'
+  | 'stopDepth'
+  | 'stopDuration'
+  | 'maximumPermissibleError'
+  | 'peakFlow'
+  | 'intermediatePressure'
+  | 'regulatingMargin'
+  | 'orificeArea'
+  | 'dischargeCoefficient'

@@ -34,9 +34,14 @@ export interface RowPlan {
   readonly asOf?: string | undefined
   /**
    * Standard uncertainties of inputs, each with its unit: `{ "pressure": "1 bar", "temperature": "0.5 K" }`. Every number then comes with
-   * `u(…)`, its standard uncertainty to first order. The inputs count as independent, and the equations as exact.
+   * `u(…)`, its standard uncertainty: to first order, or by `sampling`. The inputs count as independent, and the equations as exact.
    */
   readonly uncertainty?: { readonly [Name in RowInputName]?: string | undefined } | undefined
+  /**
+   * Uncertainties from normally distributed draws in place of the first order: where a function bends within them. The same draws serve every
+   * row, so that no row depends on where a file was cut.
+   */
+  readonly sampling?: { readonly trials: number; readonly seed: number } | undefined
   /** Name of the reference condition of free gas. */
   readonly reference?: string | undefined
   /** `ideal` leaves compressibility out. */
@@ -50,6 +55,10 @@ export interface RowPlan {
   /** Take a column whose sizes betray another unit anyway. */
   readonly allowUnusual?: boolean | undefined
 }
+
+// Fewer leave the uncertainty itself uncertain by more than a tenth; more would only take time.
+const leastTrials = 50
+const mostTrials = 100_000
 
 const columnSource = z.strictObject({
   column: z.string().meta({ description: 'name of the column' }),
@@ -79,6 +88,10 @@ export const rowPlanSchema: z.ZodType<RowPlan> = z.strictObject({
     .partialRecord(z.enum(inputNames), z.string())
     .optional()
     .meta({ description: 'standard uncertainties of inputs, each with its unit' }),
+  sampling: z
+    .strictObject({ trials: z.int().min(leastTrials).max(mostTrials), seed: z.int().min(0) })
+    .optional()
+    .meta({ description: 'uncertainties from so many normally distributed draws in place of the first order' }),
   reference: z.string().optional().meta({ description: 'name of the reference condition of free gas' }),
   gas: z.enum(['real', 'ideal']).optional(),
   units: z.partialRecord(name, z.string()).optional(),
@@ -121,6 +134,7 @@ export interface ReadyPlan {
   readonly asOf: CalendarMonth | CalendarDate | undefined
   /** Standard uncertainties, SI, of inputs as they are computed with: a gauge and an ambient pressure make one pressure. */
   readonly uncertainty: readonly { readonly name: RowInputName; readonly standard: number }[]
+  readonly sampling: { readonly trials: number; readonly seed: number } | undefined
   readonly reference: ReferenceCondition | undefined
   readonly gas: 'real' | 'ideal'
   readonly tolerance: number
@@ -144,6 +158,8 @@ export function readyPlan(plan: RowPlan): ReadyPlan {
   const { units = {}, tolerance = 1e-7, figures = 10, allowUnusual = false } = plan
   const results = withBrought(plan.compute).map((name) => readyResult(name, units[name]))
   for (const result of results) requireStated(plan, result)
+  if (plan.sampling !== undefined && plan.uncertainty === undefined)
+    throw refused('plan.uncertainty', 'missing', 'standard uncertainties of inputs', 'They are what is sampled.')
   return {
     results,
     inputs: readyInputs(inputs, new Set(results.flatMap(inputsOf))),
@@ -152,6 +168,7 @@ export function readyPlan(plan: RowPlan): ReadyPlan {
     ruleSet,
     asOf: asOf as CalendarDate | undefined,
     uncertainty: readyUncertainty(plan.uncertainty ?? {}, inputs),
+    sampling: plan.sampling,
     reference: reference === undefined ? undefined : conditionOf(reference),
     gas,
     tolerance,
@@ -268,13 +285,13 @@ function unitOf(argument: string, symbol: string | undefined, usual: Unit): Unit
   if (found !== undefined) return found
   const near = nearestOf(
     symbol,
-    fitting.map((unit) => unit.symbol),
+    fitting.flatMap((unit) => (unit.symbol === '' ? [] : [unit.symbol])),
   )
   throw new LitrebarError({
     code: 'unit',
     argument,
     value: `'${symbol}'`,
-    expected: `a unit of ${usual.quantity}: ${fitting.map((unit) => unit.symbol).join(', ')}`,
+    expected: `a unit of ${usual.quantity}: ${fitting.map((unit) => (unit.symbol === '' ? "'' for a plain number" : unit.symbol)).join(', ')}`,
     hint: near === undefined ? 'Choose one of these.' : `Did you mean ${near}?`,
   })
 }

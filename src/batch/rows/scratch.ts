@@ -6,9 +6,14 @@ export class Scratch {
   readonly #columns: Float64Array[] = []
   #used = 0
 
-  /** Takes every column back. */
-  reset(): void {
-    this.#used = 0
+  /** How many columns are out. */
+  get used(): number {
+    return this.#used
+  }
+
+  /** Takes every column back that was given after so many. */
+  reset(kept = 0): void {
+    this.#used = kept
   }
 
   /** A column of so many numbers, whatever stood there before. */

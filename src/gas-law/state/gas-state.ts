@@ -3,6 +3,7 @@ import type {
   AbsolutePressure,
   Density,
   Fraction,
+  JouleThomsonCoefficient,
   MolarDensity,
   MolarEnergy,
   MolarHeatCapacity,
@@ -52,7 +53,7 @@ export interface GasState extends PressureTemperature {
   /** m/s */
   readonly speedOfSound: Speed
   /** Change of temperature with pressure in throttling, K/Pa; 1 K/bar is 1e-5 K/Pa. */
-  readonly jouleThomsonCoefficient: number
+  readonly jouleThomsonCoefficient: JouleThomsonCoefficient
   /** J/mol */
   readonly molarInternalEnergy: MolarEnergy
   /** J/mol */
@@ -112,9 +113,9 @@ const optionKeys = { extrapolate: false, fugacities: false }
 const stateKeys = { pressure: true, temperature: true }
 
 /** As `requireKeys`, which takes longer than half of what is computed here: asked only what is wrong. */
-function requireState(at: PressureTemperature): void {
-  let isState = typeof at === 'object' && at !== null && at.pressure !== undefined && at.temperature !== undefined
-  if (isState) for (const key in at) if (key !== 'pressure' && key !== 'temperature') isState = false
+function requireState(at: Partial<PressureTemperature> | null | undefined): void {
+  let isState = at?.pressure !== undefined && at.temperature !== undefined
+  for (const key in at) if (key !== 'pressure' && key !== 'temperature') isState = false
   if (!isState) requireKeys('at', at, stateKeys)
 }
 
