@@ -9,6 +9,7 @@ import type { Block, Figures } from './claims/block.ts'
 import { coverage } from './claims/coverage.ts'
 import { errors } from './claims/errors.ts'
 import { idealOrRealFigures } from './claims/ideal-or-real.ts'
+import { logs } from './claims/logs.ts'
 import { realGas } from './claims/real-gas.ts'
 import { sizes } from './claims/sizes.ts'
 import { slips } from './claims/slips.ts'
@@ -25,7 +26,7 @@ const kinds: readonly Block['kind'][] = options.includes('--quick')
     : ['quick', 'speed']
 const only = options.filter((option) => !option.startsWith('--'))
 
-const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, slips]
+const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, logs, slips]
 const stored = (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {}) as Record<string, Figures>
 const faults: string[] = []
 

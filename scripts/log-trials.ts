@@ -1,12 +1,12 @@
 // Logs with the faults of real channels and real breaths: how far the work is off, which findings are raised, and how often the stated
 // interval holds where there is none. Usage: npm run script -- log-trials [trials] [seed] [kind]
-import { type FaultTrial, faultTrial } from '../tests/regulator-performance/faulty-log.ts'
+import { type FaultTrial, faults, faultTrial, moreFaults } from '../tests/regulator-performance/faulty-log.ts'
 
 const trials = Number(process.argv[2] ?? 1000)
 const seed = Number(process.argv[3] ?? 1)
 const only = process.argv[4]
 
-const results = Array.from({ length: trials }, (_, index) => faultTrial(seed, index))
+const results = Array.from({ length: trials }, (_, index) => faultTrial(seed, index, { ...faults, ...moreFaults }))
 const kinds = [...new Set(results.map(({ kind }) => kind))]
 const percent = (share: number): string => `${(100 * share).toFixed(2)} %`
 const count = (rows: readonly FaultTrial[], test: (row: FaultTrial) => boolean): number => rows.filter(test).length

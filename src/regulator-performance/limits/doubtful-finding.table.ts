@@ -36,10 +36,17 @@ export const doubtfulBy: Readonly<Record<LoopFindingCode, readonly LimitedQuanti
   'stuck-volume': all,
   'held-pressure': all,
   'held-volume': all,
+  'resampled-pressure': all,
+  'resampled-volume': all,
+  'noisy-pressure': all,
+  'noisy-volume': all,
   'pressure-spikes': all,
   'volume-spikes': none, // those rows were left out
   'outlier-breaths': all,
   'small-breaths': all,
+  'level-changes': all,
+  'zero-steps': all,
+  'uncertain-work': none, // the interval itself is held against the limit
   'zero-flow-not-seen': split,
   'missing-values': none,
   'time-gap': none,

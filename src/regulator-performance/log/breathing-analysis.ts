@@ -69,7 +69,7 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
   requireBreaths(found.breaths.length, found.spoilt)
   const frequency = frequencyOf(found.breaths)
   if (options.lag !== undefined) lagOf(options.lag, frequency)
-  const { breaths, pressure, volume } = removeDrift(clean, found.breaths, options.drift ?? 'removed')
+  const { breaths, pressure, volume, zeroStep } = removeDrift(clean, found.breaths, options.drift ?? 'removed')
   const peakNoise = noise.pressure * noiseGain(options.lag, clean.time)
   const measured = breaths.map((breath) => measureBreath(clean, breath, peakNoise))
   const tidalVolume = mean(measured.map((one) => one.tidalVolume))
@@ -106,7 +106,7 @@ export function breathingAnalysis(log: BreathingLog, options: AnalysisOptions): 
     noise,
     samplesPerBreath,
   }
-  const facts = { rowsLeftOut: raw.rowsLeftOut, gaps: raw.breaks.length, spoilt: found.spoilt, options }
+  const facts = { rowsLeftOut: raw.rowsLeftOut, gaps: raw.breaks.length, spoilt: found.spoilt, zeroStep, options }
   return { ...analysis, findings: [...faults.findings, ...analysisFindings(analysis, facts)] }
 }
 

@@ -55,8 +55,12 @@ export function cleanLog(log: BreathingLog): CleanLog {
   const whole = withoutRows(kept, spiky)
   const pressureNoise = signalNoise(whole.pressure, whole.time)
   const channels = {
-    pressure: healthOf(whole.pressure, pressureNoise),
-    volume: healthOf(whole.volume, spiky.length === 0 ? noiseWithSpikes : signalNoise(whole.volume, whole.time)),
+    pressure: healthOf(whole.pressure, pressureNoise, whole.time),
+    volume: healthOf(
+      whole.volume,
+      spiky.length === 0 ? noiseWithSpikes : signalNoise(whole.volume, whole.time),
+      whole.time,
+    ),
     isFlow: flow !== undefined,
     pressureSpikes: spikeRows(whole.pressure, pressureNoise).length,
   }

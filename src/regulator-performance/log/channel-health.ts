@@ -22,6 +22,8 @@ export interface ChannelHealth {
   readonly isClippedHigh: boolean
   /** Every value stands for so many rows: a slow channel, written on a faster clock. 1 where each row is its own. */
   readonly holdLength: number
+  /** Only one row in so many is a sample, those between lie on straight lines: a slow channel, interpolated. 1 where each row is its own. */
+  readonly resampledLength: number
   /** Longest run of exactly one value. A channel that hangs shows one; so does a signal at rest. */
   readonly longestRun: RepeatedRows
   /** Step of the numbers, as of a converter or of printed decimals; 0 where there is none. */
@@ -50,11 +52,11 @@ export function channelHealth(channel: { readonly values: LogColumn; readonly ti
   requireColumns(time === undefined ? { values } : { values, time }, 'channel')
   if (values.length === 0)
     throw inputError('channel.values', 'empty', 'at least 1 value', 'Give the column of the log.')
-  return healthOf(values, signalNoise(values, time))
+  return healthOf(values, signalNoise(values, time), time)
 }
 
 /** The same, of a column that is known to be finite. */
-export function healthOf(values: LogColumn, noise: number): ChannelHealth {
+export function healthOf(values: LogColumn, noise: number, time?: LogColumn): ChannelHealth {
   const { low, high, longest } = scanned(values)
   const [lowest, highest] = [low.value, high.value]
   const step = quantizationStep(values)
@@ -67,6 +69,7 @@ export function healthOf(values: LogColumn, noise: number): ChannelHealth {
     isClippedLow: highest > lowest && isWall(values, low, { extreme: lowest, inward: 1, step, hold }),
     isClippedHigh: highest > lowest && isWall(values, high, { extreme: highest, inward: -1, step, hold }),
     holdLength: hold,
+    resampledLength: step > 0 ? 1 : resampledLength(values, time, highest - lowest),
     longestRun: longest,
     quantizationStep: step,
     noise,
@@ -137,6 +140,9 @@ function isWall(
 }
 
 const mostProbes = 4000
+// Shares of the range: no smooth signal of a channel bends so little from row to row.
+const straight = 1e-9
+const fewestPieces = 8
 
 /** How many rows each value stands for, where nearly all stand for more than one; 1 otherwise. */
 function holdLength(values: LogColumn, step: number): number {
@@ -153,7 +159,7 @@ function holdLength(values: LogColumn, step: number): number {
     from = row
   }
   // hardly any log is held: its runs are not worth keeping
-  if (runs < 8 || repeated < 0.6 * runs) return 1
+  if (runs < fewestPieces || repeated < 0.6 * runs) return 1
   const lengths = new Float64Array(runs)
   const jumps = new Float64Array(runs)
   from = start
@@ -166,4 +172,28 @@ function holdLength(values: LogColumn, step: number): number {
   }
   // numbers of a coarse step repeat too, but then they move by one step at a time
   return (middleOf(jumps) as number) < 3 * step ? 1 : (middleOf(lengths) as number)
+}
+
+/** How many rows lie between the bends of a column of straight pieces, where nearly all hold more than one step; 1 otherwise. */
+function resampledLength(values: LogColumn, time: LogColumn | undefined, range: number): number {
+  const probed = Math.min(values.length, mostProbes)
+  const start = (values.length - probed) >> 1
+  const lengths: number[] = []
+  let from = start
+  for (let row = start + 1; row < start + probed - 1; row++) {
+    const [before, after] = [values[row - 1] as number, values[row + 1] as number]
+    const share = time === undefined ? 0.5 : shareOfWay(time, row)
+    if (Math.abs((values[row] as number) - before - share * (after - before)) <= straight * range) continue
+    lengths.push(row - from)
+    from = row
+  }
+  const pieces = lengths.filter((length) => length > 1).length
+  // a machine of constant flow draws long lines; a rest is one
+  if (lengths.length < fewestPieces || pieces < 0.6 * lengths.length) return 1
+  return middleOf(lengths) as number
+}
+
+function shareOfWay(time: LogColumn, row: number): number {
+  const before = time[row - 1] as number
+  return ((time[row] as number) - before) / ((time[row + 1] as number) - before)
 }

@@ -19,6 +19,11 @@ interface Baseline {
   readonly value: readonly number[]
 }
 
+/** A baseline that runs smoothly by its points. */
+interface SmoothedBaseline extends Baseline {
+  readonly points: readonly Point[]
+}
+
 /**
  * Takes the drift off pressure and volume, in place, and gives the breaths with their turns moved along.
  * Pressure: what is read about each end exhalation must stay, in the pause where there is one. At that moment neither the size of the
@@ -29,10 +34,17 @@ export function removeDrift(
   log: CleanLog,
   breaths: readonly BreathRows[],
   ofPressure: 'removed' | 'kept',
-): { readonly breaths: readonly BreathRows[]; readonly pressure: RemovedDrift; readonly volume: RemovedDrift } {
+): {
+  readonly breaths: readonly BreathRows[]
+  readonly pressure: RemovedDrift
+  readonly volume: RemovedDrift
+  readonly zeroStep: number
+} {
   const turns = endExhalations(breaths)
   const pressureLine = ofPressure === 'removed' && breaths.length > 1 ? restPressures(log, breaths, turns) : undefined
   const volumeLine = { time: turns.map(({ time }) => time), value: turns.map(({ volume }) => volume) }
+  const { highest, lowest } = log.channels.pressure
+  const zeroStep = pressureLine === undefined ? 0 : stepOf(pressureLine, highest - lowest)
   const last = log.time.length - 1
   const during = (log.time[last] as number) - (log.time[0] as number)
   if (pressureLine !== undefined) {
@@ -48,7 +60,22 @@ export function removeDrift(
     breaths: moved,
     pressure: pressureLine === undefined ? { change: 0, during, uncertainty: 0 } : trendOf(pressureLine, during),
     volume: trendOf(volumeLine, during),
+    zeroStep,
   }
+}
+
+// Ours. What wanders or scatters jumps by like amounts everywhere; a step does so once.
+const leastStep = { deviations: 8, shareOfSwing: 0.05 }
+
+/** The jump from one point of a baseline to the next that lies furthest from all others, beyond what they scatter; 0 for none. */
+function stepOf({ points }: SmoothedBaseline, swing: number): number {
+  const jumps = points.slice(1).map(({ value }, k) => value - (points[k] as Point).value)
+  const usual = middleOf(jumps) ?? 0
+  const steps = jumps.map((jump) => jump - usual)
+  const scatter = 1.4826 * (middleOf(steps.map(Math.abs)) ?? 0)
+  const largest = steps.reduce((most, step) => (Math.abs(step) > Math.abs(most) ? step : most), 0)
+  const isStep = Math.abs(largest) > Math.max(leastStep.deviations * scatter, leastStep.shareOfSwing * swing)
+  return isStep ? largest : 0
 }
 
 // About an end exhalation without pause: this share of the breath on either side, without the samples that straddle the turn.
@@ -56,7 +83,11 @@ const share = 0.07
 const straddling = 1.5
 
 /** Pressure at each end exhalation: in its pause, or the mean of both sides of the turn. All points are read in one way. */
-function restPressures(log: CleanLog, breaths: readonly BreathRows[], turns: readonly TurningPoint[]): Baseline {
+function restPressures(
+  log: CleanLog,
+  breaths: readonly BreathRows[],
+  turns: readonly TurningPoint[],
+): SmoothedBaseline {
   const rests = turns.flatMap(({ pause }) => {
     const value = pause && meanWithin(pause, log.time, log.pressure)
     return pause === undefined || value === undefined ? [] : [{ time: (pause.from + pause.to) / 2, value }]
@@ -86,14 +117,14 @@ interface Point {
 const neighbours = 4
 
 /** Each point on the straight line through it and its neighbours. */
-function smoothed(points: readonly Point[]): Baseline {
+function smoothed(points: readonly Point[]): SmoothedBaseline {
   const value = points.map(({ time }, index) => {
     const first = Math.max(0, Math.min(index - neighbours, points.length - 2 * neighbours - 1))
     const near = points.slice(first, first + 2 * neighbours + 1)
     const line = lineThrough(near)
     return line.level + line.slope * (time - line.middle)
   })
-  return { time: points.map(({ time }) => time), value }
+  return { time: points.map(({ time }) => time), value, points }
 }
 
 interface Line {

@@ -31,6 +31,8 @@ export function channelFaults(log: CleanLog, turns: readonly TurningPoint[]): Ch
     ...stuck(log, isMoving, swingOf(turns)),
     ...held('pressure', pressure, log.time),
     ...held('volume', volume, log.time),
+    ...resampled('pressure', pressure),
+    ...resampled('volume', volume),
     ...spiky(log, turns.length / 2),
   ]
   return { findings, turns: kept }
@@ -117,6 +119,15 @@ function held(name: 'pressure' | 'volume', { holdLength }: ChannelHealth, time: 
   const late = ((holdLength - 1) / 2) * step * 1000
   const text = `The ${name} is written ${holdLength} times over before it changes: it comes later by ${figure(late)} ms in the mean. State that in the lag, or give the rows of the slower channel.`
   return [{ code: `held-${name}`, text }]
+}
+
+// Longer pieces are the lines of a machine, or of a drawing.
+const longestPiece = 25
+
+function resampled(name: 'pressure' | 'volume', { resampledLength: length }: ChannelHealth): readonly LoopFinding[] {
+  if (length < 2 || length > longestPiece) return []
+  const text = `Only one row in ${length} of the ${name} is a sample, those between lie on straight lines: noise and peaks cannot be read. Give the rows of the slower channel.`
+  return [{ code: `resampled-${name}`, text }]
 }
 
 function spiky({ spikes, channels }: CleanLog, breaths: number): readonly LoopFinding[] {

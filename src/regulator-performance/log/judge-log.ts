@@ -2,17 +2,21 @@ import { signFindings, unitFindings } from '../loop/judge-loop.ts'
 import type { LoopFinding } from '../loop/loop-finding.ts'
 import type { AnalysisOptions, BreathingAnalysis } from './analysed-breathing.ts'
 import type { ColumnSummary } from './breath-table.ts'
+import { levelFindings } from './level-change.ts'
 import { breathFindings } from './outlier-breath.ts'
 
 interface LogFacts {
   readonly rowsLeftOut: number
   readonly gaps: number
   readonly spoilt: number
+  readonly zeroStep: number
   readonly options: AnalysisOptions
 }
 
 // From when on a departure is worth a word. Ours.
-const noticeable = { driftOfWork: 0.002, shareOfSpread: 0.1, volumeDrift: 0.01, breathSpread: 0.1 }
+const noticeable = { driftOfWork: 0.002, shareOfSpread: 0.1, volumeDrift: 0.01, breathSpread: 0.1, uncertainty: 0.01 }
+// Of the swing and of the tidal volume. A hum beats with the samples, so that many of them do not average it away.
+const loud = { pressure: 0.05, volume: 0.0025 }
 const fewSamples = 50 // the polygon of so many even samples loses 0.26 %
 const usualRate = { from: 3, to: 60 } // per minute
 
@@ -34,10 +38,13 @@ export function analysisFindings(
     ...signFindings(figures),
     ...unitFindings(figures),
     ...recordFindings(analysis, facts),
+    ...noiseFindings(analysis),
     ...driftFindings(analysis, facts),
     ...lagFindings(analysis, facts),
     ...zeroFindings(analysis, facts),
     ...breathFindings(analysis.breaths, analysis.noise.pressure),
+    ...levelFindings(analysis.breaths),
+    ...uncertaintyFindings(analysis),
     ...rateFindings(analysis),
   ]
 }
@@ -63,7 +70,21 @@ function recordFindings(
   return findings
 }
 
-function driftFindings(analysis: Analysis, { options }: LogFacts): readonly LoopFinding[] {
+function noiseFindings({ noise, summary }: Analysis): readonly LoopFinding[] {
+  const swing = summary.exhalationPressure.mean - summary.inhalationPressure.mean
+  const findings: LoopFinding[] = []
+  if (noise.pressure > loud.pressure * swing) {
+    const text = `Single samples of the pressure scatter by ${figure(noise.pressure)} Pa, ${figure((100 * noise.pressure) / swing)} % of its swing: a hum may not average out. Filter it at its source.`
+    findings.push({ code: 'noisy-pressure', text })
+  }
+  if (noise.volume > loud.volume * summary.tidalVolume.mean) {
+    const text = `Single samples of the volume scatter by ${figure(noise.volume * 1e6)} mL, ${figure((100 * noise.volume) / summary.tidalVolume.mean)} % of the tidal volume: its turns are drawn too far apart, and the work per litre too small.`
+    findings.push({ code: 'noisy-volume', text })
+  }
+  return findings
+}
+
+function driftFindings(analysis: Analysis, { options, zeroStep }: LogFacts): readonly LoopFinding[] {
   const { removed, summary, workOfBreathingPerLitre: work, breaths } = analysis
   const findings: LoopFinding[] = []
   if (breaths.length === 1 || options.drift === 'kept') {
@@ -85,6 +106,12 @@ function driftFindings(analysis: Analysis, { options }: LogFacts): readonly Loop
       text: `A drift of the pressure of ${figure(change)} Pa in ${figure(during)} s was removed; it would have added ${figure(ofWork / 1000)} J/L.`,
     })
   }
+  if (zeroStep !== 0) {
+    findings.push({
+      code: 'zero-steps',
+      text: `The zero of the pressure jumps by about ${figure(zeroStep)} Pa from one breath to the next: what was removed as drift about there is not that of the breaths.`,
+    })
+  }
   const perBreath = (removed.volume.change / removed.volume.during) * summary.duration.mean
   if (Math.abs(perBreath) > noticeable.volumeDrift * summary.tidalVolume.mean) {
     findings.push({
@@ -93,6 +120,16 @@ function driftFindings(analysis: Analysis, { options }: LogFacts): readonly Loop
     })
   }
   return findings
+}
+
+/** What the record itself leaves open, apart from the gain and the lag that were stated. */
+function uncertaintyFindings({ workOfBreathingPerLitre: work }: Analysis): readonly LoopFinding[] {
+  const { parts, coverageFactor, value } = work
+  const open = Math.hypot(parts.breaths, parts.tidalVolume, parts.sampling, parts.resolution)
+  const share = (coverageFactor * open) / Math.abs(value)
+  if (!(share > noticeable.uncertainty)) return []
+  const text = `The record leaves ${figure(100 * share)} % of the work open: breaths that scatter, a zero that wanders, noise, or few samples.`
+  return [{ code: 'uncertain-work', text }]
 }
 
 function lagFindings(analysis: Analysis, { options }: LogFacts): readonly LoopFinding[] {

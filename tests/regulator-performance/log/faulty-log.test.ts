@@ -7,7 +7,7 @@ import {
   measuredPerformance,
 } from '../../../src/regulator-performance/index.ts'
 import { inUnit, litrePerMinute, measure, millisecond, perMinute } from '../../../src/units/index.ts'
-import { faults, faultTrial } from '../faulty-log.ts'
+import { faults, faultTrial, moreFaults } from '../faulty-log.ts'
 
 const options: AnalysisOptions = {
   zero: 'as recorded',
@@ -182,6 +182,80 @@ test('breaths that grow against an elastance show no drift where the zero never 
   expect(codes(breathingAnalysis(drifting, options))).toContain('drift-removed')
 })
 
+/** The same numbers in every run, between -1 and 1. */
+const scattered = (row: number): number => 2 * (((row * 0.618033988749895) ** 2 * 1000) % 1) - 1
+
+test.each([
+  ['a gain 5 %% higher from the sixth of twelve breaths on', 1.05, ['level-changes', 'uncertain-work']],
+  ['a gain 1 %% higher', 1.01, []],
+  ['numbers in another unit', 10, ['level-changes']],
+  ['a sign that turns', -1, ['level-changes']],
+])('%s', (_, factor, expected) => {
+  const log = recorded(asMachine, steep)
+  const pressure = log.pressure.map((p, row) => (row < 5 * 240 ? p : factor * p))
+  const found = breathingAnalysis({ ...log, pressure }, options)
+  if (expected.length === 0) expect(codes(found)).toEqual([])
+  else expect(codes(found)).toEqual(expect.arrayContaining(expected))
+  if (factor === 1.05)
+    expect(found.findings.find(({ code }) => code === 'level-changes')?.text).toContain(
+      'From breath 6 on the work per litre is',
+    )
+})
+
+test.each([
+  [0.15, true],
+  [0.02, false],
+])('a zero that jumps once by %d of the swing is named: %s', (share, isNamed) => {
+  const log = recorded(asMachine, steep)
+  const swing = Math.max(...log.pressure) - Math.min(...log.pressure)
+  for (const at of [2.5, 6.3, 10.6]) {
+    const pressure = log.pressure.map((p, row) => (row < at * 240 ? p : p + share * swing))
+    expect(codes(breathingAnalysis({ ...log, pressure }, options)).includes('zero-steps')).toBe(isNamed)
+  }
+})
+
+test('a channel drawn straight between every fourth row is named; lines of a machine of constant flow are not', () => {
+  const log = recorded(asMachine, steep)
+  const drawn = (values: readonly number[]): number[] =>
+    values.map((_, row) => {
+      const from = row - (row % 4)
+      const to = Math.min(from + 4, values.length - 1)
+      return (
+        (values[from] as number) +
+        (((values[to] as number) - (values[from] as number)) * (row - from)) / (to - from || 1)
+      )
+    })
+  const pressure = breathingAnalysis({ ...log, pressure: drawn(log.pressure) }, options)
+  expect(codes(pressure)).toEqual(['resampled-pressure'])
+  expect(pressure.findings[0]?.text).toContain('one row in 4 of the pressure')
+  expect(codes(breathingAnalysis({ ...log, volume: drawn(log.volume) }, options))).toContain('resampled-volume')
+  expect(channelHealth({ values: drawn(log.pressure) }).resampledLength).toBe(4)
+  expect(channelHealth({ values: log.pressure }).resampledLength).toBe(1)
+  const lines = log.time.map((t) => 0.0025 * Math.abs(((t / 2.4 + 0.5) % 1) * 2 - 1))
+  expect(codes(breathingAnalysis({ ...log, volume: lines }, options))).not.toContain('resampled-volume')
+})
+
+test.each([
+  ['pressure', 0.16, 'noisy-pressure', true],
+  ['pressure', 0.04, 'noisy-pressure', false],
+  ['volume', 0.01, 'noisy-volume', true],
+  ['volume', 0.002, 'noisy-volume', false],
+] as const)('a %s that scatters by %d of its swing: %s is %s', (column, share, code, isNamed) => {
+  const log = recorded(asMachine, steep)
+  const swing = Math.max(...log[column]) - Math.min(...log[column])
+  const noisy = { ...log, [column]: log[column].map((value, row) => value + share * swing * scattered(row)) }
+  expect(codes(breathingAnalysis(noisy, options)).includes(code)).toBe(isNamed)
+})
+
+test.each([
+  [0.06, true],
+  [0.005, false],
+])('works that scatter by %d leave more than a hundredth of their mean open: %s', (share, isNamed) => {
+  const log = recorded(asMachine, steep)
+  const pressure = log.pressure.map((p, row) => p * (1 + share * scattered(1 + Math.floor(row / 240))))
+  expect(codes(breathingAnalysis({ ...log, pressure }, options)).includes('uncertain-work')).toBe(isNamed)
+})
+
 test('the health of a channel: step, hold, wall and noise', () => {
   const sine = Array.from({ length: 2000 }, (_, k) => 20 * Math.sin(k / 37))
   expect(channelHealth({ values: sine })).toMatchObject({
@@ -224,3 +298,14 @@ test('where a log of these kinds has no finding, its interval holds the true wor
   expect(whole.filter(({ warned }) => warned)).toEqual([])
   expect(Math.max(...whole.map(({ stated }) => stated))).toBeLessThan(0.02)
 })
+
+test('the same of recorders and people: lag, lost rows, hum, drift that turns, held breaths, units and gains that change', () => {
+  const kinds = Object.keys(moreFaults)
+  const more = Array.from({ length: 3 * kinds.length }, (_, index) => faultTrial(17, index, moreFaults))
+  const plain = more.filter(({ warned }) => !warned)
+  expect(plain.filter(({ relativeError }) => Math.abs(relativeError) > 0.02)).toEqual([])
+  expect(plain.filter(({ within }) => within).length / plain.length).toBeGreaterThanOrEqual(0.94)
+  const isSound = (kind: string): boolean => more.some((one) => one.kind === kind && !one.warned)
+  for (const kind of ['lag stated', 'eight bits', 'volume drift that turns'])
+    expect([kind, isSound(kind)]).toEqual([kind, true])
+}, 20_000)
