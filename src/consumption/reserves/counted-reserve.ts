@@ -145,7 +145,18 @@ function hardestMoment(
         : 0
     const asked = (s: number): number => before + breathedBy(s) + kept(ambientAt(s))
     const moments = [0]
-    if (duration > 0) moments.push(lowestOf((s) => -asked(s), duration, -asked(0), -asked(duration)))
+    // where the stated residual takes over from the pressure around the diver, what is asked has a corner: each side is looked at alone
+    const corner =
+      typeof residualPressure === 'number' && residualPressure < from && residualPressure > to
+        ? (duration * (from - residualPressure)) / (from - to)
+        : duration
+    for (const [start, until] of [
+      [0, corner],
+      [corner, duration],
+    ] as const) {
+      if (!(until > start)) continue
+      moments.push(start, start + lowestOf((s) => -asked(start + s), until - start, -asked(start), -asked(until)))
+    }
     for (const s of moments) {
       if (!(asked(s) > most)) continue
       most = asked(s)

@@ -267,6 +267,23 @@ test('a fixed residual below ambient at depth counts as ambient there; below the
   )
 })
 
+test('the moment that asks most is found also where a fixed residual takes over from the pressure around the diver', () => {
+  // Straight up from 5 bar at 3 bar a minute, 15 L/min from 20 L: 0.375 p²/3 have been taken when 4 bar are around the diver.
+  const fast: Ascent = {
+    depth: depthOf(40, metre),
+    water: { ...metresOfSeaWater, surfacePressure: absolute(1, bar) },
+    breathers: [measure(15, litrePerMinute)],
+    stressFactor: 1,
+    timeAtDepth: measure(0, minute),
+    ascentRate: measure(30, metrePerMinute),
+  }
+  const asked = (ambient: number): number => ((15 / 20) * (25 - ambient ** 2)) / 2 / 3 + Math.max(2, ambient)
+  const most = Math.max(...Array.from({ length: 4001 }, (_, k) => asked(5 - k / 1000)))
+  // neither at depth nor at the surface
+  expect(most).toBeGreaterThan(Math.max(asked(5), asked(1)) + 0.1)
+  expect(inUnit(reservePressure(fast, reserveCylinder(20, 2), { gas: 'ideal' }), bar)).toBeCloseTo(most, 6)
+})
+
 test('the uncertainty beside the figure is that of the inputs, and grows by each of them', () => {
   const plan = ascent(30, 20, 1.5, 2, 9)
   const from = reserveCylinder(12, 20, 5)
