@@ -11,6 +11,7 @@ export interface MutationSet {
 
 const verdicts = 'tests/package/verdicts.test.ts'
 const refusals = 'tests/package/named-refusals.test.ts'
+const hostile = 'tests/package/hostile.test.ts'
 
 /**
  * Files with verdicts, limits, reserves, due dates and rounding sides, by room; and beside them the rest of the core.
@@ -34,7 +35,7 @@ export const mutationSets = {
   references: {
     room: 'references',
     files: ['references/assessment.ts'],
-    tests: ['tests/references/*.test.ts', verdicts],
+    tests: ['tests/references/*.test.ts', verdicts, refusals, hostile],
     aim: 0.98,
   },
   uncertainty: {

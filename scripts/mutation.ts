@@ -1,13 +1,14 @@
-// Changes the code of a set by small faults (Stryker) and counts which of them no test notices.
+// Changes the code of a set by small faults (Stryker's) and counts which of them no test notices.
 // Usage: npm run script -- mutation <set> [part of a file name …]   runs, and stores docs/measured/mutation/<set>.json and the page
 //        npm run script -- mutation <set> --changed                 only files that differ from main; the other rows of the report stay
-//        npm run script -- mutation <set> --static                  also changes of what runs once at loading (slow); elsewise they are counted as left out
 //        npm run script -- mutation --page                          writes the page from the stored reports
 // A run takes the machine: start one at a time.
-import { execFileSync, spawnSync } from 'node:child_process'
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { basename, resolve } from 'node:path'
+import { execFileSync } from 'node:child_process'
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import { filesIn } from './files-in.ts'
+import type { Mutant } from './mutation/mutant.ts'
+import { runMutants } from './mutation/run-mutants.ts'
 import { type MutationSet, type MutationSetName, mutationSets } from './mutation-sets.ts'
 
 const folder = 'docs/measured/mutation'
@@ -42,36 +43,16 @@ interface SetReport {
   readonly files: Record<string, FileReport>
 }
 
-interface Position {
-  readonly line: number
-  readonly column: number
-}
-
-interface Mutant {
-  readonly mutatorName: string
-  readonly replacement?: string
-  readonly status:
-    | 'Killed'
-    | 'Timeout'
-    | 'Survived'
-    | 'NoCoverage'
-    | 'Ignored'
-    | 'CompileError'
-    | 'RuntimeError'
-    | 'Pending'
-  readonly location: { readonly start: Position; readonly end: Position }
-}
-
 const options = process.argv.slice(2)
 const [name, ...parts] = options.filter((option) => !option.startsWith('--'))
 if (options.includes('--page')) writePage()
-else if (name !== undefined && Object.hasOwn(mutationSets, name)) runSet(name as MutationSetName)
+else if (name !== undefined && Object.hasOwn(mutationSets, name)) await runSet(name as MutationSetName)
 else {
   console.error(`Choose a set: ${Object.keys(mutationSets).join(', ')}`)
   process.exitCode = 2
 }
 
-function runSet(set: MutationSetName): void {
+async function runSet(set: MutationSetName): Promise<void> {
   const { files, tests, aim }: MutationSet = mutationSets[set]
   const mutate = matching(files.map((file) => `src/${file}`))
     .filter((file) => basename(file) !== 'index.ts')
@@ -81,51 +62,15 @@ function runSet(set: MutationSetName): void {
     console.log('no file of this set to change')
     return
   }
-  const work = `.cache/mutation/${set}-${process.pid}`
-  const result = `${work}/report.json`
-  mkdirSync(work, { recursive: true })
-  writeFileSync(
-    `${work}/stryker.json`,
-    JSON.stringify({
-      mutate,
-      testFiles: matching(tests),
-      testRunner: 'vitest',
-      vitest: { configFile: 'vitest.config.ts', related: false },
-      coverageAnalysis: 'perTest',
-      ignoreStatic: !options.includes('--static'),
-      concurrency: 2,
-      timeoutMS: 15_000,
-      timeoutFactor: 3,
-      // what the sets' tests do not read need not be copied
-      ignorePatterns: ['dist', 'out', 'coverage', '.cache', 'docs/reference', 'docs/measured', 'api', '*.tgz'],
-      tempDirName: `${work}/sandbox`,
-      reporters: ['json', 'progress-append-only'],
-      jsonReporter: { fileName: result },
-      allowConsoleColors: false,
-      disableTypeChecks: false,
-      symlinkNodeModules: true,
-      plugins: ['@stryker-mutator/vitest-runner', resolve('scripts/mutation-texts.mjs')],
-      ignorers: ['sentences'],
-    }),
-  )
   const began = Date.now()
-  const environment = { ...process.env, CI: 'true' } // the same drawn inputs at every mutant
-  const run = spawnSync('npx', ['stryker', 'run', `${work}/stryker.json`], { stdio: 'inherit', env: environment })
-  if (!existsSync(result)) {
-    console.error(`Stryker left no report (exit ${run.status}); its sandbox is in ${work}`)
-    process.exitCode = 1
-    return
-  }
-  const tested = JSON.parse(readFileSync(result, 'utf8')) as {
-    files: Record<string, { source: string; mutants: Mutant[] }>
-  }
-  rmSync(work, { recursive: true, force: true })
+  const found = await runMutants(mutate, matching(tests))
 
   const file = `${folder}/${set}.json`
   const before = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as SetReport) : undefined
-  const rows = Object.entries(tested.files).map(
-    ([path, { source, mutants }]) => [path, fileReport(source, mutants, before?.files[path])] as const,
-  )
+  const rows = mutate.map((path) => {
+    const own = found.filter((mutant) => mutant.file === path)
+    return [path, fileReport(readFileSync(path, 'utf8'), own, before?.files[path])] as const
+  })
   const report: SetReport = {
     set,
     aim,
