@@ -49,7 +49,7 @@ function bothPressures(path: string): LitrebarError {
   return new LitrebarError({
     code: 'input',
     argument: `${path}.pressure`,
-    value: 'stated beside a gauge pressure',
+    value: 'stated together with a gauge pressure',
     expected: 'one of the two',
     hint: 'Leave one out: they can contradict each other.',
   })
@@ -60,8 +60,8 @@ function notRigid(path: string): LitrebarError {
     code: 'input',
     argument: `${path}.elasticExpansion`,
     value: 'stated',
-    expected: 'nothing: the cylinder counts as rigid here',
-    hint: 'Leave it out, or state the growth in the options of developedPressure.',
+    expected: 'nothing: the cylinder is treated as rigid here',
+    hint: 'Leave it out, or state the expansion in the options of developedPressure.',
   })
 }
 

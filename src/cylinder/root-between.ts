@@ -49,7 +49,7 @@ function notFound(sought: string, low: number, high: number): LitrebarError {
     code: 'not-converged',
     argument: sought,
     value: `not found from ${Number(low.toPrecision(6))} to ${Number(high.toPrecision(6))}`,
-    expected: 'a value in between',
-    hint: 'Check pressures, temperatures and volumes: the balance has no answer there.',
+    expected: 'an answer in between',
+    hint: 'Check pressures, temperatures and volumes: the balance has no solution there.',
   })
 }

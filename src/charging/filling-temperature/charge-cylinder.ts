@@ -78,7 +78,7 @@ const capacityRange: Accepted = {
   atLeast: 1,
   atMost: 1e6,
   unit: joulePerKelvin,
-  hint: 'Mass times specific heat: about 6 kJ/K for 13 kg of steel.',
+  hint: 'It is mass times specific heat: about 6 kJ/K for 13 kg of steel.',
 }
 const conductanceRange: Accepted = {
   atLeast: 0,

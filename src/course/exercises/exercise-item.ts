@@ -22,7 +22,7 @@ import type {
   NumberKey,
   Statement,
 } from './exercise.ts'
-import { itemOptionFields, seedShape } from './exercise-shape.table.ts'
+import { itemOptionFields, seedShape } from './exercise-shapes.ts'
 import { type ExerciseTexts, exerciseTexts } from './exercise-text.table.ts'
 import { streamOf } from './fingerprint.ts'
 import { requireExercise } from './require-exercise.ts'

@@ -2,7 +2,7 @@ import { LitrebarError, shown } from '../../errors/index.ts'
 import { requireShape } from '../require-shape.ts'
 import type { Exercise, ExerciseItem } from './exercise.ts'
 import { type ItemOptions, variantMaker } from './exercise-item.ts'
-import { itemOptionFields, recordShape, seedShape } from './exercise-shape.table.ts'
+import { itemOptionFields, recordShape, seedShape } from './exercise-shapes.ts'
 import { streamOf } from './fingerprint.ts'
 import { requireExercises } from './require-exercise.ts'
 

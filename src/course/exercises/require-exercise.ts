@@ -3,7 +3,7 @@ import { allUnits } from '../../units/index.ts'
 import { requireCard, requireForm } from '../require-card.ts'
 import { requireShape } from '../require-shape.ts'
 import type { Exercise, ExerciseItem, JudgementExercise, NumberExercise } from './exercise.ts'
-import { exerciseShapes, itemShape } from './exercise-shape.table.ts'
+import { exerciseShapes, itemShape } from './exercise-shapes.ts'
 
 /**
  * Refuses what is no item of an exercise.

@@ -43,7 +43,7 @@ export function inspectionAdvice(findings: readonly InspectionFindingId[]): Insp
   }
 }
 
-const unlisted = 'A finding that is not in the table goes to an inspector as well.'
+const unlisted = 'Take a finding that is not in the table to an inspector as well.'
 
 const wetFindings: ReadonlySet<string> = new Set<InspectionFindingId>([
   'fog-at-valve',

@@ -14,7 +14,7 @@ export interface NeckCrackCriterion {
 /** Two texts of one authority that contradict each other; it has said so. Both are applied, named, and never merged. */
 export const neckCrackCriteria = {
   'appendix-c': {
-    text: 'condemn for a crack in neck or shoulder two thread lengths or longer, by eddy current and visual examination',
+    text: 'condemn for a crack of two thread lengths or more in neck or shoulder, by eddy-current and visual examination',
     source: 'cfr-49-180-appendix-c',
     place: 'condemnation criteria',
     edition: '2021',
@@ -22,7 +22,7 @@ export const neckCrackCriteria = {
   'letter-2011': {
     text: 'condemn for any cracking that has spread into the neck threads',
     source: 'phmsa-10-0019r',
-    place: 'letter, which restates one of 2010 and names the conflict',
+    place: 'letter, which repeats one of 2010 and mentions the conflict',
     edition: '2011-01-07',
   },
 } as const satisfies Record<string, NeckCrackCriterion>
@@ -45,7 +45,7 @@ export interface NeckCrack {
   readonly isInThreads: boolean
 }
 
-const length: Accepted = { above: 0, atMost: 50, unit: one, hint: 'Count the threads that the crack runs across.' }
+const length: Accepted = { above: 0, atMost: 50, unit: one, hint: 'Count the threads that the crack crosses.' }
 const longest = 2
 
 /**
@@ -96,6 +96,6 @@ function judged(value: Fraction, id: keyof typeof neckCrackCriteria, condemns: b
 
 const cracked: Reason = {
   code: 'cracked',
-  text: 'a crack was found: no criterion lets a cracked cylinder stay in use, and the visual examination may condemn it for any crack',
+  text: 'a crack was found: no criterion clears a cracked cylinder for use, and the visual examination may condemn it for any crack',
   source: 'cfr-49-180-appendix-c',
 }

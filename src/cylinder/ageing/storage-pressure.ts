@@ -12,13 +12,13 @@ const pressure: Accepted = { atLeast: 0, atMost: 500, unit: bar, hint: 'Give wha
 
 // Ours: 20 bar is taken as 10 to 30; below 1 bar the cylinder breathes with the weather.
 const rows = [
-  { upTo: 1, code: 'empty', text: 'as good as open: moist air can come in, and sea water through an open valve' },
-  { upTo: 10, code: 'low', text: 'enough to keep water out, little to show a leak' },
-  { upTo: 30, code: 'as-practised', text: 'about what is kept in store' },
+  { upTo: 1, code: 'empty', text: 'practically open: moist air can get in, and sea water through an open valve' },
+  { upTo: 10, code: 'low', text: 'enough to keep water out, but too little to show a leak' },
+  { upTo: 30, code: 'as-practised', text: 'about the usual storage pressure' },
   {
     upTo: Number.POSITIVE_INFINITY,
     code: 'high',
-    text: 'more oxygen for rust if there is water, and more pressure in a fire',
+    text: 'more oxygen for rusting if there is water inside, and more pressure in a fire',
   },
 ] as const
 const least = 10

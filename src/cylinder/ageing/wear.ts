@@ -59,7 +59,7 @@ export function assessWear(
 
 const notRead: Reason = {
   code: 'limit-not-read',
-  text: 'the limit was not read in the rule: what does not exceed it is not thereby acceptable',
+  text: 'the limit was not read in the rule itself: what stays within it is not thereby acceptable',
 }
 
 function reasonOf(code: WearLimitId, { text, atMost, of, source }: WearLimit): Reason {
@@ -133,17 +133,20 @@ function greatest({ atMost }: WearLimit, wall: Length): number {
   return atMost.unit === 'percent' ? (wall * atMost.value) / 100 : atMost.value * millimetre.factor
 }
 
-const noMinimum: Reason = { code: 'no-minimum-wall', text: 'no guaranteed minimum wall is stated to compare with' }
+const noMinimum: Reason = {
+  code: 'no-minimum-wall',
+  text: 'no guaranteed minimum wall thickness is given for comparison',
+}
 const noLimit: Reason = {
   code: 'no-limit',
-  text: 'no reject limit for this material is known here: the maker states it',
+  text: 'no rejection limit is known here for this material: the maker states it',
 }
 
 function belowMinimum(left: Length, minimum: Length): Reason {
   const shown = (length: Length): string => `${inUnit(length, millimetre).toFixed(2)} mm`
   return {
     code: 'below-minimum-wall',
-    text: `${shown(left)} of wall left under the pit, ${shown(minimum)} guaranteed`,
+    text: `${shown(left)} of wall left below the pit, ${shown(minimum)} guaranteed`,
     source: 'memory',
   }
 }
@@ -154,6 +157,6 @@ function deeperThanWall(depth: Length, wall: Length): LitrebarError {
     argument: 'depth',
     value: `${String(Number(inUnit(depth, millimetre).toPrecision(6)))} mm`,
     expected: `at most ${String(Number(inUnit(wall, millimetre).toPrecision(6)))} mm`,
-    hint: 'A pit deeper than the wall is a hole: are the two exchanged?',
+    hint: 'A pit deeper than the wall is a hole: are the two swapped?',
   })
 }

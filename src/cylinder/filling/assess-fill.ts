@@ -101,7 +101,7 @@ export function assessFill(filled: FilledCylinder, options: GasModelOption = {})
 
 const temperatureUnknown: Reason = {
   code: 'gas-temperature-unknown',
-  text: 'The reading was taken at an unknown temperature of the gas, so the settled pressure is not known.',
+  text: 'The gas temperature at the reading is not known, so neither is the settled pressure.',
 }
 
 // Settling is solved to some 1e-12 of the pressure: a difference below this is the solve, not the gas.
@@ -137,7 +137,7 @@ function plusUnknown(filled: FilledCylinder, value: GaugePressure, gas: GasModel
   return [
     {
       code: 'plus-conditions-unknown',
-      text: `The pressure is above the service pressure, and of the conditions of the plus mark these are unknown: ${unknown.join(', ')}.`,
+      text: `The pressure is above the service pressure, and these conditions of the plus mark are unknown: ${unknown.join(', ')}.`,
       source: 'cfr-49-173-302a-2015',
     },
   ]

@@ -178,7 +178,7 @@ export function bankOrder(fill: BankFill, options: GasModelOption = {}): BankSeq
       argument: 'fill.bank',
       value: `${fill.bank.length} cylinders`,
       expected: `at most ${mostCylinders}`,
-      hint: 'Join equal cylinders into one of their total volume, or open from low to high by bankSequence.',
+      hint: 'Combine equal cylinders into one of their total volume, or open them from low to high with bankSequence.',
     })
   }
   const lowToHigh = [...checked.bank.keys()].sort((a, b) => pressureOf(checked, a) - pressureOf(checked, b))
@@ -205,7 +205,7 @@ function permutations(places: readonly number[]): readonly (readonly number[])[]
 }
 
 function requireOrder(bank: CheckedFill['bank'], order: readonly number[]): void {
-  requireList('order', order, 0, 'Name each cylinder of the bank by its place.')
+  requireList('order', order, 0, 'Name each cylinder of the bank by its index.')
   const isOnce = new Set(order).size === order.length
   // a place is a whole number: by a name the list would give something of its own, which is no cylinder
   if (isOnce && order.every((place) => Number.isInteger(place) && bank[place] !== undefined)) return
@@ -214,6 +214,6 @@ function requireOrder(bank: CheckedFill['bank'], order: readonly number[]): void
     argument: 'order',
     value: order.map(shown).join(', '),
     expected: `places from 0 to ${bank.length - 1}, each at most once`,
-    hint: 'Name each cylinder of the bank by its place.',
+    hint: 'Name each cylinder of the bank by its index.',
   })
 }

@@ -35,7 +35,7 @@ function requireAsMany(gases: readonly Mixture[], wanted: number): void {
     argument: 'gases',
     value: `${gases.length} in number`,
     expected: `${wanted}, one for each of ${wanted === 3 ? 'total, oxygen and helium' : 'total and oxygen'}`,
-    hint: 'Name the gases to fill with, the top gas last, and state the helium fraction where one of them holds helium.',
+    hint: 'Name the gases to fill with, the top gas last, and state the helium fraction if any of them contains helium.',
   })
 }
 
@@ -55,7 +55,7 @@ function solved(rows: number[][]): readonly number[] {
         argument: 'gases',
         value: 'a set in which one gas is a mixture of the others',
         expected: 'gases that differ in oxygen or helium',
-        hint: 'Exchange one of them: two airs cannot enrich each other.',
+        hint: 'Replace one of them: air cannot enrich air.',
       })
     }
     for (let i = 0; i < n; i++) {

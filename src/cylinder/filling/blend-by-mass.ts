@@ -46,7 +46,7 @@ const resolutionRange: Accepted = {
   above: 0,
   atMost: 1000,
   unit: gram,
-  hint: 'Give the step that the display of the scale counts in.',
+  hint: 'Give the resolution of the scale’s display.',
 }
 
 /**
@@ -88,7 +88,7 @@ export function blendByMass(order: BlendOrder, options: MassBlendOptions): MassB
     return { mixture, amount, mass: mass as Mass, reading: reading as Mass, pressure, contents }
   })
   if (steps.length > 0) {
-    const hint = 'All the gas together weighs less than one step of the scale: use a finer one.'
+    const hint = 'All the gas together weighs less than one step of the scale: use a finer scale.'
     requireWithin('options.resolution', resolution, { above: 0, atMost: reading, unit: kilogram, hint })
   }
   const uncertaintyOf = (gas: 'oxygen' | 'helium'): MoleFraction => {

@@ -75,8 +75,8 @@ export function continuousMix<Reference extends string>(mixing: ContinuousMixing
       expected: 'a mixture that lies between the gases',
       hint:
         missing < added.length
-          ? `Gas ${missing + 1} of the added ones would have to be taken out.`
-          : 'There is no room left for the intake gas.',
+          ? `Added gas ${missing + 1} would have to be removed.`
+          : 'That leaves no room for the intake gas.',
     })
   }
   return {

@@ -35,15 +35,20 @@ const perPressure: Accepted = {
   above: 0,
   atMost: 2000,
   unit: bar,
-  hint: 'Give the pressure that the growth belongs to.',
+  hint: 'Give the pressure at which the expansion was measured.',
 }
 const perDegree: Accepted = {
   above: 0,
   atMost: 1000,
   unit: kelvin,
-  hint: 'Give the warming that the growth belongs to.',
+  hint: 'Give the temperature rise at which the expansion was measured.',
 }
-const growth: Accepted = { atLeast: 0, atMost: 5, unit: percent, hint: 'A cylinder grows by about 0.4 % when filled.' }
+const growth: Accepted = {
+  atLeast: 0,
+  atMost: 5,
+  unit: percent,
+  hint: 'A cylinder expands by about 0.4 % when filled.',
+}
 // The growth is a few thousandths, so each step gains two digits; the cap is for a defect.
 const mostSteps = 40
 
@@ -100,7 +105,7 @@ export function developedPressure(
     code: 'not-converged',
     argument: 'options.growth.elastic',
     value: `${elastic.fraction} per ${elastic.per} Pa`,
-    expected: 'a growth that the pressure follows',
-    hint: 'State the growth of the internal volume at a pressure, about 0.4 % at working pressure.',
+    expected: 'an expansion small enough for the pressure to settle',
+    hint: 'State the expansion of the internal volume at a pressure: about 0.4 % at working pressure.',
   })
 }

@@ -56,7 +56,7 @@ export interface Equalised {
 export function equalise(cylinders: readonly GasContents[], options: EqualiseOptions): Equalised {
   const gas = gasModelOf(options, { heat: true })
   requireWord('options.heat', options.heat, ['isothermal', 'adiabatic'])
-  requireList('cylinders', cylinders, 2, 'List every cylinder that is joined.')
+  requireList('cylinders', cylinders, 2, 'List every connected cylinder.')
   return equalised(
     cylinders.map((cylinder, k) => cylinderOf(`cylinders[${k}]`, cylinder)),
     gas,

@@ -145,8 +145,8 @@ export function filledTo(
     code: 'not-converged',
     argument: 'steps',
     value: `${inUnit(target, bar)} bar`,
-    expected: 'a pressure that the gas can reach',
-    hint: 'Check mixtures and temperature: nothing here may condense.',
+    expected: 'a pressure that this gas can reach',
+    hint: 'Check the mixtures and the temperature: nothing may condense here.',
   })
 }
 

@@ -189,37 +189,37 @@ export interface FillLimitNote {
 export const fillLimitNotes: readonly FillLimitNote[] = [
   {
     rule: 'us-specification',
-    text: 'Before each filling the outside is looked at: a crack, leak, bulge, bad valve or relief device, abuse, fire, heat or detrimental rust, and the cylinder is not filled. One that is overdue for requalification is not filled either.',
+    text: 'Before each filling the cylinder is inspected externally. With a crack, leak, bulge, defective valve or relief device, or signs of abuse, fire, heat or detrimental rust it is not filled; nor is one that is overdue for requalification.',
     source: 'cfr-49-173-301-2015',
     edition: 'annual edition 2015',
   },
   {
     rule: 'us-specification',
-    text: 'The limit at 131 °F does not hold for acetylene, liquefied nitrous oxide and carbon dioxide; poisonous gases of hazard zones A and B must stay within the service pressure at 131 °F.',
+    text: 'The limit at 131 °F does not apply to acetylene, liquefied nitrous oxide and carbon dioxide; poisonous gases of hazard zones A and B must stay within the service pressure at 131 °F.',
     source: 'cfr-49-173-301a',
     edition: '2024-02-29',
   },
   {
     rule: 'us-specification',
-    text: 'A cylinder of a type that predates its specification may stay in use if it is properly tested and otherwise conforms.',
+    text: 'A cylinder that predates its specification may stay in use if it is properly tested and otherwise conforms.',
     source: 'cfr-49-173-301a',
     edition: '2024-02-29',
   },
   {
     rule: 'us-specification-plus',
-    text: 'The plus does not raise the service pressure; it permits the excess for gases of division 2.2 that are not liquefied, as long as all conditions hold.',
+    text: 'The plus does not raise the service pressure; it permits the excess for non-liquefied gases of division 2.2 as long as all conditions are met.',
     source: 'phmsa-17-0035',
     edition: '2017-11-16',
   },
   {
     rule: 'us-specification-plus',
-    text: 'The plus holds for the test that it follows: a later test date without plus ends the permission.',
+    text: 'The plus belongs to the test date that it follows: a later test date without a plus ends the permission.',
     source: 'memory',
     edition: 'current',
   },
   {
     rule: 'un-receptacle',
-    text: 'A limit prescribed for the gas replaces two thirds of the test pressure.',
+    text: 'A limit prescribed for the gas replaces the two thirds of the test pressure.',
     source: 'cfr-49-173-302b',
     edition: '2021',
   },

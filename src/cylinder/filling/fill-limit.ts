@@ -210,7 +210,7 @@ function contradictions(cylinder: FillLimitInput): readonly Reason[] {
     return [
       {
         code: 'plus-on-aluminium',
-        text: 'The plus mark belongs to steel types only, and the cylinder is stated to be aluminium. It does not count here.',
+        text: 'Only steel types carry a valid plus mark, and this cylinder is stated to be aluminium: the plus has no effect.',
         source: 'cfr-49-173-302a-2015',
       },
     ]
@@ -220,7 +220,7 @@ function contradictions(cylinder: FillLimitInput): readonly Reason[] {
   return [
     {
       code: 'marks-contradict',
-      text: 'The working pressure is more than two thirds of the test pressure. One of the marks is misread, or a limit for the gas is meant: ask an inspector. The lower limit is used here.',
+      text: 'The working pressure is more than two thirds of the test pressure. Either a mark was misread or the limit is one for the gas: ask an inspector. The lower limit is used here.',
       source: 'cfr-49-173-302b',
     },
   ]
@@ -239,7 +239,7 @@ function materialUnknown(cylinder: FillLimitInput, limit: GaugePressure): readon
   return [
     {
       code: 'material-unknown',
-      text: `Were the cylinder aluminium, a lower limit would hold (${lower.text}). State its material.`,
+      text: `If the cylinder is aluminium, a lower limit applies (${lower.text}). State its material.`,
       source: lower.source,
     },
   ]

@@ -48,7 +48,7 @@ const heatCapacity: Accepted = {
   atLeast: 0,
   atMost: 1e6,
   unit: joulePerKelvin,
-  hint: 'Mass times specific heat: about 6 kJ/K for 13 kg of steel.',
+  hint: 'It is mass times specific heat: about 6 kJ/K for 13 kg of steel.',
 }
 
 /**

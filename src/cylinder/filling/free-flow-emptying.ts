@@ -43,8 +43,13 @@ export interface FreeFlowEmptying {
   readonly cautions: readonly CautionId[]
 }
 
-const diameter: Accepted = { above: 0, atMost: 100, unit: millimetre, hint: 'Give the narrowest diameter on the way.' }
-const coefficient: Accepted = { above: 0, atMost: 1, unit: one, hint: 'Between 0.6 and 1.' }
+const diameter: Accepted = {
+  above: 0,
+  atMost: 100,
+  unit: millimetre,
+  hint: 'Give the narrowest diameter along the flow path.',
+}
+const coefficient: Accepted = { above: 0, atMost: 1, unit: one, hint: 'It lies between 0.6 and 1.' }
 
 /**
  * Time in which a cylinder empties through an opening at the speed of sound, its gas held at one temperature by the wall: a lower
@@ -167,6 +172,6 @@ function requireFlow(emptying: FreeFlow): void {
     argument: 'to',
     value: `${Number(inUnit(emptying.to, bar).toPrecision(6))} bar`,
     expected: `at least ${Number(inUnit(least as AbsolutePressure, bar).toPrecision(6))} bar`,
-    hint: 'Below about twice the ambient pressure the flow is no longer critical.',
+    hint: 'Below about twice ambient pressure the flow is no longer critical.',
   })
 }

@@ -129,7 +129,7 @@ function assessed(
   const known = test.pressureUncertainty !== undefined && test.temperatureUncertainty !== undefined
   const uncertainty = Math.hypot(ofPressure, byPressure * ofPressure, byFirst * ofTemperature, byLast * ofTemperature)
   const shown = (pascals: number): string => `${inUnit(pascals as AbsolutePressure, bar).toFixed(2)} bar`
-  const readings = `${shown(last.pressure)} read, ${shown(tight)} if tight`
+  const readings = `${shown(last.pressure)} read, ${shown(tight)} expected if tight`
   const difference = `${readings}, standard uncertainty of the difference ${shown(uncertainty)}`
   const isLess = known && margin < -2 * uncertainty
   const isMore = known && margin > 2 * uncertainty
@@ -139,11 +139,16 @@ function assessed(
       : [
           {
             code: 'uncertainty-unknown',
-            text: `${readings}; without the uncertainty of pressure and temperature neither is telling`,
+            text: `${readings}; without the uncertainty of pressure and temperature this shows nothing either way`,
           },
         ]),
     ...(isMore
-      ? [{ code: 'more-than-before', text: `${difference}: a closed cylinder gains nothing, so a reading is wrong` }]
+      ? [
+          {
+            code: 'more-than-before',
+            text: `${difference}: a closed cylinder gains no gas, so one of the readings is wrong`,
+          },
+        ]
       : []),
   ]
   return {

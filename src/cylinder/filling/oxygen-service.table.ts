@@ -19,7 +19,7 @@ interface OxygenThreshold {
 export const oxygenThresholds = {
   'us-transport-oxidizer': {
     above: 23.5,
-    text: 'gas is an oxidizer in transport; an aluminium cylinder must meet the conditions for oxygen',
+    text: 'the gas is an oxidizer in transport; an aluminium cylinder must meet the conditions for oxygen',
     source: 'phmsa-06-0064',
     place: 'letter',
     edition: '2006-05-23',
@@ -27,7 +27,7 @@ export const oxygenThresholds = {
   },
   'en-nitrox-connection': {
     above: 22,
-    text: 'diving valve needs the nitrox connection',
+    text: 'a diving valve needs the nitrox connection',
     source: 'en-144-3',
     place: 'scope',
     edition: '2003',
@@ -35,7 +35,7 @@ export const oxygenThresholds = {
   },
   'en-synthetic-air': {
     above: 23.5,
-    text: 'gas is no longer synthetic air (20 to 23.5 %)',
+    text: 'the gas is no longer synthetic air (20 to 23.5 %)',
     source: 'en-1089-3',
     place: 'clauses 3 and 5',
     edition: '2011',
@@ -51,7 +51,7 @@ export const oxygenThresholds = {
   },
   'any-enrichment': {
     above: 21,
-    text: 'any mixture richer than air is handled as oxygen',
+    text: 'any mixture richer than air is handled like oxygen',
     source: 'common-practice',
     place: 'policy of some filling stations',
     edition: 'current',
@@ -65,7 +65,7 @@ export type OxygenThresholdId = keyof typeof oxygenThresholds
 /** Conditions for oxygen, and for mixtures above 23.5 % of it, in aluminium cylinders in the US. */
 export const aluminiumOxygenConditions = {
   threads: 'straight threads only, except on UN cylinders',
-  valve: 'brass or stainless steel where metal meets the gas',
+  valve: 'brass or stainless steel wherever metal is in contact with the gas',
   cleaning: 'cleaned to a stated standard',
   /** psi, gauge, at 70 °F */
   pressureAtMost: 3000,

@@ -183,9 +183,9 @@ function balanced(
   throw new LitrebarError({
     code: 'not-converged',
     argument: 'target',
-    value: 'a mixture whose amount does not settle',
+    value: 'a mixture whose amount does not converge',
     expected: 'a state of gas',
-    hint: 'Check mixtures and temperature: nothing here may condense.',
+    hint: 'Check the mixtures and the temperature: nothing may condense here.',
   })
 }
 
@@ -205,7 +205,7 @@ function residualHelium({ start, target }: BlendOrder, { helium }: Mixture): rea
   return [
     {
       code: 'residual-helium',
-      text: `${(100 * helium).toFixed(1)} % helium stay in the mixture, and the target does not name it: state the helium wanted, or drain and flush first`,
+      text: `${(100 * helium).toFixed(1)} % helium remain in the mixture, but the target does not name helium: state the wanted fraction, or drain and flush first`,
     },
   ]
 }
@@ -233,8 +233,8 @@ function outOfReach({ oxygen, helium }: BlendTarget, gas: number, count: number)
     expected: 'a mixture that lies between the gases',
     hint:
       gas === count - 1
-        ? 'The gases before the top gas make too little of something even without it: use a leaner top gas or another target.'
-        : `Even an empty cylinder would need less than nothing of gas ${gas + 1}: choose other gases or another target.`,
+        ? 'With these gases even no top gas at all leaves too little of a component: use a leaner top gas or another target.'
+        : `Even an empty cylinder would need a negative amount of gas ${gas + 1}: choose other gases or another target.`,
   })
 }
 
@@ -245,7 +245,7 @@ function needsDraining(held: AbsolutePressure, drained: AbsolutePressure): Litre
     argument: 'start.pressure',
     value: `${Number(inUnit(held, bar).toPrecision(12))} bar`,
     expected: `at most ${Number(atMost.toPrecision(6))} bar`,
-    hint: 'Something would have to be taken out: drain to this absolute pressure first, or ask for drain: true.',
+    hint: 'Gas would have to be removed: drain to this absolute pressure first, or set drain: true.',
     accepted: { atMost, unit: bar.symbol },
   })
 }

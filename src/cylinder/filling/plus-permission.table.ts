@@ -26,7 +26,7 @@ export const plusConditions = {
     text: 'frangible-disc relief device without fusible backing, rated to burst at or below the minimum test pressure',
     ...read,
   },
-  elasticExpansion: { text: 'elastic expansion found by water jacket at the last test', ...read },
+  elasticExpansion: { text: 'elastic expansion measured by water jacket at the last test', ...read },
   wallStress: { text: 'average or maximum wall stress within the limit of the steel', ...read },
   visualExamination: {
     text: 'no excessive corrosion, pitting or dangerous defect, inside and out, at the test',

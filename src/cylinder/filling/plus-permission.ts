@@ -53,7 +53,7 @@ function requireFindings(all: readonly PlusCondition[], findings: PlusFindings):
     code: 'input',
     argument: `findings.${odd}`,
     value: shown(findings[odd]),
-    expected: 'true, false, or nothing where it is not known',
-    hint: 'State whether the condition holds.',
+    expected: 'true or false, left out where it is not known',
+    hint: 'State whether the condition is met.',
   })
 }

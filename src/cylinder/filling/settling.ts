@@ -34,7 +34,12 @@ export interface Settling {
   readonly cautions: readonly CautionId[]
 }
 
-const timeConstant: Accepted = { above: 0, atMost: 1, unit: day, hint: 'Measure it: it differs by cylinder and air.' }
+const timeConstant: Accepted = {
+  above: 0,
+  atMost: 1,
+  unit: day,
+  hint: 'Measure it: it depends on the cylinder and the air around it.',
+}
 const after: Accepted = { atLeast: 0, atMost: 1e7, unit: second, hint: 'Give the time since filling stopped.' }
 
 /**

@@ -79,13 +79,13 @@ function planned(order: BlendOrder, gas: GasModel): { readonly plan?: BlendPlan;
   } catch (thrown) {
     // Only what no draining helps; what is wrong with the order itself goes on to the caller.
     if (!isLitrebarError(thrown) || thrown.code !== 'mixture' || thrown.argument !== 'target') throw thrown
-    return { reason: [{ code: 'out-of-reach', text: `the gases at hand do not make the target. ${thrown.hint}` }] }
+    return { reason: [{ code: 'out-of-reach', text: `the available gases cannot make the target. ${thrown.hint}` }] }
   }
 }
 
 function drained({ steps, notes }: BlendPlan): Reason {
   const { pressure } = steps[0] as BlendPlan['steps'][number]
-  const text = `something has to go: drain to ${inUnit(pressure, bar).toFixed(1)} bar absolute first`
+  const text = `gas has to be removed: drain to ${inUnit(pressure, bar).toFixed(1)} bar absolute first`
   return notes[0] ?? { code: 'drain-first', text }
 }
 
@@ -122,6 +122,6 @@ function emptyCylinder(): LitrebarError {
     argument: 'start.pressure',
     value: '0 bar',
     expected: 'above 0 bar',
-    hint: 'Nothing is in an evacuated cylinder to be trimmed: plan the fill by planBlend.',
+    hint: 'An evacuated cylinder holds nothing to trim: plan the fill with planBlend.',
   })
 }

@@ -150,7 +150,7 @@ function markingOf(stamp: Stamp, request: FillingRequest): ConditionResult & { r
 
 const noPressure: Reason = {
   code: 'no-marked-pressure',
-  text: 'no pressure that a limit could hang on was read from the shoulder',
+  text: 'no pressure was read from the shoulder that a limit could be based on',
 }
 
 /** What is known of the plus mark. A current sign shows the conditions of the test, neither the gas nor the relief device. */

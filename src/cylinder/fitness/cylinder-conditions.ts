@@ -14,13 +14,13 @@ export const isInDate: FillingCondition = ({ stamp, request }) => {
 /** A cylinder of type 39 is filled once, by its maker (178.65: memory). */
 export const isRefillable: FillingCondition = ({ stamp }) =>
   stamp.specification === '39'
-    ? { against: [reason('not-refillable', 'type 39 is not refillable: it is filled once, by its maker', 'memory')] }
+    ? { against: [reason('not-refillable', 'type 39 is not refillable: only its maker fills it, once', 'memory')] }
     : {}
 
 /** The outside, looked at before each filling. */
 export const isSoundOutside: FillingCondition = ({ request: { outside } }) => {
   if (outside === undefined) {
-    const text = 'the outside is looked at before each filling: state what was found, an empty list if nothing was'
+    const text = 'a cylinder is inspected externally before each filling: state what was found, or an empty list'
     return { doubts: [reason('outside-not-looked-at', text, 'cfr-49-173-301-2015')] }
   }
   return outside.length === 0 ? {} : { against: inspectionAdvice(outside).because }
@@ -39,11 +39,14 @@ export const isAtHome: FillingCondition = ({ stamp, request: { country, rules } 
         : [
             country === 'US'
               ? reason('foreign-marks', foreignInUs, 'cfr-49-173-301')
-              : reason('foreign-marks', `whether ${stamp.system} marks may be filled in ${country} was not read`),
+              : reason(
+                  'foreign-marks',
+                  `no rule was read on whether cylinders with ${stamp.system} marks may be filled in ${country}`,
+                ),
           ]),
       ...(ruled === undefined || ruled === country
         ? []
-        : [reason('foreign-rule', `${rules.ruleSet} is a rule of ${ruled}, and the cylinder is filled in ${country}`)]),
+        : [reason('foreign-rule', `${rules.ruleSet} is a rule of ${ruled}, but the cylinder is filled in ${country}`)]),
     ],
   }
 }

@@ -80,7 +80,7 @@ export function requireRequest(request: FillingRequest): void {
   if (request.valve !== undefined) requireValve(request.valve)
   if (request.oxygen !== undefined) requirePolicy(request.oxygen)
   if (request.outside === undefined) return
-  requireList('outside', request.outside, 0, 'List what was found on the outside; an empty list if nothing was.')
+  requireList('outside', request.outside, 0, 'List what was found on the outside, or pass an empty list.')
   for (const id of request.outside) requireWord('outside', id, Object.keys(inspectionFindings) as InspectionFindingId[])
 }
 

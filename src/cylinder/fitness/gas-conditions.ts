@@ -32,10 +32,16 @@ export const isFitForOxygenInAluminium: FillingCondition = ({
   return {
     against: [
       ...(metal === 'other'
-        ? [reason('valve-metal', 'oxygen in aluminium asks for a valve of brass or stainless steel', source)]
+        ? [
+            reason(
+              'valve-metal',
+              'oxygen in an aluminium cylinder requires a valve of brass or stainless steel',
+              source,
+            ),
+          ]
         : []),
       ...(isTaper && stamp.system !== 'UN'
-        ? [reason('taper-thread', 'oxygen in aluminium asks for straight threads', source)]
+        ? [reason('taper-thread', 'oxygen in an aluminium cylinder requires straight threads', source)]
         : []),
     ],
     doubts: metal === undefined ? [reason('valve-metal-unknown', 'the metal of the valve is not stated', source)] : [],
@@ -51,11 +57,16 @@ export const isGasCovered: FillingCondition = ({ stamp, request: { mixture } }) 
   return {
     doubts: [
       ...(mixture.hydrogen > 0 || mixture.carbonDioxide > mostCarbonDioxide
-        ? [reason('gas-not-covered', 'flammable and liquefied gases have limits of their own, which are not held here')]
+        ? [
+            reason(
+              'gas-not-covered',
+              'flammable and liquefied gases have limits of their own, which are not included here',
+            ),
+          ]
         : []),
       ...(stamp.gas === undefined || isAir
         ? []
-        : [reason('gas-word', `the shoulder names a gas (${stamp.gas}), and the mixture is not air`)]),
+        : [reason('gas-word', `the shoulder names a gas (${stamp.gas}), but the mixture is not air`)]),
     ],
   }
 }

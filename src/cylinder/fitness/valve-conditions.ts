@@ -21,7 +21,7 @@ export const isValveStrongEnough: FillingCondition = ({ request: { valve }, limi
         ? [
             reason(
               'outlet-range',
-              `the outlet (${row.name}) is made for ${shown(range)}, the cylinder for ${shown(limit ?? 0)}`,
+              `the outlet (${row.name}) is rated for ${shown(range)}, the cylinder for ${shown(limit ?? 0)}`,
               row.source,
             ),
           ]
@@ -38,7 +38,7 @@ export const isValveStrongEnough: FillingCondition = ({ request: { valve }, limi
     doubts: [
       ...(row === undefined ? [reason('outlet-unknown', 'the outlet of the valve is not stated')] : []),
       ...(row?.source === 'memory'
-        ? [reason('outlet-not-read', 'the range of this outlet was not read in its standard')]
+        ? [reason('outlet-not-read', 'the pressure range of this outlet was not read from its standard')]
         : []),
       ...(valve.ratedPressure === undefined
         ? [reason('valve-rating-unknown', 'the working pressure marked on the valve is not stated')]
@@ -57,12 +57,12 @@ export const isOutletForGas: FillingCondition = ({ request: { valve, mixture, ox
     (row.gas === 'air' && isRich && oxygen?.threshold === 'en-nitrox-connection')
   return {
     against: isWrongGas
-      ? [reason('outlet-for-another-gas', `the outlet (${row.name}) is one for ${row.gas}`, row.source)]
+      ? [reason('outlet-for-another-gas', `the outlet (${row.name}) is for ${row.gas}`, row.source)]
       : [],
     doubts:
       row.isForDiving || (rules.service !== undefined && rules.service !== 'diving')
         ? []
-        : [reason('outlet-not-for-diving', `the outlet (${row.name}) is not one of diving`, row.source)],
+        : [reason('outlet-not-for-diving', `the outlet (${row.name}) is not a diving outlet`, row.source)],
   }
 }
 
@@ -78,7 +78,10 @@ export const isThreadMatched: FillingCondition = ({ stamp, request }) => {
     const what = neck === undefined ? 'the neck' : 'the valve'
     return {
       doubts: [
-        reason('thread-unknown', `the thread of ${what} is not known: gauge it, similar threads engage and let go`),
+        reason(
+          'thread-unknown',
+          `the thread of ${what} is not known: gauge it; similar threads engage and then let go`,
+        ),
       ],
     }
   }

@@ -26,7 +26,7 @@ export function monthsLater(month: CalendarMonth | CalendarDate, count: PlainNum
       argument: 'count',
       value: shown(count),
       expected: 'a whole number of months',
-      hint: 'Intervals of rules are whole months: 2.5 years are 30.',
+      hint: 'Rules count in whole months: 2.5 years are 30.',
     })
   }
   return monthText(monthNumber('month', month) + count)
@@ -78,7 +78,7 @@ export function monthNumber(argument: string, text: string): number {
     code: 'input',
     argument,
     value: JSON.stringify(text.slice(0, 40)),
-    expected: 'a month or a day that the calendar has, as 2026-11 or 2026-11-25',
+    expected: 'a month or day of the calendar, such as 2026-11 or 2026-11-25',
     hint: 'Write year, month and day in this order with leading zeros.',
   })
 }

@@ -247,7 +247,7 @@ function checkEnd(reading: Reading): void {
   if (end !== undefined) found(reading, 'life-ended', placeOf(reading, 'deadline'))
 }
 
-/** A UN composite of ISO 11119-2 or -3 for use under water bears UW (178.71(l)(2), (q)(18)). */
+/** A UN composite of ISO 11119-2 or -3 for underwater use bears UW (178.71(l)(2), (q)(18)). */
 function checkUnderwater(reading: Reading): void {
   const { system, specification, underwater } = reading.marks
   const isOfType = specification === 'ISO 11119-2' || specification === 'ISO 11119-3'

@@ -103,7 +103,9 @@ function readingOf(stamp: Stamp, { name }: StampField, index: number): string | 
     case 'rejectionElasticExpansion':
       return stamp.rejectionElasticExpansion && `${inUnit(stamp.rejectionElasticExpansion, millilitre).toFixed(1)} cm³`
     case 'firstTest':
-      return stamp.inspector === undefined ? stamp.firstTest : `${stamp.firstTest ?? ''}, seen by ${stamp.inspector}`
+      return stamp.inspector === undefined
+        ? stamp.firstTest
+        : `${stamp.firstTest ?? ''}, witnessed by ${stamp.inspector}`
     case 'manufactured':
       return stamp.manufactured && `made in ${stamp.manufactured}`
     case 'retest':
@@ -111,7 +113,7 @@ function readingOf(stamp: Stamp, { name }: StampField, index: number): string | 
     case 'deadline':
       return deadlineReading(stamp, index)
     case 'underwater':
-      return stamp.underwater === true ? 'for use under water' : undefined
+      return stamp.underwater === true ? 'for underwater use' : undefined
     default:
       return undefined
   }
@@ -144,20 +146,20 @@ function deadlineReading({ deadlines = [] }: Stamp, index: number): string | und
 
 const deadlineMeanings = {
   'next due': 'next inspection due in',
-  expiry: 'last inspection holds until',
+  expiry: 'last inspection valid until',
   'end of life': 'service life ends in',
 } as const satisfies Record<Deadline['kind'], string>
 
 const suffixMeanings = {
-  '+': 'with the ten per cent plus',
+  '+': 'with the ten per cent plus mark',
   '★': 'with the ten-year star',
-  E: 'marked E, in place of the test',
+  E: 'marked E, instead of the test',
   S: 'marked S',
   VE: 'with eddy-current examination',
   UE: 'marked UE',
   AE: 'marked AE',
   FS: 'shell and filler of an acetylene cylinder',
-  R: 'with R, which means different things in different countries',
+  R: 'with R, whose meaning differs by country',
   RR: 'with RR, a visual inspection in Belgium',
   V: 'marked V',
   L: 'with L, the full test in Japan',

@@ -12,14 +12,13 @@ export interface FieldText {
 export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
   prefix: {
     title: 'Authority',
-    meaning:
-      'Whose specification the mark names: DOT or formerly ICC in the US, TC or formerly CTC, CRC, BTC in Canada.',
+    meaning: 'Whose specification it is: DOT (formerly ICC) in the US; TC (formerly CTC, CRC, BTC) in Canada.',
     source: 'cfr-49-180-205',
   },
   specification: {
     title: 'Specification',
     meaning:
-      'The rule or standard by which the cylinder was designed and made. Metal, test pressure and the marks it may carry follow from it.',
+      'The rule or standard that the cylinder was designed and made to. It determines metal, test pressure and permitted marks.',
     source: 'cfr-49-178-35',
   },
   permit: {
@@ -35,13 +34,12 @@ export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
   },
   servicePressure: {
     title: 'Service pressure',
-    meaning: 'The settled gauge pressure at 70 °F that the cylinder may hold under the US rule, in psi.',
+    meaning: 'The settled gauge pressure at 70 °F that the US rule allows, in psi.',
     source: 'cfr-49-173-301a',
   },
   workingPressure: {
     title: 'Working pressure',
-    meaning:
-      'The settled gauge pressure at 15 °C that the cylinder may hold, in bar; at most two thirds of the test pressure.',
+    meaning: 'The settled gauge pressure allowed at 15 °C, in bar; at most two thirds of the test pressure.',
     source: 'cfr-49-173-302b',
   },
   testPressure: {
@@ -52,26 +50,26 @@ export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
   waterCapacity: {
     title: 'Water capacity',
     meaning:
-      'The water that fills the cylinder: its internal volume, not the free gas it holds. Some shoulders state its mass instead.',
+      'The internal volume, as the water that fills it; not the free gas it holds. Some shoulders state the mass of that water instead.',
     source: 'adr-2017',
   },
   emptyMass: {
     title: 'Empty mass',
-    meaning: 'The mass without valve and gas; a loss of mass tells of lost metal.',
+    meaning: 'The mass without valve and gas; a loss of mass indicates metal loss.',
     source: 'memory',
   },
   minimumWall: {
     title: 'Guaranteed wall',
-    meaning: 'The least thickness of the wall. A thinner place condemns the cylinder.',
+    meaning: 'The minimum wall thickness. A thinner spot condemns the cylinder.',
     source: 'memory',
   },
   thread: {
     title: 'Neck thread',
-    meaning: 'The thread that takes the valve. Only a valve of exactly this thread belongs in it.',
+    meaning: 'The thread for the valve. Fit only a valve with exactly this thread.',
     source: 'un-model-regulations-17',
   },
   serial: { title: 'Serial number', meaning: 'The maker’s number for this one cylinder.', source: 'cfr-49-178-35' },
-  maker: { title: 'Maker', meaning: 'Name or sign of who made it.', source: 'cfr-49-178-35' },
+  maker: { title: 'Maker', meaning: 'The name or mark of the maker.', source: 'cfr-49-178-35' },
   makerNumber: {
     title: 'Maker’s number',
     meaning: 'The number under which the authority registers the maker.',
@@ -79,23 +77,23 @@ export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
   },
   countryOfManufacture: {
     title: 'Country of manufacture',
-    meaning: 'Where it was made, by the sign of road traffic.',
+    meaning: 'Where it was made, as the country code of motor vehicles.',
     source: 'un-model-regulations-17',
   },
   countryOfApproval: {
     title: 'Country of approval',
-    meaning: 'The state that approved the body of the first inspection, by the sign of road traffic.',
+    meaning: 'The country that approved the initial inspection body, as the country code of motor vehicles.',
     source: 'adr-2017',
   },
-  inspector: { title: 'Inspector', meaning: 'The mark of who saw the first test.', source: 'cfr-49-178-35' },
+  inspector: { title: 'Inspector', meaning: 'The mark of whoever witnessed the first test.', source: 'cfr-49-178-35' },
   notifiedBody: {
     title: 'Notified body',
-    meaning: 'The pi mark of European law with the four figures of the body behind the first inspection.',
+    meaning: 'The European pi mark, with the four-digit number of the body behind the first inspection.',
     source: 'memory',
   },
   firstTest: {
     title: 'First test',
-    meaning: 'Month and year of the first test, when the cylinder was made. It is never removed.',
+    meaning: 'Month and year of the first test, at manufacture. It is never removed.',
     source: 'cfr-49-180-213',
   },
   manufactured: {
@@ -104,42 +102,44 @@ export const fieldTexts: Readonly<Record<StampFieldName, FieldText>> = {
     source: 'common-practice',
   },
   deadline: {
-    title: 'Date ahead',
-    meaning:
-      'When the next inspection is due, until when the last one holds, or when the life of the cylinder ends. It is never a test.',
+    title: 'Future date',
+    meaning: 'When the next inspection is due, the last one expires or the service life ends. It is never a test date.',
     source: 'betrsichv-2015',
   },
-  underwater: { title: 'UW', meaning: 'A composite made for use under water.', source: 'cfr-49-178-71' },
+  underwater: { title: 'UW', meaning: 'A composite made for underwater use.', source: 'cfr-49-178-71' },
   hydrogenCompatible: {
     title: 'H',
-    meaning: 'The steel may hold gases that embrittle steel.',
+    meaning: 'The steel is suitable for gases that embrittle steel.',
     source: 'un-model-regulations-17',
   },
   gas: {
     title: 'Gas',
-    meaning: 'The gas that an older shoulder names. The label and an analysis decide, not the stamp.',
+    meaning: 'The gas named on an older shoulder. Go by the label and an analysis, not by the stamp.',
     source: 'memory',
   },
   nominal: {
     title: 'Trade size',
-    meaning: 'A size in cubic feet of free gas as the trade rounds it; not the water capacity.',
+    meaning: 'A nominal size in cubic feet of free gas, as the trade rounds it; not the water capacity.',
     source: 'common-practice',
   },
   rejectionElasticExpansion: {
     title: 'Rejection elastic expansion',
-    meaning:
-      'The elastic expansion above which the cylinder loses the plus mark; only one US type is condemned for it.',
+    meaning: 'The elastic expansion above which the cylinder loses its plus mark; one US type is condemned for it.',
     source: 'cfr-49-180-205',
   },
-  closure: { title: 'Closed end', meaning: 'An end was closed by spinning, or by a plug.', source: 'cfr-49-178-35' },
+  closure: {
+    title: 'Closed end',
+    meaning: 'How an end was closed: by spinning, or with a plug.',
+    source: 'cfr-49-178-35',
+  },
   retest: {
     title: 'Requalification',
-    meaning: 'A later test: month, who tested, year, and what followed from it. The newest one counts.',
+    meaning: 'A later test: month, requalifier, year, and what followed from it. The latest one counts.',
     source: 'cfr-49-180-213',
   },
   unSymbol: {
     title: 'UN symbol',
-    meaning: 'Made and inspected as the UN model regulations say, for carriage in every country that follows them.',
+    meaning: 'Made and inspected to the UN Model Regulations, for transport in every country that applies them.',
     source: 'adr-2017',
   },
 }

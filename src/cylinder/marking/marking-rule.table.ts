@@ -21,7 +21,7 @@ const prefix = { source: 'cfr-49-180-205', place: 'paragraph (c)', edition: '202
 const condemned = { source: 'cfr-49-180-205-2015', edition: '2015, amended since' } as const
 const practice = {
   source: 'common-practice',
-  place: 'as told by marking examples and trade articles',
+  place: 'from marking examples and trade articles',
   edition: 'current',
 } as const
 const recalled = { source: 'memory', edition: 'current' } as const
@@ -33,7 +33,7 @@ export const markingRules: readonly MarkingRule[] = [
     text: 'specification with service pressure, serial number, maker, inspector with test date',
     ...us,
   },
-  { id: 'us-closed-end', text: 'SPUN or PLUG is added near the specification when an end is closed that way', ...us },
+  { id: 'us-closed-end', text: 'SPUN or PLUG is added near the specification if an end is closed that way', ...us },
   {
     id: 'us-place-of-marks',
     text: 'marks are stamped on shoulder, top head or neck, and a serial number is mandatory',
@@ -62,7 +62,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'us-plus-date',
-    text: 'a later test date followed by + gives the ten per cent right on 3A and 3AA',
+    text: 'a later test date followed by + permits ten per cent more on 3A and 3AA',
     value: 10,
     unit: '%',
     source: 'crc-handbook',
@@ -80,7 +80,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'us-old-dates',
-    text: 'older test dates are month and year joined by a hyphen, without a RIN; a date older than this has expired',
+    text: 'older test dates are month and year with a hyphen, without a RIN; any date older than this has expired',
     value: 5,
     unit: 'year',
     source: 'us-navy-diving-manual',
@@ -121,19 +121,19 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'condemned-mark',
-    text: 'a condemned cylinder gets a row of X over specification and pressure, or the word CONDEMNED: either will do; a composite gets a label with the word',
+    text: 'on a condemned cylinder a row of X is stamped over specification and pressure, or the word CONDEMNED: either will do; a composite gets a label with the word',
     ...condemned,
     place: 'paragraph (i)(2), since moved to (j)',
   },
   {
     id: 'condemned-mark-stays',
-    text: 'nobody may remove or cover the mark of a condemned cylinder; its owner is told in writing',
+    text: 'nobody may remove or cover the condemnation mark; the owner is notified in writing',
     ...condemned,
     place: 'paragraph (i)(3), since moved to (j)',
   },
   {
     id: 'french-pressure-mark',
-    text: 'an older French shoulder has the filling pressure at 15 °C behind C à 15°',
+    text: 'an older French shoulder has the filling pressure at 15 °C after C à 15°',
     value: 15,
     unit: 'degC',
     source: 'french-order-2000',
@@ -142,7 +142,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'spanish-epsilon-mark',
-    text: 'an older Spanish shoulder has an epsilon with 1 for steel or 2 for aluminium',
+    text: 'an older Spanish shoulder has an epsilon, with 1 for steel or 2 for aluminium',
     source: 'rd-809-2021',
     place: 'EP-5 annex I no. 1 b',
     edition: '2021-09-21, consolidated with RD 145/2023',
@@ -173,7 +173,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'retest-letters',
-    text: '+ ten per cent, star ten years, E external visual in place of a test, S proof test, FS shell and filler, AE acoustic emission, UE ultrasonic, VE eddy current; none: the volumetric test, which tells nothing of the interval',
+    text: '+ ten per cent, star ten years, E external visual instead of a test, S proof test, FS shell and filler, AE acoustic emission, UE ultrasonic, VE eddy current; none: the volumetric test, which says nothing about the interval',
     place: 'paragraph (f)',
     ...retest2015,
   },
@@ -198,14 +198,14 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'un-test-pressure',
-    text: 'the test pressure stands after PH and before BAR',
+    text: 'the test pressure follows PH and precedes BAR',
     source: 'adr-2017',
     place: '6.2.2.9.2',
     edition: '2017',
   },
   {
     id: 'un-manufacturing',
-    text: 'thread, country of manufacture if it differs, serial number of the maker, H for steel fit for embrittling gas',
+    text: 'thread, country of manufacture if it differs, serial number of the maker, H for steel suitable for embrittling gases',
     place: '6.2.2.7.5',
     ...un,
   },
@@ -242,7 +242,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'un-figures',
-    text: 'mass with three figures, rounded up, below 1 kg two figures, rounded down; capacity with three, rounded down, and asked for liquefied gases alone',
+    text: 'mass to three figures, rounded up; below 1 kg two figures, rounded down; capacity to three figures, rounded down, and required for liquefied gases only',
     value: 3,
     unit: 'figures',
     place: 'paragraphs (q)(8) and (q)(11)',
@@ -250,7 +250,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'adr-without-symbol',
-    text: 'a receptacle that is not UN drops the symbol; the month may be left out where the interval is this long or longer',
+    text: 'a non-UN receptacle omits the symbol; the month may be omitted where the interval is at least this long',
     value: 10,
     unit: 'year',
     source: 'adr-2017',
@@ -259,7 +259,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'pi-mark',
-    text: 'the pi mark with the four figures of the notified body, at the first and at each periodic inspection',
+    text: 'the pi mark with the notified body’s four-digit number, at the initial and each periodic inspection',
     value: 4,
     unit: 'figures',
     place: 'directive 2010/35/EU, articles 14 and 15',
@@ -280,7 +280,7 @@ export const markingRules: readonly MarkingRule[] = [
   },
   {
     id: 'iso-13769',
-    text: 'ISO 13769 is the standard of the stamp; some countries, Germany among them, punch the expiry date in place of the test date',
+    text: 'ISO 13769 is the standard of the stamp; some countries, Germany among them, stamp the expiry date instead of the test date',
     ...practice,
   },
   {

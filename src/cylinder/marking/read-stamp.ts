@@ -52,7 +52,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
       argument: 'text',
       value: shown(text),
       expected: 'the text of a shoulder',
-      hint: 'Type the shoulder line by line as it is stamped.',
+      hint: 'Type the shoulder line by line, as stamped.',
     })
   }
   requireKeys('options', options, { asOf: false })
@@ -228,7 +228,7 @@ function nothingReadable({ lines, words }: Scan): LitrebarError {
     argument: 'text',
     value: first === undefined ? 'without any word' : JSON.stringify(lines[first.line]?.slice(0, 60)),
     expected: 'a specification (DOT-3AL3000), a design standard (UN ISO 7866), or a pressure with its unit (200 BAR)',
-    hint: 'Type the shoulder line by line as it is stamped.',
+    hint: 'Type the shoulder line by line, as stamped.',
     position,
   })
 }

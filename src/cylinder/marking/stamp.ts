@@ -105,7 +105,7 @@ export interface StampMarks {
   readonly deadlines?: readonly Deadline[] | undefined
   /** Whether the steel is marked for gases that embrittle it; undefined for other metals. */
   readonly hydrogenCompatible?: boolean | undefined
-  /** Whether a composite is marked for use under water. */
+  /** Whether a composite is marked for underwater use. */
   readonly underwater?: boolean | undefined
   /** The gas word of an older European stamp, as stamped. */
   readonly gas?: string | undefined

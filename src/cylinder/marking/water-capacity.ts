@@ -35,7 +35,7 @@ export function waterVolume(mass: Mass, density: Density = waterDensityForCapaci
     atLeast: 900,
     atMost: 1100,
     unit: kilogramPerCubicMetre,
-    hint: 'Water has about 1000 kg/m³.',
+    hint: 'Water is about 1000 kg/m³.',
   })
   return (mass / density) as InternalVolume
 }

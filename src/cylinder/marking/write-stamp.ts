@@ -238,7 +238,7 @@ function requireReadsBack(marks: StampMarks, text: string, latest: CalendarMonth
     hint:
       back === undefined
         ? 'Give at least a specification or a pressure.'
-        : `It would be read as ${shown(back[lost])}: shorten it, leave it out, or choose another family.`,
+        : `It would be read back as ${shown(back[lost])}: shorten it, leave it out, or choose another family.`,
   })
 }
 

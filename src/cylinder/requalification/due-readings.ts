@@ -131,5 +131,5 @@ function nextDateReading(
   const month = isOnlyDate ? first : last?.kind === 'unknown' ? last.month : undefined
   if (month === undefined) return undefined
   const due = monthText(month)
-  return { due, because: `if ${due} is the date of the next inspection, as German shoulders have it` }
+  return { due, because: `if ${due} is the next due date, as German shoulders show it` }
 }

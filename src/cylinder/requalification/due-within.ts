@@ -54,8 +54,8 @@ export function dueWithin(
       code: 'range',
       argument: 'options.days',
       value: String(days),
-      expected: 'a number of days from 0 up',
-      hint: 'Give how many days ahead count as due.',
+      expected: 'a number of days, 0 or more',
+      hint: 'Give the number of days ahead that count as due.',
     })
   }
   return register.map((row) => dueRow(row, options))

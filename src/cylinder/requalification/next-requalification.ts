@@ -145,7 +145,7 @@ function commonEvidence(
   if (isUnderwater && isComposite && cylinder.system === 'UN' && cylinder.underwater !== true) {
     doubts.push({
       code: 'composite-without-uw',
-      text: 'a composite for use under water has to bear UW; this one does not',
+      text: 'a composite for underwater use must be marked UW; this one is not',
       source: 'cfr-49-178-71',
     })
   }
@@ -154,7 +154,7 @@ function commonEvidence(
 
 const lifeEnded: Reason = {
   code: 'life-ended',
-  text: 'the service life has ended: no requalification follows, and it is to be condemned',
+  text: 'the service life is over: the cylinder cannot be requalified and must be condemned',
   source: 'phmsa-24-0033r',
 }
 
@@ -181,19 +181,19 @@ function judged(rule: RequalificationRule, situation: Situation): readonly Requa
     if (isOpen)
       doubts.push({
         code: 'counts-from-putting-into-service',
-        text: `counted from the stamp it was due in ${due}, but the interval counts from putting into service: state putIntoService`,
+        text: `counted from the stamp it was due in ${due}, but the interval starts when it is put into service: state putIntoService`,
         source: rule.source,
       })
     else if (isForUnknownMetal(rule, situation))
       doubts.push({
         code: 'overdue-if-of-this-metal',
-        text: `was due in ${due} if it is of ${rule.materials?.join(' or ') ?? 'this metal'}`,
+        text: `was due in ${due} if it is ${rule.materials?.join(' or ') ?? 'this metal'}`,
         source: rule.source,
       })
     else if (isPresumed && rule.kind === 'end of service life')
       doubts.push({
         code: 'presumed-6351',
-        text: `ended in ${due} if it is of alloy 6351-T6, as its age or origin suggests`,
+        text: `ended in ${due} if it is alloy 6351-T6, as its age or origin suggests`,
         source: rule.source,
       })
     else {
@@ -227,23 +227,23 @@ function doubtsOf(rule: RequalificationRule, { options, cylinder }: Situation): 
   const doubts: Reason[] = []
   const { status, source } = rule
   if (status === 'memory')
-    doubts.push({ code: 'from-memory', text: 'the interval is recalled, and no text of it was read', source })
+    doubts.push({ code: 'from-memory', text: 'the interval is from memory; its text was not read', source })
   if (status === 'superseded')
     doubts.push({
       code: 'superseded',
-      text: `the interval was read in an edition that has been replaced (${rule.edition})`,
+      text: `the interval was read in an edition that has since been replaced (${rule.edition})`,
       source,
     })
   if (isForUnknownMetal(rule, { cylinder })) {
     doubts.push({
       code: 'material-not-stated',
-      text: `the rule is one for ${rule.materials?.join(' or ') ?? ''}, and nothing says what the cylinder is made of`,
+      text: `the rule is for ${rule.materials?.join(' or ') ?? ''}, but nothing says what the cylinder is made of`,
     })
   }
   if (rule.conditions !== undefined && options[rule.conditions] !== true) {
     doubts.push({
       code: 'conditions-not-stated',
-      text: 'the star holds only for at most 125 lb of water, a listed dry gas and no other since, a hammer test before each refill, and never under water: state that they are met',
+      text: 'the star requires at most 125 lb of water, only listed dry gases since, a hammer test before each refill, and no use under water: state that these are met',
       source,
     })
   }
@@ -259,19 +259,19 @@ function notesOf(rule: RequalificationRule, { options, rules }: Situation): read
   ) {
     notes.push({
       code: 'interval-depends-on-service',
-      text: 'two intervals are possible; the use of the cylinder decides, and the stamp does not show it',
+      text: 'two intervals are possible; which applies depends on the use of the cylinder, which the stamp does not show',
     })
   }
   if (rule.status === 'secondary')
     notes.push({
       code: 'secondary-source',
-      text: `the interval is told by others; the text itself was not read (${rule.edition})`,
+      text: `the interval is second-hand; the text itself was not read (${rule.edition})`,
       source: rule.source,
     })
   if (rule.status === 'practice')
     notes.push({
       code: 'common-practice',
-      text: 'the interval is custom; no rule stands behind it',
+      text: 'the interval is customary; there is no rule behind it',
       source: rule.source,
     })
   if (rule.remark !== undefined) notes.push(rule.remark)
@@ -361,11 +361,11 @@ function sourcesOf(rule: RequalificationRule | undefined, reasons: readonly Reas
 
 const cautions: readonly CautionId[] = ['requalification']
 
-const noDate: Reason = { code: 'no-date', text: 'no test date could be read: an inspector has to find or renew it' }
+const noDate: Reason = { code: 'no-date', text: 'no test date could be read: an inspector must establish it or retest' }
 
 const filledBefore: Reason = {
   code: 'filled-before-due',
-  text: 'filled before the due date, it may stay in service until it is empty; it may not be refilled before the test',
+  text: 'if filled before the due date, it may stay in service until empty; it may not be refilled before the test',
   source: 'cfr-49-180-205',
 }
 
@@ -373,8 +373,8 @@ function neverExamined(isPresumed: boolean): Reason {
   return {
     code: isPresumed ? 'presumed-6351' : 'never-examined',
     text: isPresumed
-      ? 'its age or origin makes it presumed to be of alloy 6351-T6 until shown otherwise, and no eddy-current examination is stamped'
-      : 'no eddy-current examination is stamped, and this alloy needs one with every test since 2007',
+      ? 'by its age or origin it is presumed to be alloy 6351-T6 until shown otherwise, and no eddy-current examination is stamped'
+      : 'no eddy-current examination is stamped, and this alloy has needed one with every test since 2007',
     source: isPresumed ? 'notice-94-7' : 'cfr-49-180-205',
   }
 }
@@ -383,7 +383,7 @@ function noRule({ specification }: RequalificationHistory, { ruleSet }: Requalif
   if (specification === 'special permit') {
     return {
       code: 'permit-decides',
-      text: 'a special permit sets its own interval and, for composites, the end of its life: read the permit and state its terms',
+      text: 'a special permit sets its own interval and, for composites, the service life: read the permit and state its terms',
     }
   }
   return {
@@ -409,7 +409,7 @@ function permitRules(
   } as const
   const test = {
     id: 'permit',
-    title: 'special permit: interval of the permit',
+    title: 'special permit: interval set by the permit',
     kind: 'requalification',
     months: permit.months,
     ...common,
@@ -419,7 +419,7 @@ function permitRules(
     test,
     {
       id: 'permit-life',
-      title: 'special permit: end of life of the permit',
+      title: 'special permit: service life set by the permit',
       kind: 'end of service life',
       months: permit.lifeMonths,
       ...common,

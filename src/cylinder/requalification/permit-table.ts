@@ -28,12 +28,7 @@ const monthsRange: Accepted = { above: 0, atMost: 600, unit: one, hint: 'Give wh
 
 /** Refuses a table with a row out of range or a permit twice. */
 export function requirePermits(argument: string, permits: readonly PermitRow[]): void {
-  requireList(
-    argument,
-    permits,
-    0,
-    'List the permits that you read: number, interval, life, and until when they are in force.',
-  )
+  requireList(argument, permits, 0, 'List the permits that you read: number, interval, service life and expiry.')
   const seen = new Set<string>()
   for (const [k, row] of permits.entries()) {
     const path = `${argument}[${String(k)}]`
@@ -58,12 +53,12 @@ export function permitInForce(
   const row = number === undefined ? undefined : permits.find(({ permit }) => numberIn(permit) === number)
   if (row === undefined) return { against: [], doubts: [unknownPermit(stamped)] }
   if (row.validUntil === undefined) {
-    const text = `until when ${row.permit} is in force is not stated: the authority publishes it`
+    const text = `the expiry of ${row.permit} is not stated: the authority publishes it`
     return { row, against: [], doubts: [{ code: 'permit-validity-unknown', text }] }
   }
   const last = row.validUntil.length === 7 ? lastDayOf(row.validUntil) : row.validUntil
   if (daysBetween(asOf, last) >= 0) return { row, against: [], doubts: [] }
-  const text = `${row.permit} was in force until ${row.validUntil}, as stated: without a renewal nothing may be filled under it`
+  const text = `${row.permit} expired on ${row.validUntil}, as stated: unless it was renewed, nothing may be filled under it`
   return { row, against: [{ code: 'permit-expired', text }], doubts: [] }
 }
 
@@ -72,8 +67,8 @@ function unknownPermit(stamped: string | undefined): Reason {
     code: 'permit-unknown',
     text:
       stamped === undefined
-        ? 'no number of a permit was read from the shoulder'
-        : `${stamped} is not in the table of permits that was given: read the permit`,
+        ? 'no permit number was read from the shoulder'
+        : `${stamped} is not in the given table of permits: read the permit`,
   }
 }
 
@@ -91,7 +86,7 @@ function noNumber(argument: string, permit: unknown): LitrebarError {
     argument,
     value: String(permit),
     expected: 'letters and number of a permit',
-    hint: 'Write it as it is stamped: SP9144, E9144, SU9102.',
+    hint: 'Write it as stamped: SP9144, E9144, SU9102.',
   })
 }
 
@@ -101,6 +96,6 @@ function twice(argument: string, permit: string): LitrebarError {
     argument,
     value: permit,
     expected: 'each permit once',
-    hint: 'An exemption and the permit that it became are one: keep the row that is in force.',
+    hint: 'An exemption and the permit that replaced it are one: keep the row in force.',
   })
 }

@@ -58,7 +58,7 @@ export function plusMark(cylinder: RequalificationHistory, options: PlusMarkOpti
   if (isOpen) {
     because.push({
       code: 'plus-undetermined',
-      text: 'whether the test behind the plus still holds cannot be determined',
+      text: 'it cannot be determined whether the test behind the plus is still valid',
     })
   }
   if (isMarked && due?.verdict === 'beyond') {
@@ -78,7 +78,7 @@ export function plusMark(cylinder: RequalificationHistory, options: PlusMarkOpti
   if (isMarked && !isPlusType) {
     because.push({
       code: 'plus-not-allowed',
-      text: 'this type is not on the list of the ten per cent rule',
+      text: 'the ten per cent rule does not cover this type',
       source: 'cfr-49-173-302',
     })
   }

@@ -27,10 +27,14 @@ const federation = {
 export const requalificationNotes: readonly RequalificationNote[] = [
   {
     id: 'star-hammer-test',
-    text: 'star: before each refill the cylinder leaves its cluster and passes the hammer test; dried right after the test',
+    text: 'star: before each refill the cylinder is taken from its cluster and passes the hammer test; dried immediately after the hydrostatic test',
     ...star,
   },
-  { id: 'star-obliterated', text: 'star: obliterated when another gas than the listed ones is filled', ...star },
+  {
+    id: 'star-obliterated',
+    text: 'star: obliterated when the cylinder is filled with a gas that is not listed',
+    ...star,
+  },
   {
     id: 'star-capacity',
     text: 'star: water capacity at most',
@@ -49,14 +53,14 @@ export const requalificationNotes: readonly RequalificationNote[] = [
   },
   {
     id: 'us-filled-before-due',
-    text: 'US types: may be requalified up to the due month; filled before it, may stay in service until empty',
+    text: 'US types: may be requalified up to the due month; a cylinder filled before it may stay in service until empty',
     source: 'cfr-49-180-205-2015',
     place: 'paragraph (c)',
     edition: '2015, amended since',
   },
   {
     id: 'us-life-ended',
-    text: 'US types: an authorised service life that has ended is a ground of condemnation of its own, not only the end of refilling',
+    text: 'US types: the end of an authorised service life is itself a reason to condemn, not just the end of refilling',
     source: 'phmsa-24-0033r',
     place: '49 CFR 180.205(j)(1)(x)',
     edition: '2025-07-22',
@@ -72,20 +76,20 @@ export const requalificationNotes: readonly RequalificationNote[] = [
   },
   {
     id: 'mild-service',
-    text: 'visual inspection in place of the test for listed mild uses',
+    text: 'visual inspection instead of the test for certain non-corrosive services',
     source: 'memory',
     place: '49 CFR 180.209(g)',
     edition: 'current',
   },
   {
     id: 'un-not-filled-after',
-    text: 'UN: not filled after the due date; may be requalified up to the due month; filled before, it may stay in service until empty',
+    text: 'UN: not filled after the due date; may be requalified up to the due month; a cylinder filled before it may stay in service until empty',
     ...un,
   },
   { id: 'un-service-life', text: 'UN: no requalification after a stated service life', ...un },
   {
     id: 'un-ultrasonic',
-    text: 'UN steel of this tensile strength and over: ultrasonic examination, as the copy of the letter quotes 180.207(d)(1)',
+    text: 'UN steel of this tensile strength or more: ultrasonic examination, as the copy of the letter quotes 180.207(d)(1)',
     value: 950,
     unit: 'MPa',
     source: 'phmsa-13-0137',
@@ -94,7 +98,7 @@ export const requalificationNotes: readonly RequalificationNote[] = [
   },
   {
     id: 'dual-marked',
-    text: 'with both TC and DOT marks: requalified under the US table or by a Canadian facility',
+    text: 'marked both TC and DOT: requalified under the US table or by a Canadian facility',
     source: 'cfr-49-180-205',
     place: 'paragraph (c)',
     edition: '2021',
@@ -136,7 +140,7 @@ export const requalificationNotes: readonly RequalificationNote[] = [
   },
   {
     id: 'permit-3442',
-    text: 'one published permit family: tested at 3/2 of a design pressure of 3500 psi though 3442 is stamped, test pressure',
+    text: 'one published permit family: stamped 3442, yet tested at 3/2 of a design pressure of 3500 psi; test pressure',
     value: 5250,
     unit: 'psi',
     source: 'common-practice',

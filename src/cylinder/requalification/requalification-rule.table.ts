@@ -156,7 +156,7 @@ export const generalRules: readonly RequalificationRule[] = [
     systems: ['METRIC-OLD', 'EU-pi', 'ADR'],
     remark: {
       code: 'foreign-not-transported',
-      text: 'without a DOT, TC or UN mark it may not be transported filled in the US, except under a special permit or for export; the interval alone does not make it fillable there, and its test pressure has to be at least 5/3 of the marked pressure',
+      text: 'without a DOT, TC or UN mark it may not be transported filled in the US, except under a special permit or for export; meeting the interval alone does not make it fillable there, and its test pressure must be at least 5/3 of the marked pressure',
       source: 'cfr-49-173-301',
     },
     ...table1,

@@ -63,7 +63,7 @@ export function testRecord(cylinder: RequalificationHistory, ruleSet: RuleSetId,
 function ahead(month: number): Reason {
   return {
     code: 'date-in-the-future',
-    text: `the date ${monthText(month)} lies ahead: it is no test, and the stamp does not say what it is`,
+    text: `the date ${monthText(month)} is in the future: it is not a test, and the stamp does not say what it is`,
   }
 }
 
@@ -100,7 +100,7 @@ export function fullTestStarts({ first, tests }: TestRecord, months: number): re
   return starts.map((month) =>
     month === plain || plain === undefined
       ? { month }
-      : { month, because: `unless the mark of ${monthText(plain)} stands for a full test, which it does not say` },
+      : { month, because: `unless the mark of ${monthText(plain)} was a full test, which it does not say` },
   )
 }
 

@@ -22,7 +22,7 @@ export const testPressureRules: readonly TestPressureRule[] = [
   {
     id: 'us-foreign-test-pressure',
     ruleSet: 'us-180.209',
-    text: 'a foreign cylinder is tested at 5/3 of its marked pressure at least, whatever test pressure it bears',
+    text: 'a foreign cylinder is tested at 5/3 of its marked pressure or more, whatever test pressure is marked',
     systems: ['METRIC-OLD', 'EU-pi', 'ADR'],
     ratio: { numerator: 5, denominator: 3 },
     status: 'secondary',

@@ -94,7 +94,7 @@ function shoulderPressure(marks: Marks, permit: PermitTerms | undefined): TestPr
   const marked = marks.testPressure
   if (marked === undefined) return rule
   const { pressure: derived } = rule
-  const because = [{ code: 'marked', text: 'the marked test pressure holds' }, ...differences(marked, rule)]
+  const because = [{ code: 'marked', text: 'the marked test pressure applies' }, ...differences(marked, rule)]
   const common = { pressure: marked, basis: 'marked', because, cautions, sources: rule.sources } as const
   return derived === undefined ? common : { ...common, derived }
 }
@@ -126,7 +126,7 @@ const positivePressure: Accepted = {
   above: 0,
   atMost: 2000,
   unit: bar,
-  hint: 'Give the pressure above ambient as it is marked, in the unit of the mark.',
+  hint: 'Give the gauge pressure as marked, in the unit of the mark.',
 }
 const positiveRatio: Accepted = { above: 1, atMost: 4, unit: one, hint: 'Give test pressure over design pressure.' }
 
@@ -138,7 +138,7 @@ function differences(marked: GaugePressure | undefined, { pressure, ratio }: Tes
   return [
     {
       code,
-      text: `the rule would give ${ratio ?? 'another pressure'}: ${bars(pressure)} against ${bars(marked)} marked`,
+      text: `by the rule it would be ${ratio ?? 'another pressure'}: ${bars(pressure)}, not the ${bars(marked)} marked`,
     },
   ]
 }
@@ -158,7 +158,7 @@ function derivedPressure(marks: Marks, permit: PermitTerms | undefined): TestPre
     return {
       pressure: gauge(row.fixedTestPressurePsi, psi),
       basis: 'fixed',
-      because: [{ code: 'fixed', text: 'the rule names one pressure for this type', source: row.source }],
+      because: [{ code: 'fixed', text: 'the rule gives a fixed pressure for this type', source: row.source }],
       cautions,
       sources: [row.source],
     }
@@ -201,7 +201,7 @@ function underPermit(service: GaugePressure | undefined, permit: PermitTerms | u
   return {
     pressure: (base * permit.ratio) as GaugePressure,
     basis: 'permit',
-    because: [{ code: 'permit', text: 'ratio and design pressure as the caller read them in the permit' }],
+    because: [{ code: 'permit', text: 'ratio and design pressure as the caller read them from the permit' }],
     cautions,
     sources: [],
   }

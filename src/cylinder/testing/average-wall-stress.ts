@@ -33,7 +33,7 @@ const factorRange: Accepted = {
   above: 0.5e-7,
   atMost: 3e-7,
   unit: { symbol: '1/psi', quantity: 'fraction', factor: 1 / psi.factor },
-  hint: 'K is about 1.0e-7 to 1.4e-7 per psi for steel: state what it is per.',
+  hint: 'K is about 1.0e-7 to 1.4e-7 per psi for steel: state its unit.',
 }
 
 /**
@@ -95,13 +95,13 @@ function growth(tested: ElasticTest): number {
     above: 0,
     atMost: 1,
     unit: one,
-    hint: 'K is a fraction per pressure.',
+    hint: 'K is a fraction per unit of pressure.',
   })
   requireWithin('factor.per', factor.per, {
     above: 0,
     atMost: 1e4,
     unit: bar,
-    hint: 'State what K is per: 1 psi or 1 bar.',
+    hint: 'State the unit of K: per 1 psi or per 1 bar.',
   })
   const perPascal = factor.fraction / factor.per
   requireWithin('factor', perPascal, factorRange)

@@ -67,7 +67,12 @@ export function waterDensities(state: {
 }): WaterDensities {
   requireKeys('state', state, { temperature: true, testPressure: true, ambientPressure: false })
   const { temperature, testPressure, ambientPressure = absolute(1, atmosphere) } = state
-  requireWithin('temperature', temperature, { atLeast: 0, atMost: 40, unit: celsius, hint: 'Give that of the water.' })
+  requireWithin('temperature', temperature, {
+    atLeast: 0,
+    atMost: 40,
+    unit: celsius,
+    hint: 'Give the temperature of the water.',
+  })
   requireWithin('testPressure', testPressure, { above: 0, atMost: 700, unit: bar, hint: 'Give the test pressure.' })
   return {
     atAmbient: freshWaterDensity({ temperature, pressure: ambientPressure }),
@@ -94,7 +99,7 @@ export function waterCompression(waterMass: Mass, densities: WaterDensities): Vo
   requireWithin('densities.atTestPressure', densities.atTestPressure, {
     ...density,
     atLeast: densities.atAmbient,
-    hint: 'Water under pressure is denser: are the two exchanged?',
+    hint: 'Water under pressure is denser: are the two swapped?',
   })
   return (waterMass * (1 / densities.atAmbient - 1 / densities.atTestPressure)) as Volume
 }
@@ -127,13 +132,13 @@ export function directExpansion(readings: DirectReadings): ExpansionReadings {
   requireWithin('waterForcedIn', waterForcedIn, {
     ...forced,
     above: compression / litre.factor,
-    hint: 'Less than the water itself gives way: check the mass of water, the temperature, and for trapped air.',
+    hint: 'This is less than the compression of the water itself: check the mass of water and the temperature, and look for trapped air.',
   })
   requireWithin('waterRecovered', waterRecovered, {
     atLeast: 0,
     atMost: waterForcedIn / millilitre.factor,
     unit: millilitre,
-    hint: 'No more can come back than was forced in.',
+    hint: 'No more water can come back than was forced in.',
   })
   return {
     totalExpansion: (waterForcedIn - compression) as Volume,
@@ -172,5 +177,5 @@ const compressibilityFactorOfPractice: Accepted = {
   atLeast: 0.03,
   atMost: 0.06,
   unit: { symbol: 'cm³/(kg·bar)', quantity: 'fraction', factor: 1 },
-  hint: 'Take K from the table of the standard at the temperature of the water.',
+  hint: 'Take K from the table of the standard, at the water temperature.',
 }

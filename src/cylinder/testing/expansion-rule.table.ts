@@ -109,7 +109,7 @@ export const elasticExcessRules: readonly ElasticExcessRule[] = [
   {
     specifications: ['3A', '3AA', '3AX', '3AAX', '3T'],
     meaning: 'no plus',
-    text: 'costs the plus mark; no reason to condemn',
+    text: 'loses the plus mark; not a reason to condemn',
     source: 'phmsa-13-0042',
     place: 'letter',
     edition: '2013-05-22',

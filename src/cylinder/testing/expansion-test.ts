@@ -66,7 +66,7 @@ export function expansionTest(readings: ExpansionReadings, judgement: ExpansionJ
     atLeast: 0,
     atMost: totalExpansion / millilitre.factor,
     unit: millilitre,
-    hint: 'What stays cannot be more than the whole: are the two readings exchanged?',
+    hint: 'Permanent expansion cannot exceed total expansion: are the two readings swapped?',
   })
   const elasticExpansion = (totalExpansion - permanentExpansion) as Volume
   return {
@@ -95,7 +95,7 @@ function judgedPermanent(value: Fraction, { limit: id, specification }: Expansio
   const isBeyond = value > limit * (1 + 1e-12)
   const reason: Reason = {
     code: isBeyond ? 'permanent-expansion-beyond' : 'permanent-expansion-within',
-    text: `${(value * 100).toFixed(2)} % of the expansion stays, limit ${String(row.percent)} %`,
+    text: `${(value * 100).toFixed(2)} % of the expansion is permanent, limit ${String(row.percent)} %`,
     source: row.source,
   }
   return {
@@ -117,11 +117,11 @@ function judgedPermanent(value: Fraction, { limit: id, specification }: Expansio
 
 const limitNotRead: Reason = {
   code: 'limit-not-read',
-  text: 'the limit is remembered, not read: the design standard of the cylinder states it',
+  text: 'the limit is from memory: the cylinder’s design standard states it',
 }
 
 function otherType(specification: SpecificationName): Reason {
-  return { code: 'limit-of-another-type', text: `the limit named does not speak of ${specification}` }
+  return { code: 'limit-of-another-type', text: `the chosen limit does not cover ${specification}` }
 }
 
 function speaksOf(row: PermanentExpansionLimit, specification: SpecificationName): boolean {
@@ -140,10 +140,10 @@ function judgedElastic(
   if (limit === undefined || rule === undefined || rule.meaning === 'none') {
     const doubts: readonly Reason[] = [
       ...(limit === undefined
-        ? [{ code: 'no-rejection-value', text: 'no rejection value is marked or computed' }]
+        ? [{ code: 'no-rejection-value', text: 'no rejection value is marked or calculated' }]
         : []),
       ...(rule === undefined
-        ? [{ code: 'no-rule', text: 'what an elastic excess means is not known for this specification' }]
+        ? [{ code: 'no-rule', text: 'for this specification it is not known what exceeding the elastic limit means' }]
         : []),
       ...(rule?.meaning === 'none' ? [{ code: 'no-meaning', text: rule.text, source: rule.source }] : []),
     ]
@@ -164,7 +164,7 @@ function judgedElastic(
         : [
             {
               code: 'elastic-expansion-within',
-              text: 'elastic expansion does not exceed the rejection value: one condition of several',
+              text: 'elastic expansion does not exceed the rejection value, which is one condition of several',
             },
           ],
     }),

@@ -115,7 +115,7 @@ export function guaranteedWall(design: {
   requireWithin('yieldStrength', yieldStrength, {
     ...strength,
     atMost: tensileStrength / 1e6,
-    hint: 'Yield lies below tensile strength: are the two exchanged?',
+    hint: 'Yield strength is below tensile strength: are the two swapped?',
   })
   const rule = wallDesignRules[design.standard]
   const factor = Math.min(rule.factorTimesRatio / (yieldStrength / tensileStrength), rule.factorCap)

@@ -157,6 +157,6 @@ export function noWallIsEnough(argument: string, value: number, least: number): 
     argument,
     value: megapascals(value),
     expected: `above ${megapascals(least)}`,
-    hint: 'No wall is thick enough: lower the pressure or choose a stronger metal.',
+    hint: 'No wall would be thick enough: lower the pressure or choose a stronger metal.',
   })
 }

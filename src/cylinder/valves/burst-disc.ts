@@ -168,7 +168,7 @@ function contradictions(
     return [
       {
         code: 'rating-not-stated',
-        text: 'the rules differ by a tenth and more: read the rating that is marked on the disc',
+        text: 'the rules differ by a tenth or more: read the rating marked on the disc',
       },
     ]
   }
@@ -180,11 +180,11 @@ function contradictions(
   } else if (markedRating < lowest) {
     because.push({
       code: 'rating-below-window',
-      text: `${marked}, below the window: made for another cylinder, or weakened`,
+      text: `${marked}, below the window: for another cylinder, or weakened`,
     })
   }
   if (markedRating <= fillPressure) {
-    because.push({ code: 'rating-below-fill', text: `${marked}: the fill alone would burst it` })
+    because.push({ code: 'rating-below-fill', text: `${marked}: filling alone would burst it` })
   }
   return because
 }

@@ -14,7 +14,7 @@ import {
 /** Whether a connector belongs on an outlet at a pressure. */
 export interface Connection {
   /** `fits` says that the pair is made for each other and for the pressure; never that it may be forced. */
-  readonly outcome: 'fits' | 'does not fit' | 'fits, but not for this pressure'
+  readonly outcome: 'fits' | 'does not fit' | 'fits, but not at this pressure'
   /** Pressure of the weaker of the two, gauge. */
   readonly atMost?: GaugePressure
   readonly needs?: 'yoke adaptor'
@@ -57,11 +57,11 @@ export function connectionOf(pair: {
   const isHeld = workingPressure <= atMost
   const limit = {
     code: 'pressure',
-    text: `the weaker of the two is made for ${String(row.atMostBar)} bar`,
+    text: `the weaker of the two is rated for ${String(row.atMostBar)} bar`,
     source: row.source,
   }
   return {
-    outcome: isHeld ? 'fits' : 'fits, but not for this pressure',
+    outcome: isHeld ? 'fits' : 'fits, but not at this pressure',
     atMost,
     ...(row.needs === undefined ? {} : { needs: row.needs }),
     because: [{ code: 'pair', text: row.text, source: row.source }, limit],

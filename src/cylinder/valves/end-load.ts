@@ -8,8 +8,8 @@ import {
   requireWithin,
 } from '../../units/index.ts'
 
-const pressure: Accepted = { atLeast: 0, atMost: 2000, unit: bar, hint: 'Give the pressure over ambient.' }
-const diameter: Accepted = { above: 0, atMost: 500, unit: millimetre, hint: 'Give the diameter on which it seals.' }
+const pressure: Accepted = { atLeast: 0, atMost: 2000, unit: bar, hint: 'Give the gauge pressure.' }
+const diameter: Accepted = { above: 0, atMost: 500, unit: millimetre, hint: 'Give the diameter of the seal.' }
 
 /**
  * End load on a plug, valve or fitting: the pressure over the area that the seal encloses. It grows with the square of the

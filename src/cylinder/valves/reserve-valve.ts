@@ -56,9 +56,9 @@ const setting: Accepted = {
   above: 0,
   atMost: 100,
   unit: bar,
-  hint: 'Springs are set to some 20 to 40 bar over ambient.',
+  hint: 'Springs are usually set to 20 to 40 bar above ambient.',
 }
-const tolerance: Accepted = { atLeast: 0, atMost: 0.9, unit: one, hint: 'Give the spread of the spring as a share.' }
+const tolerance: Accepted = { atLeast: 0, atMost: 0.9, unit: one, hint: 'Give the spread of the spring as a fraction.' }
 const ambient: Accepted = { above: 0.2, atMost: 100, unit: bar, hint: 'Give the absolute pressure at the diver.' }
 
 /**

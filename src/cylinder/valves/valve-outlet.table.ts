@@ -202,7 +202,7 @@ export const connections: readonly ConnectionRow[] = [
     outlet: 'threaded-232',
     connector: 'yoke',
     fits: true,
-    text: 'only with a yoke adaptor screwed into the outlet, made for it',
+    text: 'only with a yoke insert made for this outlet',
     atMostBar: 232,
     needs: 'yoke adaptor',
     source: 'iso-12209',
@@ -219,14 +219,14 @@ export const connections: readonly ConnectionRow[] = [
     outlet: 'threaded-300',
     connector: 'threaded-232',
     fits: false,
-    text: 'five turns do not reach the seal of a seven-turn outlet: it leaks on purpose, and force would defeat the purpose',
+    text: 'five turns do not reach the seal of a seven-turn outlet: it leaks by design; never force it',
     source: 'common-practice',
   },
   {
     outlet: 'threaded-300',
     connector: 'yoke',
     fits: false,
-    text: 'no adaptor exists on purpose: a yoke is made for 232 bar',
+    text: 'no adaptor exists, by design: a yoke is rated for 232 bar',
     source: 'iso-12209',
   },
   {
@@ -241,14 +241,14 @@ export const connections: readonly ConnectionRow[] = [
     outlet: 'threaded-nitrox',
     connector: 'threaded-300',
     fits: false,
-    text: 'the nitrox thread is larger, so that gas and equipment for air do not meet oxygen',
+    text: 'the nitrox thread is larger, to keep air equipment away from oxygen-rich gas',
     source: 'en-144-3',
   },
   {
     outlet: 'threaded-nitrox',
     connector: 'threaded-232',
     fits: false,
-    text: 'the nitrox thread is larger, so that gas and equipment for air do not meet oxygen',
+    text: 'the nitrox thread is larger, to keep air equipment away from oxygen-rich gas',
     source: 'en-144-3',
   },
 ]
@@ -274,7 +274,7 @@ export const neckThreads: readonly NeckThreadRow[] = [
   {
     designation: 'M25x2',
     form: 'parallel',
-    use: 'EN 144-1: other chamfer and O-ring groove than DIN 477-6',
+    use: 'EN 144-1: chamfer and O-ring groove differ from DIN 477-6',
     source: 'din-477',
     place: 'as told in an article',
   },
@@ -313,13 +313,13 @@ export interface ValveArrangement {
 export const valveArrangements = {
   single: { text: 'one outlet, one stem', outlets: 1, leftAfterShutting: 'nothing', source: 'common-practice' },
   reserve: {
-    text: 'one outlet, one stem, and a sprung seat that closes early until a lever is pulled',
+    text: 'one outlet, one stem, and a spring-loaded seat that closes early until a lever is pulled',
     outlets: 1,
     leftAfterShutting: 'nothing',
     source: 'common-practice',
   },
   dual: {
-    text: 'two outlets, each with its own stem, on one neck: either regulator can be shut off, neither the neck nor the disc can',
+    text: 'two outlets, each with its own stem, on one neck: either regulator can be shut off, but not the neck or the disc',
     outlets: 2,
     leftAfterShutting: 'the other outlet',
     source: 'common-practice',
@@ -344,6 +344,6 @@ export interface ValveStandard {
 /** Standards that the scope of the outlet standard refers to. */
 export const valveStandards: readonly ValveStandard[] = [
   { name: 'ISO 10297', covers: 'design of the valve', ...iso },
-  { name: 'ISO 11114-1', covers: 'metals that suit the gas', ...iso },
-  { name: 'ISO 11114-2', covers: 'other materials that suit the gas', ...iso },
+  { name: 'ISO 11114-1', covers: 'metals compatible with the gas', ...iso },
+  { name: 'ISO 11114-2', covers: 'other materials compatible with the gas', ...iso },
 ]

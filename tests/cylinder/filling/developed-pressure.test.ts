@@ -226,5 +226,5 @@ test('a gauge reading with the ambient pressure is as good as an absolute pressu
       { mixture: dryAir, gaugePressure: gauge(200, bar), ambientPressure, temperature, elasticExpansion },
       at,
     ),
-  ).toThrow('counts as rigid')
+  ).toThrow('treated as rigid')
 })

@@ -73,7 +73,13 @@ test('in order: what is due, and nothing else that could be left out', () => {
 })
 
 test.each<[string, FillingRequest, string, string, string | undefined]>([
-  ['type 39', { ...us, stamp: 'DOT-39-1800 NRC\nKELDA M9901\n06 A 24' }, 'not-refillable', 'filled once', 'memory'],
+  [
+    'type 39',
+    { ...us, stamp: 'DOT-39-1800 NRC\nKELDA M9901\n06 A 24' },
+    'not-refillable',
+    'only its maker fills it, once',
+    'memory',
+  ],
   [
     'nobody looked',
     { ...us, outside: undefined } as never,
@@ -88,19 +94,25 @@ test.each<[string, FillingRequest, string, string, string | undefined]>([
     'without DOT, TC or UN marks',
     'cfr-49-173-301',
   ],
-  ['US marks in Norway', { ...us, country: 'NO' }, 'foreign-marks', 'whether US marks may be filled in NO', undefined],
+  [
+    'US marks in Norway',
+    { ...us, country: 'NO' },
+    'foreign-marks',
+    'whether cylinders with US marks may be filled in NO',
+    undefined,
+  ],
   [
     'a rule from elsewhere',
     { ...us, country: 'CA' },
     'foreign-rule',
-    'us-180.209 is a rule of US, and the cylinder is filled in CA',
+    'us-180.209 is a rule of US, but the cylinder is filled in CA',
     undefined,
   ],
   [
     'an outlet made for less',
     { ...un, valve: { ...un.valve, outlet: 'cga-850' } },
     'outlet-range',
-    'is made for 207 bar, the cylinder for 232 bar',
+    'is rated for 207 bar, the cylinder for 232 bar',
     expect.any(String) as never,
   ],
   [
@@ -114,14 +126,14 @@ test.each<[string, FillingRequest, string, string, string | undefined]>([
     'an outlet for inert gas',
     { ...us, valve: { ...us.valve, outlet: 'cga-580' } },
     'outlet-for-another-gas',
-    'is one for inert',
+    'is for inert',
     expect.any(String) as never,
   ],
   [
     'an outlet not of diving',
     { ...us, valve: { ...us.valve, outlet: 'cga-346' } },
     'outlet-not-for-diving',
-    'is not one of diving',
+    'is not a diving outlet',
     expect.any(String) as never,
   ],
   [

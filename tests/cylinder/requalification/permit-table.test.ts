@@ -47,13 +47,13 @@ test('a Canadian number is no US one, and every reason says what it is about', (
     requalifications(readStamp(stamp(permit), { asOf }), { ruleSet: 'us-180.209', asOf, permits: [row] })[0]?.because[0]
       ?.text
   expect(of('SP9144', { ...inForce, permit: 'SU9144' })).toBe(
-    'SP9144 is not in the table of permits that was given: read the permit',
+    'SP9144 is not in the given table of permits: read the permit',
   )
-  expect(of('SP9144', { permit: 'SP9144', months: 60 })).toContain('until when SP9144 is in force')
-  expect(of('SP9144', { ...inForce, validUntil: '2025-01' })).toContain('SP9144 was in force until 2025-01')
+  expect(of('SP9144', { permit: 'SP9144', months: 60 })).toContain('the expiry of SP9144 is not stated')
+  expect(of('SP9144', { ...inForce, validUntil: '2025-01' })).toContain('SP9144 expired on 2025-01')
   const nameless = { specification: 'special permit', firstTest: '2019-06', retests: [], system: 'US' } as const
   const [first] = requalifications(nameless, { ruleSet: 'us-180.209', asOf, permits: [inForce] })
-  expect(first?.because[0]?.text).toBe('no number of a permit was read from the shoulder')
+  expect(first?.because[0]?.text).toBe('no permit number was read from the shoulder')
   const canadian = 'TC-SU9144-310\nOT60412 KELDA\n06 A 19\n06 C208 24'
   expect(judged(canadian, [{ ...inForce, permit: 'TC-SU9144' }])[0]).toBe('permit 2029-06 within due')
   expect(judged(canadian, [inForce])[0]).toContain('permit-unknown')

@@ -70,7 +70,7 @@ test.each<[string, Marks, RuleSetId | undefined, [number | undefined, string]]>(
 test('what the mark says is told beside what the rule set asks', () => {
   const { because, ratio, sources, cautions } = testPressure(at('METRIC-OLD', 200, 300), { ruleSet: 'us-180.209' })
   expect(because.map(({ code }) => code)).toEqual(['us-foreign-test-pressure', 'marked-below-derived'])
-  expect(because[1]?.text).toBe('the rule would give 5/3: 333.3 bar against 300.0 bar marked')
+  expect(because[1]?.text).toBe('by the rule it would be 5/3: 333.3 bar, not the 300.0 bar marked')
   expect([ratio, sources, cautions]).toEqual(['5/3', ['cfr-49-180-209'], ['requalification']])
 })
 

@@ -118,7 +118,7 @@ test('bad readings name the field and what to do', () => {
   expect(() =>
     expansionTest({ totalExpansion: cc(7), permanentExpansion: cc(70) }, { limit: 'us-ten-percent' }),
   ).toThrow(
-    'permanentExpansion is 70 mL, expected at least 0 and at most 7 mL. What stays cannot be more than the whole',
+    'permanentExpansion is 70 mL, expected at least 0 and at most 7 mL. Permanent expansion cannot exceed total expansion',
   )
   expect(() =>
     expansionTest({ totalExpansion: cc(0), permanentExpansion: cc(0) }, { limit: 'us-ten-percent' }),

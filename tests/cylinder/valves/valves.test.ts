@@ -161,7 +161,7 @@ test('what fits what: a low-pressure connector never on a high-pressure outlet, 
   expect(outcome('threaded-nitrox', 'threaded-300', 200)).toBe('does not fit')
   expect(outcome('cga-540', 'threaded-300', 100)).toBe('does not fit') // not in the table at all
   expect(outcome('threaded-232', 'threaded-300', 232)).toBe('fits')
-  expect(outcome('threaded-232', 'threaded-300', 300)).toBe('fits, but not for this pressure')
+  expect(outcome('threaded-232', 'threaded-300', 300)).toBe('fits, but not at this pressure')
   expect(connectionOf({ outlet: 'threaded-232', connector: 'yoke', workingPressure: gauge(232, bar) })).toMatchObject({
     outcome: 'fits',
     needs: 'yoke adaptor',

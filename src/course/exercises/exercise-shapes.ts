@@ -5,6 +5,7 @@ import { chartShapes } from '../shapes.table.ts'
 import { drawnIds } from './drawn/drawn.ts'
 import type { Exercise } from './exercise.ts'
 
+// The limits are ours: three levels, and more figures than any answer has.
 const levels: Accepted = { atLeast: 1, atMost: 3, unit: one, hint: 'Say how hard it is: 1, 2 or 3.' }
 const seeds: Accepted = { unit: one, hint: 'Any whole number will do; keep it to draw the same again.' }
 const figures: Accepted = { atLeast: 1, atMost: 100, unit: one, hint: 'Say how many figures the answer has.' }
