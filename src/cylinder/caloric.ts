@@ -59,8 +59,8 @@ export function caloricOf(options: CaloricOptions): Caloric {
   throw new LitrebarError({
     code: 'input',
     argument: 'options.heatCapacityRatio',
-      value: `${shown(heatCapacityRatio)} for a real gas`,
-      expected: 'nothing: the equation of state supplies its own',
+    value: `${shown(heatCapacityRatio)} for a real gas`,
+    expected: 'nothing: the equation of state supplies its own',
     hint: 'Leave it out, or ask for gas: ideal.',
   })
 }

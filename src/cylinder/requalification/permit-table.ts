@@ -58,7 +58,7 @@ export function permitInForce(
   }
   const last = row.validUntil.length === 7 ? lastDayOf(row.validUntil) : row.validUntil
   if (daysBetween(asOf, last) >= 0) return { row, against: [], doubts: [] }
-  const text = `${row.permit} expired on ${row.validUntil}, as stated: unless it was renewed, nothing may be filled under it`
+  const text = `${row.permit} was valid until ${row.validUntil}, as stated: unless it has been renewed, nothing may be filled under it`
   return { row, against: [{ code: 'permit-expired', text }], doubts: [] }
 }
 

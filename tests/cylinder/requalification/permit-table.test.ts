@@ -50,7 +50,7 @@ test('a Canadian number is no US one, and every reason says what it is about', (
     'SP9144 is not in the given table of permits: read the permit',
   )
   expect(of('SP9144', { permit: 'SP9144', months: 60 })).toContain('the expiry of SP9144 is not stated')
-  expect(of('SP9144', { ...inForce, validUntil: '2025-01' })).toContain('SP9144 expired on 2025-01')
+  expect(of('SP9144', { ...inForce, validUntil: '2025-01' })).toContain('SP9144 was valid until 2025-01')
   const nameless = { specification: 'special permit', firstTest: '2019-06', retests: [], system: 'US' } as const
   const [first] = requalifications(nameless, { ruleSet: 'us-180.209', asOf, permits: [inForce] })
   expect(first?.because[0]?.text).toBe('no permit number was read from the shoulder')
