@@ -121,7 +121,7 @@ function fileReport(source: string, found: readonly Mutant[], before: FileReport
         place: `${start.line}:${start.column}`,
         kind: mutatorName,
         from: short(from),
-        to: short(replacement ?? ''),
+        to: short(replacement),
         reached: status === 'Survived',
       }
       const because = reasons.get(keyOf(found))

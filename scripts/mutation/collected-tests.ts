@@ -74,7 +74,6 @@ function testThat(isRun: boolean): Test {
 }
 
 export const test = testThat(true)
-export const it = test
 
 export function describe(name: string, body: () => void): void {
   const outer = prefix

@@ -62,16 +62,19 @@ async function joined(parts: {
 }): Promise<void> {
   const changed: Plugin = {
     name: 'faults',
-    setup({ onLoad, onResolve }) {
-      onResolve({ filter: /^vitest$/ }, () => ({ path: resolve('scripts/mutation/collected-tests.ts') }))
-      onLoad({ filter: /\/src\/.*\.ts$/ }, ({ path }) => {
+    setup(joining) {
+      joining.onResolve({ filter: /^vitest$/ }, () => ({ path: resolve('scripts/mutation/collected-tests.ts') }))
+      joining.onLoad({ filter: /\/src\/.*\.ts$/ }, ({ path }) => {
         const contents = parts.contents.get(relative(process.cwd(), path))
         return contents === undefined ? undefined : { contents, loader: 'ts' as const }
       })
-      onResolve({ filter: new RegExp(registry) }, () => ({ path: registry, namespace: registry }))
-      onLoad({ filter: /./, namespace: registry }, () => ({ contents: modulesByPath(), resolveDir: process.cwd() }))
+      joining.onResolve({ filter: new RegExp(registry) }, () => ({ path: registry, namespace: registry }))
+      joining.onLoad({ filter: /./, namespace: registry }, () => ({
+        contents: modulesByPath(),
+        resolveDir: process.cwd(),
+      }))
       // What tests import by a path that they work out is part of the program already.
-      onLoad({ filter: /\/tests\/.*\.ts$/ }, ({ path }) => ({
+      joining.onLoad({ filter: /\/tests\/.*\.ts$/ }, ({ path }) => ({
         contents: readFileSync(path, 'utf8')
           .replaceAll(computedImport, 'globalThis.moduleAt(')
           .replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)),
