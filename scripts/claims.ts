@@ -7,6 +7,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import type { Block, Figures } from './claims/block.ts'
 import { coverage } from './claims/coverage.ts'
+import { divesBlock } from './claims/dives.ts'
 import { errors } from './claims/errors.ts'
 import { idealOrRealFigures } from './claims/ideal-or-real.ts'
 import { logs } from './claims/logs.ts'
@@ -26,7 +27,7 @@ const kinds: readonly Block['kind'][] = options.includes('--quick')
     : ['quick', 'speed']
 const only = options.filter((option) => !option.startsWith('--'))
 
-const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, logs, slips]
+const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, logs, divesBlock, slips]
 const stored = (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {}) as Record<string, Figures>
 const faults: string[] = []
 

@@ -78,11 +78,11 @@ export function tracedRate(trace: PressureTrace): TracedRate {
 
   const perPascal = (cooled[0]?.amount as number) / (pressures[0] as number)
   const readingAmount = uncertainty.reading * perPascal
-  const spread = Math.sqrt((fit.inverse[1] as readonly number[])[1] as number)
-  const slopes = blockSlopes(breathed, used)
+  const readingsPart = readingAmount * spreadOf(fit)
+  const sixths = sixthsOf(breathed, used)
   const parts = {
-    readings: readingAmount * spread,
-    variation: deviation(slopes) / Math.sqrt(slopes.length),
+    readings: readingsPart,
+    variation: deviation(sixths.map(({ rate: each }) => each)) / Math.sqrt(sixths.length),
     startTemperature: moved({
       startTemperature: (trace.startTemperature + uncertainty.startTemperature) as Temperature,
     }),
@@ -103,9 +103,9 @@ export function tracedRate(trace: PressureTrace): TracedRate {
       breathed,
       used,
       rate,
-      offset: fit.coefficients[0] as number,
       readingAmount,
-      slopes,
+      readingsPart,
+      parts: sixths.map((sixth) => ({ rate: sixth.rate, uncertainty: readingAmount * sixth.spread })),
       temperatures: cooled.map(({ temperature }) => temperature),
     }),
     cautions: ['reserve', 'instrument', 'always'],
@@ -135,13 +135,19 @@ function slope(breathed: readonly number[], used: readonly number[]): ReturnType
   )
 }
 
+/** Standard uncertainty of the slope for readings of standard uncertainty 1. */
+function spreadOf(fit: ReturnType<typeof leastSquares>): number {
+  return Math.sqrt((fit.inverse[1] as readonly number[])[1] as number)
+}
+
 /** Rate of each sixth of the log. Their spread holds noise and breathing that changes alike. */
-function blockSlopes(breathed: readonly number[], used: readonly number[]): number[] {
+function sixthsOf(breathed: readonly number[], used: readonly number[]): { rate: number; spread: number }[] {
   const size = breathed.length / blocks
   return Array.from({ length: blocks }, (_, i) => {
     const from = Math.round(i * size)
     const to = Math.round((i + 1) * size)
-    return slope(breathed.slice(from, to), used.slice(from, to)).coefficients[1] as number
+    const fit = slope(breathed.slice(from, to), used.slice(from, to))
+    return { rate: fit.coefficients[1] as number, spread: spreadOf(fit) }
   })
 }
 

@@ -162,7 +162,7 @@ function countedOn(
 
   function reached(pressure: number): number | undefined {
     let above = (lefts[0] as number) - keptAt(pressure, heat(times[0] as number))
-    if (above <= 0) return times[0] as number
+    if (above <= 0) return times[0]
     for (let k = 1; k < times.length; k++) {
       const [a, b] = [times[k - 1] as number, times[k] as number]
       const next = (lefts[k] as number) - keptAt(pressure, heat(b))
