@@ -162,7 +162,7 @@ function tableLines(table: Table): string[] {
  * @throws LitrebarError `input` for what is no worked solution, no style or no texts
  * @example
  * const solution = workedSolution(pressureAtDepthCard, { p0: 101325, rho: 1025, g: 9.80665, d: 30 }, { units: { p: bar, p0: bar }, figures: 3 })
- * solutionText(solution).split('\n')[0] // => 'Pressure at depth'
+ * solutionText(solution).split('\n')[0] // => 'Absolute pressure at a depth'
  */
 export function solutionText(solution: WorkedSolution, style: NumberStyle = {}, texts: PageTexts = pageTexts): string {
   requireSolution(solution, style)

@@ -17,7 +17,7 @@ export const pageTexts = {
   line: 'Line',
   from: 'from',
   to: 'to',
-  pointsShown: '{shown} of {all} points, evenly spread.',
+  pointsShown: '{shown} of {all} points, evenly spaced.',
   metricUnits: '{title} (metric units)',
   usUnits: '{title} (US units)',
   tableRounding:
@@ -30,18 +30,18 @@ export const pageTexts = {
   usedIn: 'in',
   liveLegend: 'Change the numbers',
   liveSlider: '{meaning}, slider',
-  liveReset: 'The printed numbers again',
-  liveChanged: 'Numbers changed by the reader. Text and titles speak of the printed ones.',
+  liveReset: 'Back to the printed numbers',
+  liveChanged: 'You have changed the numbers. Text and titles still refer to the printed ones.',
   liveAnswer: '{meaning}: {answer}.',
   liveUnread: '{meaning}: “{text}” cannot be read. Write a number, such as {example}.',
-  liveOutside: 'A number comes to {value}; the formula accepts {limits}.',
+  liveOutside: 'One of the numbers comes to {value}; the formula accepts {limits}.',
   liveAbove: 'above {limit}',
   liveAtLeast: 'at least {limit}',
   liveBelow: 'below {limit}',
   liveAtMost: 'at most {limit}',
   liveNoAnswer: 'The formula has no answer for these numbers.',
-  liveKept: 'The working below is the last one that came out.',
-  liveBeyond: '{meaning} lies outside {low} to {high}, the range that this formula is checked over.',
+  liveKept: 'The working below is the last one with an answer.',
+  liveBeyond: '{meaning} is outside {low} to {high}, the range over which this formula is checked.',
 } as const
 
 /** The fixed texts of a page, each under its id. */

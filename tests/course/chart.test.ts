@@ -64,7 +64,7 @@ test('the table of a chart lines up its decimals and says how much of the data i
     ['1.5', '202.3'],
   ])
   expect(rows.at(-1)).toEqual(['29.5', '58.9'])
-  expect(notes).toEqual([`${rows.length} of 60 points, evenly spread.`])
+  expect(notes).toEqual([`${rows.length} of 60 points, evenly spaced.`])
 })
 
 test('a closed loop returns to its start and shows its direction', () => {

@@ -16,13 +16,13 @@ test.each([
     'degrees Celsius for kelvin',
     'says: 317 bar\n  last place: 1\n  formula: gay-lussac\n  p1: 220 bar\n  T1: 16.6 °C\n  T2: 23.9 °C',
     'differs',
-    'degrees Celsius were taken for kelvin',
+    'degrees Celsius were used as kelvin',
   ],
   [
     'gauge for absolute',
     'says: 3.0 L\n  formula: boyle\n  p1: 4 atm\n  V1: 1 L\n  p2: 1.01325 bar',
     'differs',
-    'a gauge pressure was taken for absolute',
+    'a gauge pressure was used as absolute',
   ],
   [
     'ideal for real',
@@ -40,7 +40,7 @@ test.each([
     'fresh water for sea',
     'says: 3.94 bar\n  formula: pressure-at-depth\n  p0: 1 bar\n  rho: 1025 kg/m³\n  g: 9.80665 m/s²\n  d: 30 m',
     'differs',
-    'the density of fresh water was taken',
+    'the density of fresh water was used',
   ],
   [
     'the right number in another unit',

@@ -74,7 +74,7 @@ test('claims that differ end with 3, and each says by how much', async () => {
   )
   const { code, out } = await run('claims', claims)
   expect(code).toBe(3)
-  expect(out).toContain('differs  says 3.94 bar, computed 4.0155 bar (−1.9 %); the density of fresh water was taken')
+  expect(out).toContain('differs  says 3.94 bar, computed 4.0155 bar (−1.9 %); the density of fresh water was used')
   expect(out).toContain('1 claim: 0 agree, 1 differ, 0 cannot be judged.')
 })
 

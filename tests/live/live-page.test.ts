@@ -117,7 +117,7 @@ test_(
     await pressure.fill('450')
     await page.waitForTimeout(500)
     expect(await section.locator('[role=status]').textContent()).toMatch(
-      /lies outside [\d.]+\u202fbar to [\d.]+\u202fbar/,
+      /is outside [\d.]+\u202fbar to [\d.]+\u202fbar/,
     )
     const before = await result()
     await pressure.fill('90000')

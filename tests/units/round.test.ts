@@ -77,7 +77,7 @@ test('a directed rounding never lands on the wrong side, and is idempotent', () 
 
 test('states its rule in words', () => {
   expect(round(gauge(50.2, bar), { unit: bar, step: 5, toward: 'caution', use: 'turn pressure' }).rule).toBe(
-    'rounded up in steps of 5 (turn pressure: one must have it)',
+    'rounded up in steps of 5 (turn pressure: an amount needed)',
   )
   expect(roundNumber(1, { figures: 1 }).rule).toBe('rounded to 1 significant figure, ties to even')
 })

@@ -46,7 +46,7 @@ export const liftCard: Card<'F' | 'V' | 'rho' | 'g'> = {
     F: ({ volume: V, density: rho, gravity: g }: { volume: number; density: Density; gravity: Acceleration }) =>
       liftOf(V, { density: rho, gravity: g }),
   },
-  conditions: ['water of one density'],
+  conditions: ['water of uniform density'],
   source: 'openstax-college-physics',
   place: 'section 11.7',
   cautions: ['buoyancy'],
@@ -71,7 +71,7 @@ export const ballastForOtherWaterCard: Card<'m' | 'V' | 'w1' | 'w2'> = {
     m: ({ displacedVolume: V, to: w2, from: w1 }: { displacedVolume: DisplacedVolume; to: Density; from: Density }) =>
       ballastForOtherWater(V, { from: w1, to: w2 }),
   },
-  conditions: ['the volume of diver and gear stays the same', 'the volume of the added ballast itself left out'],
+  conditions: ['the volume of diver and gear stays the same', 'volume of the added ballast neglected'],
   source: 'litrebar-derivation',
   place: 'buoyancy in two waters',
   cautions: ['buoyancy'],
@@ -81,21 +81,21 @@ export const ballastForOtherWaterCard: Card<'m' | 'V' | 'w1' | 'w2'> = {
 /** Pressure of a bubble of gas on the valve above it. */
 export const bubbleHeadCard: Card<'dp' | 'rho' | 'g' | 'h'> = {
   id: 'bubble-head',
-  title: 'Pressure of a bubble of gas on the valve above it',
+  title: 'Pressure of a gas bubble on the valve above it',
   documents: 'bubbleHead',
   result: 'dp',
   symbols: {
     dp: {
       letter: 'Δ',
       subscript: 'p',
-      meaning: 'pressure of the gas over the water at the valve',
+      meaning: 'gas pressure above the water pressure at the valve',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'pressure',
     },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'density' },
     g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'gravity' },
-    h: { letter: 'h', meaning: 'height of the valve over the lowest gas', dimension: 'length', parameter: 'height' },
+    h: { letter: 'h', meaning: 'height of the valve above the lowest gas', dimension: 'length', parameter: 'height' },
   },
   forms: { dp: ['*', 'rho', 'g', 'h'] },
   core: {
@@ -117,8 +117,8 @@ export const ventFlowCard: Card<'q' | 'v' | 'V' | 'd' | 'rho' | 'g' | 'p0'> = {
   documents: 'ventFlow',
   result: 'q',
   symbols: {
-    q: { letter: 'q', meaning: 'flow to let out, at the depth', dimension: 'volume flow', parameter: 'flow' },
-    v: { letter: 'v', meaning: 'rate of ascent', dimension: 'speed', parameter: 'ascentRate' },
+    q: { letter: 'q', meaning: 'flow to vent, at depth', dimension: 'volume flow', parameter: 'flow' },
+    v: { letter: 'v', meaning: 'ascent rate', dimension: 'speed', parameter: 'ascentRate' },
     V: { letter: 'V', meaning: 'volume of the gas at the depth', dimension: 'volume', parameter: 'volume' },
     d: { letter: 'd', meaning: 'depth', dimension: 'length', parameter: 'depth' },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'water.density' },
@@ -149,14 +149,14 @@ export const ventFlowCard: Card<'q' | 'v' | 'V' | 'd' | 'rho' | 'g' | 'p0'> = {
       depth: Depth
     }) => ventFlow({ volume: V, depth: d, water: { density: rho, gravity: g, surfacePressure: p0 } }, v),
   },
-  conditions: ['ideal gas at one temperature', 'the volume is to stay the same'],
+  conditions: ['ideal gas at constant temperature', 'constant volume'],
   source: 'litrebar-derivation',
   place: 'Boyle’s law along the depth',
   cautions: ['buoyancy'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The pressure at the surface left out',
+      text: 'Surface pressure left out',
       instead: { q: ['*', 'v', ['/', ['*', 'V', 'rho', 'g'], ['*', 'rho', 'g', 'd']]] },
     },
   ],
@@ -166,11 +166,11 @@ export const ventFlowCard: Card<'q' | 'v' | 'V' | 'd' | 'rho' | 'g' | 'p0'> = {
 /** Lift that a trapped gas gains over one metre of ascent. */
 export const liftGainPerMetreCard: Card<'F' | 'V' | 'd' | 'rho' | 'g' | 'p0' | 'L'> = {
   id: 'lift-gain-per-metre',
-  title: 'Lift that a trapped gas gains over one metre of ascent',
+  title: 'Lift gained by trapped gas per metre of ascent',
   documents: 'liftGainPerMetre',
   result: 'F',
   symbols: {
-    F: { letter: 'F', meaning: 'lift gained over a metre', dimension: 'force', parameter: 'force' },
+    F: { letter: 'F', meaning: 'lift gained per metre', dimension: 'force', parameter: 'force' },
     V: { letter: 'V', meaning: 'volume of the gas at the depth', dimension: 'volume', parameter: 'volume' },
     d: { letter: 'd', meaning: 'depth', dimension: 'length', parameter: 'depth' },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'water.density' },
@@ -201,7 +201,7 @@ export const liftGainPerMetreCard: Card<'F' | 'V' | 'd' | 'rho' | 'g' | 'p0' | '
       depth: Depth
     }) => liftGainPerMetre({ volume: V, depth: d, water: { density: rho, gravity: g, surfacePressure: p0 } }),
   },
-  conditions: ['ideal gas at one temperature', 'the slope at the depth: over several metres it grows'],
+  conditions: ['ideal gas at constant temperature', 'the slope at the depth: over several metres it grows'],
   source: 'litrebar-derivation',
   place: 'Boyle’s law along the depth',
   cautions: ['buoyancy'],
@@ -217,7 +217,7 @@ export const unventedLiftCard: Card<'F' | 'V' | 'd' | 'to' | 'rho' | 'g' | 'p0'>
   symbols: {
     F: { letter: 'F', meaning: 'lift at the shallower depth', dimension: 'force', parameter: 'force' },
     V: { letter: 'V', meaning: 'volume of the gas at the depth', dimension: 'volume', parameter: 'volume' },
-    d: { letter: 'd', meaning: 'depth where the gas has its volume', dimension: 'length', parameter: 'depth' },
+    d: { letter: 'd', meaning: 'depth at which the volume is given', dimension: 'length', parameter: 'depth' },
     to: { letter: 'd', subscript: '2', meaning: 'shallower depth', dimension: 'length', parameter: 'to' },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'water.density' },
     g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'water.gravity' },
@@ -249,12 +249,12 @@ export const unventedLiftCard: Card<'F' | 'V' | 'd' | 'to' | 'rho' | 'g' | 'p0'>
       to: Depth
     }) => unventedLift({ volume: V, depth: d, water: { density: rho, gravity: g, surfacePressure: p0 } }, to),
   },
-  conditions: ['ideal gas at one temperature', 'room for the gas to expand'],
+  conditions: ['ideal gas at constant temperature', 'room for the gas to expand'],
   source: 'litrebar-derivation',
   place: 'Boyle’s law',
   cautions: ['buoyancy'],
   commonErrors: [
-    { slip: 'other-formula', text: 'The gas taken to keep its volume', instead: { F: ['*', 'V', 'rho', 'g'] } },
+    { slip: 'other-formula', text: 'The gas assumed to keep its volume', instead: { F: ['*', 'V', 'rho', 'g'] } },
   ],
   range: { V: [0.001, 0.03], d: [20, 60], to: [0, 15], rho: [990, 1040], g: [9.78, 9.83], p0: [60000, 105000] },
 }
@@ -292,7 +292,7 @@ export const displacedVolumeFromWeighingCard: Card<'V' | 'ma' | 'mw' | 'rw' | 'r
       airDensity: Density
     }) => displacedVolumeFromWeighing({ inAir: ma, inWater: mw, waterDensity: rw, airDensity: ra }),
   },
-  conditions: ['wholly in the water, no bubbles on it'],
+  conditions: ['fully submerged, no bubbles attached'],
   source: 'openstax-college-physics',
   place: 'section 11.7',
   cautions: ['buoyancy'],
@@ -325,16 +325,16 @@ export const shiftForTrimCard: Card<'x' | 'M' | 'W'> = {
 /** Heat through a suit: area and difference of temperature over insulation. */
 export const heatLossCard: Card<'Q' | 'A' | 'Ts' | 'Tw' | 'I'> = {
   id: 'heat-loss',
-  title: 'Heat through a suit: area and difference of temperature over insulation',
+  title: 'Heat through a suit: area times temperature difference over insulation',
   documents: 'heatLoss',
   result: 'Q',
   symbols: {
     Q: { letter: 'Q', meaning: 'heat lost through the suit', dimension: 'power', parameter: 'skin' },
-    A: { letter: 'A', meaning: 'area of the skin under the suit', dimension: 'area', parameter: 'area' },
+    A: { letter: 'A', meaning: 'skin area under the suit', dimension: 'area', parameter: 'area' },
     Ts: {
       letter: 'T',
       subscript: 's',
-      meaning: 'mean temperature of the skin',
+      meaning: 'mean skin temperature',
       dimension: 'temperature',
       parameter: 'skinTemperature',
     },
@@ -365,7 +365,7 @@ export const heatLossCard: Card<'Q' | 'A' | 'Ts' | 'Tw' | 'I'> = {
   conditions: [
     'steady state',
     'layers in series: their insulation adds up',
-    'heat lost by breathing counted separately',
+    'heat lost by breathing is counted separately',
   ],
   source: 'litrebar-derivation',
   place: 'layers in series',
@@ -376,7 +376,7 @@ export const heatLossCard: Card<'Q' | 'A' | 'Ts' | 'Tw' | 'I'> = {
 /** Insulation of a layer of gas at rest. */
 export const gasLayerInsulationCard: Card<'I' | 's' | 'p' | 'T'> = {
   id: 'gas-layer-insulation',
-  title: 'Insulation of a layer of gas at rest',
+  title: 'Insulation of a still gas layer',
   documents: 'gasLayerInsulation',
   result: 'I',
   symbols: {

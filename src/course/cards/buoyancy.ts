@@ -22,12 +22,12 @@ import type { Card } from '../card.ts'
 /** Net buoyancy of a thing that keeps its volume. */
 export const netBuoyancyCard: Card<'F' | 'V' | 'rho' | 'm' | 'g'> = {
   id: 'net-buoyancy',
-  title: 'Net buoyancy is the weight of the water displaced less the weight of the object',
+  title: 'Net buoyancy is the weight of the displaced water minus the weight of the object',
   documents: 'netBuoyancy',
   result: 'F',
   symbols: {
     F: { letter: 'F', meaning: 'net buoyancy, upward', dimension: 'force', parameter: 'force' },
-    V: { letter: 'V', meaning: 'volume displaced, walls and all', dimension: 'volume', parameter: 'displacedVolume' },
+    V: { letter: 'V', meaning: 'displaced volume, walls included', dimension: 'volume', parameter: 'displacedVolume' },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'density' },
     m: { letter: 'm', meaning: 'mass in air', dimension: 'mass', parameter: 'mass' },
     g: { letter: 'g', meaning: 'gravity', dimension: 'acceleration', parameter: 'gravity' },
@@ -40,7 +40,7 @@ export const netBuoyancyCard: Card<'F' | 'V' | 'rho' | 'm' | 'g'> = {
         { density, ...(gravity !== undefined && { gravity }) },
       ),
   },
-  conditions: ['the object keeps its volume', 'weighed in air, whose own buoyancy is left out'],
+  conditions: ['the object keeps its volume', 'weighed in air, air buoyancy neglected'],
   source: 'litrebar-derivation',
   cautions: ['buoyancy'],
   commonErrors: [
@@ -60,7 +60,7 @@ export const gasFractionOfFoamCard: Card<'x' | 'rf' | 'rr'> = {
     x: {
       letter: 'x',
       subscript: 'g',
-      meaning: 'share of the volume that is gas',
+      meaning: 'fraction of the volume that is gas',
       dimension: 'fraction',
       parameter: 'fraction',
     },
@@ -77,7 +77,7 @@ export const gasFractionOfFoamCard: Card<'x' | 'rf' | 'rr'> = {
 /** Volume of a foam suit at a pressure. */
 export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
   id: 'foam-volume',
-  title: 'The gas of a foam suit shrinks by Boyle’s law, its rubber keeps its volume',
+  title: 'In a foam suit the gas shrinks by Boyle’s law, the rubber keeps its volume',
   documents: 'foamVolume',
   result: 'V',
   symbols: {
@@ -92,7 +92,7 @@ export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
     x: {
       letter: 'x',
       subscript: 'g',
-      meaning: 'share of the volume that is gas',
+      meaning: 'fraction of the volume that is gas',
       dimension: 'fraction',
       parameter: 'gasFraction',
     },
@@ -118,10 +118,10 @@ export const foamVolumeCard: Card<'V' | 'V0' | 'x' | 'p0' | 'p'> = {
     },
   },
   besides: ['mass', 'stiffness'],
-  conditions: ['the rubber does not resist: real suits shrink less', 'the suit had time to follow the pressure'],
+  conditions: ['the rubber does not resist: real suits shrink less', 'the suit has had time to adjust to the pressure'],
   source: 'litrebar-derivation',
   cautions: ['buoyancy'],
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p'] }],
   range: { V0: [0.004, 0.02], x: [0.5, 0.85], p0: [60_000, 105_000], p: [110_000, 600_000] },
 }
 
@@ -138,14 +138,14 @@ export const unfilledDrySuitCard: Card<'F' | 'rho' | 'g' | 'V0' | 'p0' | 'p'> = 
     V0: {
       letter: 'V',
       subscript: '0',
-      meaning: 'gas in the suit at first',
+      meaning: 'gas in the suit at the start',
       dimension: 'volume',
       parameter: 'gasVolume',
     },
     p0: {
       letter: 'p',
       subscript: '0',
-      meaning: 'absolute pressure at first',
+      meaning: 'absolute pressure at the start of the descent',
       dimension: 'pressure',
       parameter: 'filledAt',
     },
@@ -159,10 +159,10 @@ export const unfilledDrySuitCard: Card<'F' | 'rho' | 'g' | 'V0' | 'p0' | 'p'> = 
     },
   },
   besides: ['loft'],
-  conditions: ['no gas added, none vented', 'same temperature'],
+  conditions: ['no gas added or vented', 'same temperature'],
   source: 'litrebar-derivation',
   cautions: ['buoyancy'],
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p'] }],
   range: { rho: [990, 1040], g: [9.78, 9.83], V0: [0.005, 0.02], p0: [60_000, 105_000], p: [110_000, 600_000] },
 }
 
@@ -175,23 +175,23 @@ export const bodyVolumeCard: Card<'V' | 'm' | 'f' | 'Vl' | 'rf' | 'rl'> = {
   symbols: {
     V: { letter: 'V', meaning: 'volume displaced', dimension: 'volume', parameter: 'volume' },
     m: { letter: 'm', meaning: 'mass of the body', dimension: 'mass', parameter: 'mass' },
-    f: { letter: 'f', meaning: 'fat by mass', dimension: 'fraction', parameter: 'fatFraction' },
+    f: { letter: 'f', meaning: 'fat, fraction by mass', dimension: 'fraction', parameter: 'fatFraction' },
     Vl: { letter: 'V', subscript: 'l', meaning: 'gas in the lungs', dimension: 'volume', parameter: 'lungGas' },
     rf: { letter: 'ρ', subscript: 'f', meaning: 'density of fat', dimension: 'density' },
-    rl: { letter: 'ρ', subscript: 'l', meaning: 'density of all else', dimension: 'density' },
+    rl: { letter: 'ρ', subscript: 'l', meaning: 'density of everything else', dimension: 'density' },
   },
   forms: { V: ['+', ['*', 'm', ['+', ['/', 'f', 'rf'], ['/', ['-', 1, 'f'], 'rl']]], 'Vl'] },
   core: { V: (body: { mass: Mass; fatFraction: Fraction; lungGas: GasVolume }) => bodyVolume(body) },
   constants: { rf: 900, rl: 1100 },
-  conditions: ['the two-component model: people differ by several litres from it, and a check in the water decides'],
+  conditions: ['two-component model: individuals deviate by several litres, so check in the water'],
   source: 'siri-1956',
   place: 'two-component model',
   cautions: ['buoyancy'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The fat entered in per cent', symbols: ['f'] },
+    { slip: 'percent-for-fraction', text: 'Fat entered in per cent', symbols: ['f'] },
     {
       slip: 'other-formula',
-      text: 'The gas in the lungs left out',
+      text: 'Gas in the lungs left out',
       instead: { V: ['*', 'm', ['+', ['/', 'f', 'rf'], ['/', ['-', 1, 'f'], 'rl']]] },
     },
   ],
@@ -225,7 +225,7 @@ export const foamConductivityCard: Card<'k' | 'kr' | 'kg' | 'x'> = {
       dimension: 'thermal conductivity',
       parameter: 'gasConductivity',
     },
-    x: { letter: 'x', meaning: 'gas by volume', dimension: 'fraction', parameter: 'gasFraction' },
+    x: { letter: 'x', meaning: 'gas, fraction by volume', dimension: 'fraction', parameter: 'gasFraction' },
   },
   forms: {
     k: [
@@ -245,14 +245,14 @@ export const foamConductivityCard: Card<'k' | 'kr' | 'kg' | 'x'> = {
       gasFraction: Fraction
     }) => foamConductivity(foam),
   },
-  conditions: ['cells that do not touch one another: the highest conductivity that an even foam can have'],
+  conditions: ['cells that do not touch: the highest conductivity a uniform foam can have'],
   source: 'litrebar-derivation',
   place: 'rule of Maxwell and Eucken (memory)',
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'The gas entered in per cent', symbols: ['x'] },
+    { slip: 'percent-for-fraction', text: 'Gas entered in per cent', symbols: ['x'] },
     {
       slip: 'other-formula',
-      text: 'The mean by volume taken, as if rubber and gas lay side by side',
+      text: 'Averaged by volume, as if rubber and gas were side by side',
       instead: { k: ['+', ['*', 'x', 'kg'], ['*', ['-', 1, 'x'], 'kr']] },
     },
   ],

@@ -25,7 +25,7 @@ export const stallRatioCard: Card<'r' | 'c' | 'n'> = {
       parameter: 'ratio',
     },
     c: { letter: 'c', meaning: 'clearance over swept volume', dimension: 'fraction', parameter: 'clearance' },
-    n: { letter: 'n', meaning: 'exponent of the expansion', dimension: 'fraction', parameter: 'exponent' },
+    n: { letter: 'n', meaning: 'expansion exponent', dimension: 'fraction', parameter: 'exponent' },
   },
   forms: {
     r: ['^', ['+', 1, ['/', 1, 'c']], 'n'],
@@ -35,7 +35,7 @@ export const stallRatioCard: Card<'r' | 'c' | 'n'> = {
     r: (space: { clearance: Fraction; exponent: Fraction }) => stallRatio(space),
     c: (stall: { ratio: Fraction; exponent: Fraction }) => clearanceFromStall(stall),
   },
-  conditions: ['the clearance gas expands along one exponent', 'no leak past valves and rings'],
+  conditions: ['the clearance gas expands with a constant exponent', 'no leakage past valves and rings'],
   source: 'litrebar-derivation',
   place: 'volumetric efficiency 0',
   cautions: ['instrument'],
@@ -53,15 +53,15 @@ export const shaftPowerCard: Card<'P' | 'm' | 'w' | 'M' | 'eta'> = {
   documents: 'shaftPower',
   result: 'P',
   symbols: {
-    P: { letter: 'P', meaning: 'power at the shaft', dimension: 'power', parameter: 'power' },
+    P: { letter: 'P', meaning: 'shaft power', dimension: 'power', parameter: 'power' },
     m: {
       letter: 'q',
       subscript: 'm',
-      meaning: 'mass of air for each time',
+      meaning: 'mass flow of air',
       dimension: 'mass flow',
       parameter: 'massFlow',
     },
-    w: { letter: 'w', meaning: 'work of all stages for each mole', dimension: 'molar energy', parameter: 'molarWork' },
+    w: { letter: 'w', meaning: 'work of all stages per mole', dimension: 'molar energy', parameter: 'molarWork' },
     M: { letter: 'M', meaning: 'molar mass of dry air', dimension: 'molar mass' },
     eta: { letter: 'η', meaning: 'mechanical efficiency', dimension: 'fraction', parameter: 'mechanicalEfficiency' },
   },
@@ -72,14 +72,14 @@ export const shaftPowerCard: Card<'P' | 'm' | 'w' | 'M' | 'eta'> = {
   },
   constants: { M: 0.02896573152 },
   besides: ['mixture'],
-  conditions: ['dry air', 'the motor must give more: its own losses and those of the belt come on top'],
+  conditions: ['dry air', 'the motor must supply more: its own losses and those of the belt are extra'],
   source: 'litrebar-derivation',
-  place: 'work for each time',
+  place: 'work per unit of time',
   commonErrors: [
     { slip: 'percent-for-fraction', text: 'The efficiency entered in per cent', symbols: ['eta'] },
     {
       slip: 'other-formula',
-      text: 'Multiplied by the efficiency: the shaft must give more than the gas takes up',
+      text: 'Multiplied by the efficiency: the shaft must supply more than the gas receives',
       instead: { P: ['*', ['/', 'm', 'M'], 'w', 'eta'] },
     },
   ],
@@ -94,12 +94,12 @@ export const drainIntervalCard: Card<'t' | 'V' | 'T' | 'm'> = {
   result: 't',
   symbols: {
     t: { letter: 't', meaning: 'running time', dimension: 'duration', parameter: 'interval' },
-    V: { letter: 'V', meaning: 'liquid that the separator may hold', dimension: 'volume', parameter: 'liquidVolume' },
+    V: { letter: 'V', meaning: 'liquid capacity of the separator', dimension: 'volume', parameter: 'liquidVolume' },
     T: { letter: 'T', meaning: 'temperature of the separator', dimension: 'temperature', parameter: 'temperature' },
     m: {
       letter: 'q',
       subscript: 'w',
-      meaning: 'water that settles for each time',
+      meaning: 'water separated per unit of time',
       dimension: 'mass flow',
       parameter: 'water.value',
     },
@@ -115,14 +115,14 @@ export const drainIntervalCard: Card<'t' | 'V' | 'T' | 'm'> = {
         water: { value: k['water.value'], standardUncertainty: 0 as MassFlow },
       }),
   },
-  conditions: ['the separator takes out all that settles, and is empty at the start'],
+  conditions: ['the separator catches all condensate and starts empty'],
   source: 'litrebar-derivation',
   place: 'balance of water',
   cautions: ['breathing-air'],
   commonErrors: [
     {
       slip: 'minutes-for-seconds',
-      text: 'Water for each hour divided as if it were for each minute',
+      text: 'Water per hour treated as water per minute',
       symbols: ['m'],
     },
   ],
@@ -136,19 +136,19 @@ export const cartridgeLoadCard: Card<'m' | 'q' | 'p0' | 'T0' | 'p' | 'T' | 'M' |
   documents: 'cartridgeLoad',
   result: 'm',
   symbols: {
-    m: { letter: 'q', subscript: 'w', meaning: 'water for each time', dimension: 'mass flow', parameter: 'value' },
+    m: { letter: 'q', subscript: 'w', meaning: 'water per unit of time', dimension: 'mass flow', parameter: 'value' },
     q: { letter: 'q', subscript: '0', meaning: 'free air delivered', dimension: 'volume flow', parameter: 'freeAir' },
     p0: {
       letter: 'p',
       subscript: '0',
-      meaning: 'pressure that the free air is stated at',
+      meaning: 'pressure at which the free air is stated',
       dimension: 'pressure',
       parameter: 'reference.pressure',
     },
     T0: {
       letter: 'T',
       subscript: '0',
-      meaning: 'temperature that the free air is stated at',
+      meaning: 'temperature at which the free air is stated',
       dimension: 'temperature',
       parameter: 'reference.temperature',
     },
@@ -160,7 +160,7 @@ export const cartridgeLoadCard: Card<'m' | 'q' | 'p0' | 'T0' | 'p' | 'T' | 'M' |
     },
     T: {
       letter: 'T',
-      meaning: 'temperature of the air that leaves it',
+      meaning: 'temperature of the air leaving it',
       dimension: 'temperature',
       parameter: 'separator.temperature',
     },
@@ -201,20 +201,20 @@ export const cartridgeLoadCard: Card<'m' | 'q' | 'p0' | 'T0' | 'p' | 'T' | 'M' |
   besides: ['reference', 'gas', 'waterFraction'],
   conditions: [
     'the air leaves the separator saturated',
-    'ideal gas: compressed air takes up more vapour than the saturation pressure alone lets it, 1.8 times as much at 200 bar and 20 °C',
+    'ideal gas: compressed air takes up more vapour than saturation pressure alone suggests, 1.8 times as much at 200 bar and 20 °C',
   ],
   source: 'litrebar-derivation',
-  place: 'water for each mole of air',
+  place: 'water per mole of air',
   cautions: ['breathing-air', 'carbon-monoxide'],
   commonErrors: [
     {
       slip: 'celsius-for-kelvin',
-      text: 'The temperature of the reference entered in degrees Celsius',
+      text: 'Reference temperature entered in degrees Celsius',
       symbols: ['T0'],
     },
     {
       slip: 'other-formula',
-      text: 'The water of the intake counted: most of it has settled in the separators',
+      text: 'All the intake water counted: most of it stays in the separators',
       instead: {
         m: [
           '*',

@@ -67,7 +67,7 @@ export const stageDischargeTemperatureCard: Card<'T2' | 'T1' | 'p2' | 'p1' | 'n'
       dimension: 'pressure',
       parameter: 'from.pressure',
     },
-    n: { letter: 'n', meaning: 'exponent of the compression', dimension: 'fraction', parameter: 'exponent' },
+    n: { letter: 'n', meaning: 'compression exponent', dimension: 'fraction', parameter: 'exponent' },
   },
   forms: { T2: ['*', 'T1', ['^', ['/', 'p2', 'p1'], ['-', 1, ['/', 1, 'n']]]] },
   core: {
@@ -79,12 +79,12 @@ export const stageDischargeTemperatureCard: Card<'T2' | 'T1' | 'p2' | 'p1' | 'n'
       ),
   },
   besides: ['mixture', 'process', 'efficiency', 'gas', 'heatCapacityRatio'],
-  conditions: ['ideal gas along one exponent', 'one stage, no gas that leaks back and is compressed again'],
+  conditions: ['ideal gas with a constant exponent', 'one stage, no leakage that is compressed again'],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T1'] },
-    { slip: 'gauge-for-absolute', text: 'The gauge pressure after the stage taken for absolute', symbols: ['p2'] },
+    { slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T1'] },
+    { slip: 'gauge-for-absolute', text: 'The gauge pressure after the stage used as absolute', symbols: ['p2'] },
   ],
   range: { T1: [275, 330], p1: [100_000, 500_000], p2: [600_000, 3_000_000], n: [1.1, 1.4] },
 }
@@ -121,12 +121,12 @@ export const bestInterstagePressureCard: Card<'pi' | 'p1' | 'p2'> = {
       )[0] ?? Number.NaN,
   },
   besides: ['inletTemperatures', 'gas', 'exponent', 'mixture'],
-  conditions: ['ideal gas', 'the cooler brings the gas back to the temperature before the first stage'],
+  conditions: ['ideal gas', 'the cooler returns the gas to the inlet temperature of the first stage'],
   source: 'litrebar-derivation',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The mean of the two pressures taken: the ratios are to be equal, not the steps',
+      text: 'The mean of the two pressures used: the ratios should be equal, not the steps',
       instead: { pi: ['/', ['+', 'p1', 'p2'], 2] },
     },
   ],
@@ -136,7 +136,7 @@ export const bestInterstagePressureCard: Card<'pi' | 'p1' | 'p2'> = {
 /** How many stages a compressor needs. */
 export const stagesNeededCard: Card<'z' | 'r' | 'rs'> = {
   id: 'stages-needed',
-  title: 'Stages that keep each below a pressure ratio',
+  title: 'Number of stages for a maximum pressure ratio per stage',
   documents: 'stagesNeeded',
   result: 'z',
   symbols: {
@@ -145,7 +145,7 @@ export const stagesNeededCard: Card<'z' | 'r' | 'rs'> = {
     rs: {
       letter: 'r',
       subscript: 's',
-      meaning: 'highest pressure ratio of a stage',
+      meaning: 'maximum pressure ratio of a stage',
       dimension: 'fraction',
       parameter: 'pressureRatio',
     },
@@ -158,14 +158,14 @@ export const stagesNeededCard: Card<'z' | 'r' | 'rs'> = {
   besides: ['dischargeTemperature', 'inletTemperature', 'exponent'],
   calls: { next: (count = Number.NaN) => Math.max(1, Math.ceil(count * (1 - 1e-12))) },
   callSymbols: {
-    next: { letter: 'N', meaning: 'the number rounded up to a whole one', dimension: 'fraction' },
+    next: { letter: 'N', meaning: 'that number, rounded up', dimension: 'fraction' },
   },
-  conditions: ['equal ratios, perfect coolers, ideal gas', 'rounded up: the nearest whole number may exceed the bound'],
+  conditions: ['equal ratios, perfect coolers, ideal gas', 'rounded up: the nearest whole number may exceed the limit'],
   source: 'litrebar-derivation',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The whole ratio divided by that of a stage: ratios multiply',
+      text: 'The total ratio divided by that of one stage: ratios multiply',
       instead: { z: ['call', 'next', ['/', 'r', 'rs']] },
     },
   ],
@@ -175,21 +175,24 @@ export const stagesNeededCard: Card<'z' | 'r' | 'rs'> = {
 /** What the clearance of a stage leaves of its stroke. */
 export const volumetricEfficiencyCard: Card<'eta' | 'c' | 'r' | 'n'> = {
   id: 'volumetric-efficiency',
-  title: 'Volumetric efficiency of a stage by its clearance',
+  title: 'Volumetric efficiency of a stage from its clearance',
   documents: 'volumetricEfficiency',
   result: 'eta',
   symbols: {
-    eta: { letter: 'η', meaning: 'share of the swept volume that draws fresh gas', dimension: 'fraction' },
+    eta: { letter: 'η', meaning: 'fraction of the swept volume that draws in fresh gas', dimension: 'fraction' },
     c: { letter: 'c', meaning: 'clearance over swept volume', dimension: 'fraction', parameter: 'clearance' },
     r: { letter: 'r', meaning: 'pressure ratio of the stage', dimension: 'fraction', parameter: 'ratio' },
-    n: { letter: 'n', meaning: 'exponent of the expansion', dimension: 'fraction', parameter: 'exponent' },
+    n: { letter: 'n', meaning: 'expansion exponent', dimension: 'fraction', parameter: 'exponent' },
   },
   forms: { eta: ['-', 1, ['*', 'c', ['-', ['^', 'r', ['/', 1, 'n']], 1]]] },
   core: {
     eta: ({ ratio, ...space }: { ratio: Fraction; clearance: Fraction; exponent: Fraction }) =>
       volumetricEfficiency(space, ratio),
   },
-  conditions: ['clearance alone: throttling, warm walls and leaks take more', 'ideal gas along one exponent'],
+  conditions: [
+    'clearance only: throttling, warm walls and leaks reduce it further',
+    'ideal gas with a constant exponent',
+  ],
   source: 'litrebar-derivation',
   commonErrors: [
     {
@@ -205,11 +208,11 @@ export const volumetricEfficiencyCard: Card<'eta' | 'c' | 'r' | 'n'> = {
 /** Rate of filling from a cylinder filled by the clock. */
 export const fillingRateCard: Card<'q' | 'V' | 'p1' | 'p2' | 'pu' | 't'> = {
   id: 'filling-rate',
-  title: 'Rate of filling by the clock',
+  title: 'Filling rate from a timed fill',
   documents: 'fillingRate',
   result: 'q',
   symbols: {
-    q: { letter: 'q', meaning: 'rate of filling', dimension: 'volume flow' },
+    q: { letter: 'q', meaning: 'filling rate', dimension: 'volume flow' },
     V: {
       letter: 'V',
       meaning: 'internal volume of the cylinder',
@@ -227,11 +230,11 @@ export const fillingRateCard: Card<'q' | 'V' | 'p1' | 'p2' | 'pu' | 't'> = {
     pu: {
       letter: 'p',
       subscript: 'u',
-      meaning: 'pressure that the rise is counted in',
+      meaning: 'pressure in which the rise is counted',
       dimension: 'pressure',
       parameter: 'unitPressure',
     },
-    t: { letter: 't', meaning: 'time of the fill', dimension: 'duration', parameter: 'duration' },
+    t: { letter: 't', meaning: 'duration of the fill', dimension: 'duration', parameter: 'duration' },
   },
   forms: { q: ['/', ['*', 'V', ['-', 'p2', 'p1']], ['*', 'pu', 't']] },
   core: {
@@ -256,16 +259,16 @@ export const fillingRateCard: Card<'q' | 'V' | 'p1' | 'p2' | 'pu' | 't'> = {
 /** Free air behind a rate of filling, and the other way round. */
 export const freeAirOfFillingRateCard: Card<'qf' | 'q' | 'pu' | 'p0' | 'T0' | 'T'> = {
   id: 'free-air-of-filling-rate',
-  title: 'Free air from a rate of filling, ideal gas',
+  title: 'Free air from a filling rate, ideal gas',
   documents: 'freeAirFromFillingRate',
   result: 'qf',
   symbols: {
     qf: { letter: 'q', subscript: 'f', meaning: 'flow of free air', dimension: 'volume flow', parameter: 'freeAir' },
-    q: { letter: 'q', meaning: 'rate of filling', dimension: 'volume flow', parameter: 'rate' },
+    q: { letter: 'q', meaning: 'filling rate', dimension: 'volume flow', parameter: 'rate' },
     pu: {
       letter: 'p',
       subscript: 'u',
-      meaning: 'pressure that the rise was counted in',
+      meaning: 'pressure in which the rise was counted',
       dimension: 'pressure',
       parameter: 'unitPressure',
     },
@@ -306,7 +309,7 @@ export const freeAirOfFillingRateCard: Card<'qf' | 'q' | 'pu' | 'p0' | 'T0' | 'T
   },
   besides: ['from', 'to', 'mixture', 'gas'],
   conditions: [
-    'ideal gas, dry: between 100 and 300 bar a cylinder takes a sixth less than this says',
+    'ideal gas, dry: between 100 and 300 bar a cylinder takes a sixth less than given here',
     'one temperature before and after the fill',
   ],
   source: 'litrebar-derivation',
@@ -335,7 +338,7 @@ export const condensateCard: Card<'w' | 'q' | 'phi' | 'p0' | 'T0' | 'p' | 'T' | 
   documents: 'separatedWater',
   result: 'w',
   symbols: {
-    w: { letter: 'w', meaning: 'water drained in a time', dimension: 'mass flow', parameter: 'drained' },
+    w: { letter: 'w', meaning: 'water drained per unit of time', dimension: 'mass flow', parameter: 'drained' },
     q: { letter: 'q', meaning: 'flow of moist air at the intake', dimension: 'volume flow', parameter: 'flow' },
     phi: {
       letter: 'φ',
@@ -407,8 +410,8 @@ export const condensateCard: Card<'w' | 'q' | 'phi' | 'p0' | 'T0' | 'p' | 'T' | 
   calls: { e: (t = Number.NaN) => saturationPressure(t as Temperature) },
   callSymbols: { e: { letter: 'e', meaning: 'vapour pressure of water', dimension: 'pressure' } },
   conditions: [
-    'ideal gas without enhancement factor: at 300 bar air holds twice the vapour that this says',
-    'the separator holds back all liquid, and there is some',
+    'ideal gas without enhancement factor: at 300 bar air holds twice the vapour given here',
+    'the separator retains all liquid, and there is some',
   ],
   source: 'litrebar-derivation',
   cautions: ['breathing-air'],
@@ -416,7 +419,7 @@ export const condensateCard: Card<'w' | 'q' | 'phi' | 'p0' | 'T0' | 'p' | 'T' | 
     { slip: 'percent-for-fraction', text: 'The relative humidity entered in per cent', symbols: ['phi'] },
     {
       slip: 'other-formula',
-      text: 'All vapour of the intake counted as drained: the air that leaves is saturated',
+      text: 'All intake vapour counted as drained: the air leaving is still saturated',
       instead: { w: ['/', ['*', 'q', 'M', 'phi', ['call', 'e', 'T0']], ['*', 'R', 'T0']] },
     },
   ],
@@ -442,13 +445,13 @@ export const traceConcentrationCard: Card<'c' | 'x' | 'M' | 'p' | 'T' | 'R'> = {
     M: { letter: 'M', meaning: 'molar mass of the contaminant', dimension: 'molar mass', parameter: 'molarMass' },
     p: {
       letter: 'p',
-      meaning: 'pressure that the volume is stated at',
+      meaning: 'pressure at which the volume is stated',
       dimension: 'pressure',
       parameter: 'reference.pressure',
     },
     T: {
       letter: 'T',
-      meaning: 'temperature that the volume is stated at',
+      meaning: 'temperature at which the volume is stated',
       dimension: 'temperature',
       parameter: 'reference.temperature',
     },
@@ -469,7 +472,7 @@ export const traceConcentrationCard: Card<'c' | 'x' | 'M' | 'p' | 'T' | 'R'> = {
   conditions: ['ideal gas', 'the reference condition of the rule: between 15 and 25 °C the difference is 3.5 per cent'],
   source: 'litrebar-derivation',
   cautions: ['breathing-air'],
-  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] }],
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T'] }],
   range: {
     c: [1e-7, 1e-3],
     x: [1e-7, 1e-3],
@@ -489,7 +492,7 @@ export const contaminantAtDepthCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
     xs: {
       letter: 'x',
       subscript: 's',
-      meaning: 'fraction that would act alike at the surface',
+      meaning: 'fraction with the same effect at the surface',
       dimension: 'fraction',
       parameter: 'surfaceEquivalent',
     },
@@ -509,7 +512,7 @@ export const contaminantAtDepthCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
   source: 'us-navy-diving-manual',
   cautions: ['breathing-air', 'carbon-monoxide'],
   commonErrors: [
-    { slip: 'gauge-for-absolute', text: 'The gauge pressure of the water taken for absolute', symbols: ['p'] },
+    { slip: 'gauge-for-absolute', text: 'The gauge pressure of the water used as absolute', symbols: ['p'] },
   ],
   range: { x: [1e-7, 1e-4], p: [150_000, 1_000_000], p0: [70_000, 103_000] },
 }
@@ -521,30 +524,30 @@ export const boosterStrokeCard: Card<'G' | 'Vs' | 'ps' | 'pd' | 'c' | 'n'> = {
   documents: 'boosterStroke',
   result: 'G',
   symbols: {
-    G: { letter: 'G', meaning: 'gas of a stroke', dimension: 'pressure volume', parameter: 'gas' },
+    G: { letter: 'G', meaning: 'gas per stroke', dimension: 'pressure volume', parameter: 'gas' },
     Vs: {
       letter: 'V',
       subscript: 's',
-      meaning: 'volume that the gas piston sweeps',
+      meaning: 'swept volume of the gas piston',
       dimension: 'volume',
       parameter: 'sweptVolume',
     },
     ps: {
       letter: 'p',
       subscript: 's',
-      meaning: 'absolute pressure of the supply',
+      meaning: 'absolute supply pressure',
       dimension: 'pressure',
       parameter: 'supply',
     },
     pd: {
       letter: 'p',
       subscript: 'd',
-      meaning: 'absolute pressure of the delivery',
+      meaning: 'absolute delivery pressure',
       dimension: 'pressure',
       parameter: 'delivery',
     },
     c: { letter: 'c', meaning: 'clearance over swept volume', dimension: 'fraction', parameter: 'clearance.clearance' },
-    n: { letter: 'n', meaning: 'exponent of the expansion', dimension: 'fraction', parameter: 'clearance.exponent' },
+    n: { letter: 'n', meaning: 'expansion exponent', dimension: 'fraction', parameter: 'clearance.exponent' },
   },
   forms: {
     G: ['*', 'Vs', 'ps', ['-', 1, ['*', 'c', ['-', ['^', ['/', 'pd', 'ps'], ['/', 1, 'n']], 1]]]],
@@ -563,15 +566,15 @@ export const boosterStrokeCard: Card<'G' | 'Vs' | 'ps' | 'pd' | 'c' | 'n'> = {
   },
   besides: ['areaRatio', 'drivePressure'],
   conditions: [
-    'the drive holds the delivery pressure',
-    'pressure times volume at the supply: no equation of state enters',
+    'the drive can hold the delivery pressure',
+    'pressure times volume at the supply: no equation of state is involved',
   ],
   source: 'litrebar-derivation',
   cautions: ['oxygen-handling', 'fill-limit'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The clearance left out: near the stall it takes the whole stroke',
+      text: 'Clearance left out: near stall it takes up the whole stroke',
       instead: { G: ['*', 'Vs', 'ps'] },
     },
   ],

@@ -25,26 +25,26 @@ import type { Card } from '../card.ts'
 /** Oxygen of a semi-closed loop at constant mass flow. */
 export const semiClosedOxygenCard: Card<'x' | 'q' | 'xs' | 'u'> = {
   id: 'semi-closed-oxygen',
-  title: 'Oxygen of a semi-closed loop at constant mass flow',
+  title: 'Oxygen in a semi-closed loop at constant mass flow',
   documents: 'semiClosedOxygen',
   result: 'x',
   symbols: {
     x: {
       letter: 'x',
       subscript: 'O2',
-      meaning: 'steady oxygen fraction of the loop',
+      meaning: 'steady oxygen fraction in the loop',
       dimension: 'fraction',
       parameter: 'fraction',
     },
-    q: { letter: 'q', meaning: 'flow supplied, STPD', dimension: 'volume flow', parameter: 'flow' },
+    q: { letter: 'q', meaning: 'supplied flow, STPD', dimension: 'volume flow', parameter: 'flow' },
     xs: {
       letter: 'x',
       subscript: 's',
-      meaning: 'oxygen fraction of the gas supplied',
+      meaning: 'oxygen fraction of the supply gas',
       dimension: 'fraction',
       parameter: 'oxygen',
     },
-    u: { letter: 'u', meaning: 'oxygen taken up, STPD', dimension: 'volume flow', parameter: 'uptake' },
+    u: { letter: 'u', meaning: 'oxygen uptake, STPD', dimension: 'volume flow', parameter: 'uptake' },
   },
   forms: {
     x: ['/', ['-', ['*', 'q', 'xs'], 'u'], ['-', 'q', 'u']],
@@ -78,10 +78,10 @@ export const semiClosedOxygenCard: Card<'x' | 'q' | 'xs' | 'u'> = {
   place: 'equation',
   cautions: ['breathing-loop', 'oxygen-limits'],
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['xs'] },
+    { slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['xs'] },
     {
       slip: 'other-formula',
-      text: 'The oxygen taken up not taken from the outflow',
+      text: 'Uptake not subtracted from the outflow',
       instead: { x: ['/', ['-', ['*', 'q', 'xs'], 'u'], 'q'] },
     },
   ],
@@ -91,7 +91,7 @@ export const semiClosedOxygenCard: Card<'x' | 'q' | 'xs' | 'u'> = {
 /** Ventilation from the oxygen taken up. */
 export const ventilationForUptakeCard: Card<'VE' | 'k' | 'u'> = {
   id: 'ventilation-for-uptake',
-  title: 'Ventilation from the oxygen taken up',
+  title: 'Ventilation from oxygen uptake',
   documents: 'ventilationFor',
   result: 'VE',
   symbols: {
@@ -104,11 +104,11 @@ export const ventilationForUptakeCard: Card<'VE' | 'k' | 'u'> = {
     },
     k: {
       letter: 'k',
-      meaning: 'litres breathed for each litre of oxygen taken up',
+      meaning: 'litres breathed per litre of oxygen uptake',
       dimension: 'fraction',
       parameter: 'ventilatoryEquivalent',
     },
-    u: { letter: 'u', meaning: 'oxygen taken up, STPD', dimension: 'volume flow', parameter: 'uptake' },
+    u: { letter: 'u', meaning: 'oxygen uptake, STPD', dimension: 'volume flow', parameter: 'uptake' },
   },
   forms: { VE: ['*', 'k', 'u'] },
   core: {
@@ -124,19 +124,19 @@ export const ventilationForUptakeCard: Card<'VE' | 'k' | 'u'> = {
 /** Carbon dioxide given off, from the oxygen taken up. */
 export const carbonDioxideOutputCard: Card<'c' | 'k' | 'u'> = {
   id: 'carbon-dioxide-output',
-  title: 'Carbon dioxide given off, from the oxygen taken up',
+  title: 'Carbon dioxide output from oxygen uptake',
   documents: 'carbonDioxideOutput',
   result: 'c',
   symbols: {
     c: {
       letter: 'q',
       subscript: 'CO2',
-      meaning: 'carbon dioxide given off, STPD',
+      meaning: 'carbon dioxide output, STPD',
       dimension: 'volume flow',
       parameter: 'output',
     },
     k: { letter: 'k', meaning: 'respiratory quotient', dimension: 'fraction', parameter: 'respiratoryQuotient' },
-    u: { letter: 'u', meaning: 'oxygen taken up, STPD', dimension: 'volume flow', parameter: 'uptake' },
+    u: { letter: 'u', meaning: 'oxygen uptake, STPD', dimension: 'volume flow', parameter: 'uptake' },
   },
   forms: { c: ['*', 'k', 'u'] },
   core: {
@@ -179,7 +179,7 @@ export const oxygenEnduranceCard: Card<'t' | 'p' | 'pr' | 'V' | 'T' | 'T0' | 'pn
     T: { letter: 'T', meaning: 'temperature of the gas', dimension: 'temperature', parameter: 'contents.temperature' },
     T0: { letter: 'T', subscript: '0', meaning: 'temperature of STPD', dimension: 'temperature' },
     pn: { letter: 'p', subscript: 'n', meaning: 'pressure of STPD', dimension: 'pressure' },
-    u: { letter: 'u', meaning: 'oxygen taken up, STPD', dimension: 'volume flow', parameter: 'uptake' },
+    u: { letter: 'u', meaning: 'oxygen uptake, STPD', dimension: 'volume flow', parameter: 'uptake' },
   },
   forms: { t: ['/', ['*', ['/', ['*', ['-', 'p', 'pr'], 'V'], 'T'], 'T0'], ['*', 'pn', 'u']] },
   constants: { T0: 273.15, pn: 101325 },
@@ -207,7 +207,7 @@ export const oxygenEnduranceCard: Card<'t' | 'p' | 'pr' | 'V' | 'T' | 'T0' | 'pn
       ),
   },
   besides: ['contents', 'gas', 'compiled'],
-  conditions: ['ideal gas', 'oxygen used only for what is taken up: nothing vented'],
+  conditions: ['ideal gas', 'all the oxygen goes to uptake, none is vented'],
   source: 'us-navy-diving-manual',
   place: '17-4.1.1',
   cautions: ['breathing-loop'],
@@ -217,7 +217,7 @@ export const oxygenEnduranceCard: Card<'t' | 'p' | 'pr' | 'V' | 'T' | 'T0' | 'pn
       text: 'The residual pressure left out',
       instead: { t: ['/', ['*', ['/', ['*', 'p', 'V'], 'T'], 'T0'], ['*', 'pn', 'u']] },
     },
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T'] },
   ],
   range: { p: [10000000.0, 20000000.0], pr: [1000000.0, 3000000.0], V: [0.001, 0.003], T: [275, 320], u: [1e-5, 3e-5] },
 }
@@ -247,11 +247,11 @@ export const usNavyManualCapacityCard: Card<'C' | 'V' | 'pg' | 'pa'> = {
     C: ({ internalVolume: V, gaugePressure: pg }: { internalVolume: InternalVolume; gaugePressure: GaugePressure }) =>
       usNavyManualCapacity({ internalVolume: V, gaugePressure: pg }),
   },
-  conditions: ['ideal gas', 'an atmosphere of 14.7 psi, as the handbook counts'],
+  conditions: ['ideal gas', 'an atmosphere of 14.7 psi, as in the handbook'],
   source: 'us-navy-diving-manual',
   place: '7-4.1',
   commonErrors: [
-    { slip: 'other-formula', text: 'Gauge pressure taken for absolute', instead: { C: ['/', ['*', 'V', 'pg'], 'pa'] } },
+    { slip: 'other-formula', text: 'Gauge pressure used as absolute', instead: { C: ['/', ['*', 'V', 'pg'], 'pa'] } },
   ],
   range: { V: [0.003, 0.02], pg: [10000000.0, 30000000.0] },
 }
@@ -299,7 +299,7 @@ export const handbookAvailableVolumeCard: Card<'C' | 'pg' | 'pm' | 'pa' | 'V' | 
       count: number
     }) => handbookAvailableVolume({ internalVolume: V, gaugePressure: pg }, { minimumPressure: pm, count: N }),
   },
-  conditions: ['ideal gas', 'an atmosphere of 14.7 psi, as the handbook counts'],
+  conditions: ['ideal gas', 'an atmosphere of 14.7 psi, as in the handbook'],
   source: 'us-navy-diving-manual',
   place: '8-2.2.1',
   commonErrors: [
@@ -337,7 +337,7 @@ export const relativeRateUncertaintyCard: Card<'ur' | 'u' | 'dp' | 'uV' | 'ut' |
     dp: {
       letter: 'Δ',
       subscript: 'p',
-      meaning: 'first reading less the second',
+      meaning: 'first reading minus the second',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'pressureDrop',
@@ -393,7 +393,7 @@ export const relativeRateUncertaintyCard: Card<'ur' | 'u' | 'dp' | 'uV' | 'ut' |
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The uncertainty of one reading counted for the drop',
+      text: 'The uncertainty of one reading used for the drop',
       instead: { ur: ['sqrt', ['+', ['^', ['/', 'u', 'dp'], 2], ['^', 'uV', 2], ['^', 'ut', 2], ['^', 'ua', 2]]] },
     },
   ],

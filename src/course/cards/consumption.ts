@@ -53,7 +53,10 @@ export const gasBreathedCard: Card<'G' | 'VE' | 'pa' | 't'> = {
     G: (knowns: { ambientPressure: AbsolutePressure; time: Duration; respiratoryMinuteVolume: VolumeFlow }) =>
       pressureVolumeBreathed(steadyProfile(knowns.ambientPressure, knowns.time), knowns.respiratoryMinuteVolume),
   },
-  conditions: ['one depth, one rate', 'counted as pressure times volume at the diver: no equation of state enters'],
+  conditions: [
+    'constant depth and rate',
+    'counted as pressure times volume at the diver: no equation of state is involved',
+  ],
   source: 'litrebar-derivation',
   cautions: ['reserve'],
   range: { VE: [0.0001, 0.001], pa: [100_000, 600_000], t: [60, 3600] },
@@ -113,7 +116,7 @@ export const respiratoryMinuteVolumeFromDropCard: Card<'VE' | 'V' | 'p1' | 'p2' 
   },
   besides: ['breathingGasTemperature', 'surfacePressure', 'gas', 'compiled'],
   conditions: [
-    'ideal gas: between 300 and 200 bar of air it overstates by some 30 per cent',
+    'ideal gas: for air between 300 and 200 bar it overstates by some 30 per cent',
     'the same temperature at both readings',
     'pressures both absolute, or both gauge',
   ],
@@ -151,7 +154,7 @@ export const enduranceCard: Card<'t' | 'V' | 'p' | 'pr' | 'VE' | 'pa'> = {
     pr: {
       letter: 'p',
       subscript: 'r',
-      meaning: 'absolute pressure that is kept',
+      meaning: 'residual pressure, absolute',
       dimension: 'pressure',
       parameter: 'cylinders.residualPressure',
     },
@@ -188,7 +191,7 @@ export const enduranceCard: Card<'t' | 'V' | 'p' | 'pr' | 'VE' | 'pa'> = {
       ).duration,
   },
   besides: ['breathingGasTemperature', 'gas', 'compiled'],
-  conditions: ['ideal gas', 'one depth, one rate, one temperature'],
+  conditions: ['ideal gas', 'constant depth, rate and temperature'],
   source: 'litrebar-derivation',
   cautions: ['reserve'],
   range: {
@@ -210,7 +213,7 @@ export const turnPressureCard: Card<'pt' | 'p' | 'f' | 'pr'> = {
     pt: {
       letter: 'p',
       subscript: 't',
-      meaning: 'absolute pressure to turn at',
+      meaning: 'absolute turn pressure',
       dimension: 'pressure',
       parameter: 'turnPressure',
     },
@@ -229,7 +232,7 @@ export const turnPressureCard: Card<'pt' | 'p' | 'f' | 'pr'> = {
     pr: {
       letter: 'p',
       subscript: 'r',
-      meaning: 'absolute pressure that is kept',
+      meaning: 'residual pressure, absolute',
       dimension: 'pressure',
       parameter: 'residualPressure',
     },

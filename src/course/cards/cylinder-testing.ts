@@ -59,14 +59,14 @@ export const wallStressCard: Card<'S' | 'pt' | 'D' | 't'> = {
       wall: Length
     }) => wallStress({ outsideDiameter: D, wall: t }, pt),
   },
-  conditions: ['a seamless steel cylinder, its wall of one thickness', 'away from shoulder and base'],
+  conditions: ['seamless steel cylinder with a uniform wall', 'away from shoulder and base'],
   source: 'cfr-49-178-46',
   place: 'wall stress formula',
   cautions: ['inspection'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'By the thin-walled rule of hoop stress',
+      text: 'By the thin-wall hoop stress formula',
       instead: { S: ['/', ['*', 'pt', 'D'], ['*', 2, 't']] },
     },
     { slip: 'diameter-for-radius', text: 'Radius and diameter confused', symbols: ['D'] },
@@ -128,13 +128,19 @@ export const longitudinalStressCard: Card<'S' | 'pt' | 'D' | 't'> = {
 /** Thinnest wall for a stress at test pressure. */
 export const minimumWallForStressCard: Card<'t' | 'D' | 'S' | 'pt'> = {
   id: 'minimum-wall-for-stress',
-  title: 'Thinnest wall for a stress at test pressure',
+  title: 'Minimum wall for a stress at test pressure',
   documents: 'minimumWallForStress',
   result: 't',
   symbols: {
     t: { letter: 't', meaning: 'thickness of the wall', dimension: 'length', parameter: 'wall' },
     D: { letter: 'D', meaning: 'outside diameter', dimension: 'length', parameter: 'outsideDiameter' },
-    S: { letter: 'S', meaning: 'stress allowed', dimension: 'pressure', datum: 'difference', parameter: 'stressLimit' },
+    S: {
+      letter: 'S',
+      meaning: 'allowable stress',
+      dimension: 'pressure',
+      datum: 'difference',
+      parameter: 'stressLimit',
+    },
     pt: {
       letter: 'p',
       subscript: 't',
@@ -158,7 +164,7 @@ export const minimumWallForStressCard: Card<'t' | 'D' | 'S' | 'pt'> = {
       testPressure: GaugePressure
     }) => minimumWallForStress({ outsideDiameter: D, testPressure: pt, stressLimit: S }),
   },
-  conditions: ['the rule of wall stress, solved for the wall'],
+  conditions: ['the wall stress formula, solved for the wall'],
   source: 'litrebar-derivation',
   place: 'algebra on the formula of cfr-49-178-46',
   cautions: ['inspection'],
@@ -231,14 +237,14 @@ export const averageWallStressCard: Card<'S' | 'EE' | 'k' | 'pk' | 'V' | 'pt'> =
     },
     k: {
       letter: 'k',
-      meaning: 'elastic growth of the cylinder for the stated pressure, as a fraction',
+      meaning: 'elastic expansion at the stated pressure, as a fraction',
       dimension: 'fraction',
       parameter: 'factor.fraction',
     },
     pk: {
       letter: 'p',
       subscript: 'k',
-      meaning: 'pressure for which the growth is stated',
+      meaning: 'pressure for which that fraction is stated',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'factor.per',
@@ -285,7 +291,7 @@ export const averageWallStressCard: Card<'S' | 'EE' | 'k' | 'pk' | 'V' | 'pt'> =
       internalVolume: InternalVolume
     }) => rejectionElasticExpansion(S, { factor: { fraction: k, per: pk }, internalVolume: V, testPressure: pt }),
   },
-  conditions: ['steel', 'the growth stated for the pressure that it belongs to'],
+  conditions: ['steel', 'the fraction goes with the pressure it is stated for'],
   source: 'cfr-49-173-302a-2015',
   place: 'paragraph (b)(3)(i)(A)',
   cautions: ['inspection'],
@@ -335,7 +341,7 @@ export const waterCompressionCard: Card<'dV' | 'm' | 'r1' | 'r2'> = {
       atTestPressure: Density
     }) => waterCompression(m, { atAmbient: r1, atTestPressure: r2 }),
   },
-  conditions: ['no air in the water or the pipes', 'one temperature'],
+  conditions: ['no air in the water or the pipes', 'constant temperature'],
   source: 'litrebar-derivation',
   place: 'mass over density at both pressures',
   range: { m: [5, 20], r1: [990, 1000], r2: [1005, 1020] },
@@ -391,9 +397,7 @@ export const totalExpansionCard: Card<'TE' | 'Vf' | 'm' | 'r1' | 'r2'> = {
   source: 'litrebar-derivation',
   place: 'direct expansion test',
   cautions: ['inspection'],
-  commonErrors: [
-    { slip: 'other-formula', text: 'The compression of the water left out', instead: { TE: ['*', 1, 'Vf'] } },
-  ],
+  commonErrors: [{ slip: 'other-formula', text: 'Compression of the water left out', instead: { TE: ['*', 1, 'Vf'] } }],
   range: { Vf: [0.001, 0.0015], m: [5, 20], r1: [990, 1000], r2: [1005, 1020] },
 }
 

@@ -20,7 +20,7 @@ export const endLoadCard: Card<'F' | 'pg' | 'pi' | 'D'> = {
       parameter: 'gaugePressure',
     },
     pi: { letter: 'π', meaning: 'the number π', dimension: 'fraction' },
-    D: { letter: 'D', meaning: 'diameter on which it seals', dimension: 'length', parameter: 'sealingDiameter' },
+    D: { letter: 'D', meaning: 'sealing diameter', dimension: 'length', parameter: 'sealingDiameter' },
   },
   forms: { F: ['/', ['*', 'pg', 'pi', ['^', 'D', 2]], 4] },
   constants: { pi: Math.PI },
@@ -72,18 +72,18 @@ export const developedPressureCard: Card<'p2' | 'p1' | 'T1' | 'T2'> = {
       (developed(pressure, temperature, at) / pressure) * (temperature / at),
   },
   callSymbols: {
-    z: { letter: 'z', meaning: 'what real air adds to the ideal rule, by GERG-2008', dimension: 'fraction' },
+    z: { letter: 'z', meaning: 'correction for real air, by GERG-2008', dimension: 'fraction' },
   },
   core: {
     p2: ({ pressure, temperature, at }: { pressure: number; temperature: number; at: number }) =>
       developed(pressure, temperature, at),
   },
   besides: ['mixture', 'gas', 'gaugePressure', 'internalVolume', 'ambientPressure', 'elasticExpansion', 'growth'],
-  conditions: ['dry air', 'one amount of gas', 'the cylinder does not expand'],
+  conditions: ['dry air', 'fixed amount of gas', 'the cylinder does not expand'],
   source: 'gerg-2008',
   cautions: ['hot-fill', 'fill-limit'],
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T1', 'T2'] },
     {
       slip: 'other-formula',
       text: 'By the ideal gas law instead of the real gas',
@@ -105,7 +105,7 @@ function developed(pressure: number, temperature: number, at: number): number {
 /** Litres of water behind a trade size that was counted as volume times gauge pressure. */
 export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
   id: 'trade-size',
-  title: 'Litres of water behind a trade size, counted as volume times gauge pressure',
+  title: 'Water capacity behind a trade size, counted as volume times gauge pressure',
   documents: 'tradeSizeReadings',
   result: 'V',
   symbols: {
@@ -120,7 +120,7 @@ export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
     p0: {
       letter: 'p',
       subscript: '0',
-      meaning: 'absolute pressure that the free gas is counted at',
+      meaning: 'absolute pressure at which the free gas is stated',
       dimension: 'pressure',
       parameter: 'reference.pressure',
     },
@@ -157,7 +157,7 @@ export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
   },
   besides: ['ambientPressure', 'temperature', 'mixture'],
   conditions: [
-    'the trade counts by the gauge and by the ideal gas; counted by the real gas it takes 3 % more water at 3000 psi',
+    'the trade counts gauge pressure and an ideal gas; by the real gas it takes 3 % more water capacity at 3000 psi',
   ],
   source: 'common-practice',
   place: 'trade sizes of catalogues',
@@ -165,7 +165,7 @@ export const tradeSizeCard: Card<'V' | 'V0' | 'p0' | 'pg'> = {
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'Absolute pressure in place of gauge pressure',
+      text: 'Absolute pressure used instead of gauge pressure',
       instead: { V: ['/', ['*', 'V0', 'p0'], ['+', 'pg', 'p0']] },
     },
   ],

@@ -13,11 +13,11 @@ import type { Card } from '../card.ts'
 /** A depth display divides the pressure over the surface by a fixed pressure for each metre. */
 export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
   id: 'indicated-depth',
-  title: 'A depth display divides the pressure over the surface by a fixed pressure for each metre',
+  title: 'A depth display divides the pressure above surface pressure by a fixed pressure per metre',
   documents: 'indicatedDepth',
   result: 'd',
   symbols: {
-    d: { letter: 'd', meaning: 'depth shown', dimension: 'length', parameter: 'depth' },
+    d: { letter: 'd', meaning: 'indicated depth', dimension: 'length', parameter: 'depth' },
     p: { letter: 'p', meaning: 'absolute pressure at the depth', dimension: 'pressure', parameter: 'pressure' },
     p0: {
       letter: 'p',
@@ -29,7 +29,7 @@ export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
     pc: {
       letter: 'p',
       subscript: 'c',
-      meaning: 'pressure that the convention counts for one metre',
+      meaning: 'pressure that the convention takes as one metre',
       dimension: 'pressure',
     },
     L: { letter: 'L', meaning: 'length of one metre', dimension: 'length' },
@@ -43,13 +43,13 @@ export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
       pressureAtShownDepth({ depth: d, surfacePressure: p0, convention: depthConventions.depthGauge }),
   },
   besides: ['convention'],
-  conditions: ['a display that counts 10 kPa for each metre', 'zero taken at the surface of that water'],
+  conditions: ['a display that takes 10 kPa as 1 metre', 'zero set at the surface'],
   source: 'en-13319',
   place: 'rule of conversion',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The pressure at the surface left out',
+      text: 'Surface pressure left out',
       instead: { d: ['*', ['/', 'p', 'pc'], 'L'] },
     },
   ],
@@ -59,15 +59,15 @@ export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
 /** A depth convention stands for water of one density. */
 export const densityOfConventionCard: Card<'rho' | 'pc' | 'L' | 'g'> = {
   id: 'density-of-convention',
-  title: 'A depth convention stands for water of one density',
+  title: 'A depth convention implies a water density',
   documents: 'densityOfConvention',
   result: 'rho',
   symbols: {
-    rho: { letter: 'ρ', meaning: 'density that the convention stands for', dimension: 'density', parameter: 'density' },
+    rho: { letter: 'ρ', meaning: 'density implied by the convention', dimension: 'density', parameter: 'density' },
     pc: {
       letter: 'p',
       subscript: 'c',
-      meaning: 'pressure that the convention counts for one metre',
+      meaning: 'pressure that the convention takes as one metre',
       dimension: 'pressure',
     },
     L: { letter: 'L', meaning: 'length of one metre', dimension: 'length' },
@@ -79,7 +79,7 @@ export const densityOfConventionCard: Card<'rho' | 'pc' | 'L' | 'g'> = {
     rho: ({ gravity: g }: { gravity: Acceleration }) => densityOfConvention(depthConventions.depthGauge, g),
   },
   besides: ['length', 'name', 'pressure', 'source', 'place'],
-  conditions: ['a convention of 10 kPa for each metre'],
+  conditions: ['a convention of 10 kPa per metre'],
   source: 'litrebar-derivation',
   place: 'hydrostatics',
   range: { g: [9.78, 9.83] },
@@ -88,13 +88,13 @@ export const densityOfConventionCard: Card<'rho' | 'pc' | 'L' | 'g'> = {
 /** Geopotential height: altitude corrected for the fall of gravity. */
 export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
   id: 'geopotential-height',
-  title: 'Geopotential height: altitude corrected for the fall of gravity',
+  title: 'Geopotential height: altitude corrected for decreasing gravity',
   documents: 'geopotentialHeightOf',
   result: 'H',
   symbols: {
     H: { letter: 'H', meaning: 'geopotential height', dimension: 'length', parameter: 'height' },
     r: { letter: 'r', meaning: 'radius of the Earth in the standard', dimension: 'length' },
-    h: { letter: 'h', meaning: 'altitude over sea level', dimension: 'length', parameter: 'altitude' },
+    h: { letter: 'h', meaning: 'altitude above sea level', dimension: 'length', parameter: 'altitude' },
   },
   forms: { H: ['/', ['*', 'r', 'h'], ['+', 'r', 'h']] },
   constants: { r: 6356766 },
@@ -110,21 +110,21 @@ export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
 /** Pressure falls with altitude by the standard atmosphere. */
 export const surfacePressureAtAltitudeCard: Card<'p' | 'pn' | 'r' | 'h' | 'H0' | 'n'> = {
   id: 'surface-pressure-at-altitude',
-  title: 'Pressure falls with altitude by the standard atmosphere',
+  title: 'Pressure falls with altitude in the standard atmosphere',
   documents: 'surfacePressureAtAltitude',
   result: 'p',
   symbols: {
     p: { letter: 'p', meaning: 'absolute pressure at the altitude', dimension: 'pressure', parameter: 'pressure' },
     pn: { letter: 'p', subscript: 'n', meaning: 'standard pressure at sea level', dimension: 'pressure' },
     r: { letter: 'r', meaning: 'radius of the Earth in the standard', dimension: 'length' },
-    h: { letter: 'h', meaning: 'altitude over sea level', dimension: 'length', parameter: 'altitude' },
+    h: { letter: 'h', meaning: 'altitude above sea level', dimension: 'length', parameter: 'altitude' },
     H0: {
       letter: 'H',
       subscript: '0',
       meaning: 'height at which the lapse would reach zero kelvin',
       dimension: 'length',
     },
-    n: { letter: 'n', meaning: 'power of the lapse of temperature', dimension: 'fraction' },
+    n: { letter: 'n', meaning: 'exponent of the temperature lapse', dimension: 'fraction' },
   },
   forms: { p: ['*', 'pn', ['^', ['-', 1, ['/', ['/', ['*', 'r', 'h'], ['+', 'r', 'h']], 'H0']], 'n']] },
   constants: { pn: 101325, r: 6356766, H0: 288.15 / 0.0065, n: (9.80665 * 0.0289644) / (8.31432 * 0.0065) },
@@ -157,8 +157,6 @@ export const normalGravityCard: Card<'g' | 'g0' | 'l'> = {
   conditions: ['sea level, on the smooth ellipsoid of the earth'],
   source: 'teos-10',
   place: 'gsw_grav',
-  commonErrors: [
-    { slip: 'other-formula', text: 'The gravity of the equator taken everywhere', instead: { g: ['*', 1, 'g0'] } },
-  ],
+  commonErrors: [{ slip: 'other-formula', text: 'Equatorial gravity used everywhere', instead: { g: ['*', 1, 'g0'] } }],
   range: { l: [-1.5, 1.5] },
 }

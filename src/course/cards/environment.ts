@@ -27,14 +27,14 @@ export const pressureAtDepthCard: Card<'p' | 'p0' | 'rho' | 'g' | 'd'> = {
     d: ['/', ['-', 'p', 'p0'], ['*', 'rho', 'g']],
   },
   core: { p: pressureAtDepth, d: depthAtPressure },
-  conditions: ['water at rest, of one density', 'gravity the same over the depth'],
+  conditions: ['water at rest, of uniform density', 'gravity constant over the depth'],
   source: 'openstax-college-physics',
   place: 'section 11.4',
   commonErrors: [
     { slip: 'sea-water-for-fresh', text: 'Density of sea water used, 1025 kg/m³', symbols: ['rho'] },
     {
       slip: 'other-formula',
-      text: 'The pressure at the surface left out',
+      text: 'Surface pressure left out',
       instead: { p: ['*', 'rho', 'g', 'd'], d: ['/', 'p', ['*', 'rho', 'g']] },
     },
   ],

@@ -50,11 +50,11 @@ export const amountOfGasCard: Card<'n' | 'V' | 'p' | 'T' | 'R'> = {
   source: 'gerg-2008',
   place: 'density',
   commonErrors: [
-    { slip: 'gauge-for-absolute', text: 'The reading of the gauge taken for the absolute pressure', symbols: ['p'] },
-    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] },
+    { slip: 'gauge-for-absolute', text: 'The gauge reading used as absolute pressure', symbols: ['p'] },
+    { slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T'] },
     {
       slip: 'other-formula',
-      text: 'The gas taken for ideal: Z left out',
+      text: 'The gas treated as ideal: Z left out',
       instead: { n: ['/', ['*', 'p', 'V'], ['*', 'R', 'T']] },
     },
   ],
@@ -92,11 +92,11 @@ export const massOfGasCard: Card<'m' | 'M' | 'V' | 'p' | 'T' | 'R'> = {
   place: 'density and molar masses',
   cautions: ['buoyancy'],
   commonErrors: [
-    { slip: 'gauge-for-absolute', text: 'The reading of the gauge taken for the absolute pressure', symbols: ['p'] },
-    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] },
+    { slip: 'gauge-for-absolute', text: 'The gauge reading used as absolute pressure', symbols: ['p'] },
+    { slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T'] },
     {
       slip: 'other-formula',
-      text: 'The gas taken for ideal: Z left out',
+      text: 'The gas treated as ideal: Z left out',
       instead: { m: ['/', ['*', 'M', 'p', 'V'], ['*', 'R', 'T']] },
     },
   ],
@@ -158,13 +158,13 @@ export const freeGasOfAmountCard: Card<'V0' | 'n' | 'p0' | 'T0' | 'R'> = {
   constants: { R: 8.314472 },
   besides: ['mixture', 'gas', 'reference'],
   conditions: [
-    'dry air at a dry reference condition: a litre of free gas says nothing until its pressure and temperature are stated',
+    'dry air at a dry reference condition: a litre of free gas means nothing until its pressure and temperature are stated',
   ],
   source: 'gerg-2008',
   place: 'density',
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T0'] },
-    { slip: 'gauge-for-absolute', text: 'A gauge pressure taken for the pressure of the reference', symbols: ['p0'] },
+    { slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T0'] },
+    { slip: 'gauge-for-absolute', text: 'A gauge pressure used as the reference pressure', symbols: ['p0'] },
   ],
   range: { V0: [0.5, 4], n: [20, 150], p0: [90_000, 110_000], T0: [273, 310] },
 }
@@ -189,11 +189,11 @@ export const pressureAtGasDensityCard: Card<'p' | 'rho' | 'M' | 'T' | 'R'> = {
   },
   constants: { R: 8.314472, M: 0.02896573152 },
   besides: ['mixture', 'gas'],
-  conditions: ['dry air, ideal: the real gas is within a hundredth of it at breathing pressures'],
+  conditions: ['dry air, ideal: at breathing pressures real air is within a hundredth of it'],
   source: 'gerg-2008',
   place: 'molar masses and gas constant',
   cautions: ['gas-density'],
-  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'The temperature entered in degrees Celsius', symbols: ['T'] }],
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'Temperature entered in degrees Celsius', symbols: ['T'] }],
   range: { p: [200_000, 1_200_000], rho: [2, 9], T: [273, 310] },
 }
 
@@ -215,14 +215,14 @@ export const molarMassCard: Card<'M' | 'x' | 'y' | 'Mo' | 'Mh' | 'Mn'> = {
   core: { M: (fractions: { oxygen: MoleFraction; helium: MoleFraction }) => molarMass(trimix(fractions)) },
   constants: { Mo: 0.0319988, Mh: 0.004002602, Mn: 0.0280134 },
   besides: ['nitrogen', 'argon', 'carbonDioxide', 'hydrogen', 'water'],
-  conditions: ['oxygen, helium and nitrogen alone, and nothing else'],
+  conditions: ['oxygen, helium and nitrogen only'],
   source: 'gerg-2008',
   place: 'molar masses',
   commonErrors: [
-    { slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['x', 'y'] },
+    { slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['x', 'y'] },
     {
       slip: 'other-formula',
-      text: 'The helium left out of the balance: the rest taken for all nitrogen',
+      text: 'Helium left out: the rest treated as all nitrogen',
       instead: { M: ['+', ['*', 'x', 'Mo'], ['*', ['-', 1, 'x'], 'Mn']] },
     },
   ],

@@ -75,11 +75,11 @@ export const freeGasAtCard: Card<'V2' | 'V1' | 'p1' | 'p2' | 'T1' | 'T2'> = {
       }),
   },
   besides: ['gas', 'mixture'],
-  conditions: ['ideal gas', 'one amount of dry gas'],
+  conditions: ['ideal gas', 'fixed amount of dry gas'],
   source: 'common-practice',
   place: 'definition',
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T1', 'T2'] },
     {
       slip: 'other-formula',
       text: 'The ratio of temperatures inverted',

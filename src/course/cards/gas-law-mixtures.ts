@@ -28,7 +28,7 @@ import type { Card } from '../card.ts'
 /** Nitrogen by van der Waals: molecules take space and pull. */
 export const vanDerWaalsPressureCard: Card<'p' | 'n' | 'R' | 'T' | 'nm'> = {
   id: 'van-der-waals',
-  title: 'Nitrogen by van der Waals: molecules take space and pull',
+  title: 'Nitrogen by van der Waals: molecules take up space and attract each other',
   documents: 'vanDerWaalsPressure',
   result: 'p',
   symbols: {
@@ -49,20 +49,20 @@ export const vanDerWaalsPressureCard: Card<'p' | 'n' | 'R' | 'T' | 'nm'> = {
   callSymbols: {
     pull: {
       letter: 'a',
-      meaning: 'pull between the molecules, 1.39 L²·atm/mol² times the molar density squared',
+      meaning: 'attraction between the molecules, 1.39 L²·atm/mol² times the molar density squared',
       dimension: 'pressure',
     },
   },
-  conditions: ['nitrogen, constants as books print them', 'for the direction of the departure, not for figures'],
+  conditions: ['nitrogen, constants as textbooks print them', 'shows the direction of the deviation, not its size'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.6',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'By the ideal gas law, without space and pull',
+      text: 'By the ideal gas law, without volume or attraction',
       instead: { p: ['*', 'n', 'R', 'T'] },
     },
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T'] },
   ],
   range: { p: [100000.0, 20000000.0], n: [10, 10000], T: [275, 320] },
 }
@@ -87,10 +87,10 @@ export const moistureConcentrationCard: Card<'c' | 'x' | 'p' | 'Mw' | 'R' | 'T'>
       dimension: 'fraction',
       parameter: 'waterFraction',
     },
-    p: { letter: 'p', meaning: 'absolute pressure of the reference', dimension: 'pressure', parameter: 'pressure' },
+    p: { letter: 'p', meaning: 'absolute reference pressure', dimension: 'pressure', parameter: 'pressure' },
     Mw: { letter: 'M', subscript: 'w', meaning: 'molar mass of water', dimension: 'molar mass' },
     R: { letter: 'R', meaning: 'molar gas constant', dimension: 'molar heat capacity' },
-    T: { letter: 'T', meaning: 'temperature of the reference', dimension: 'temperature', parameter: 'temperature' },
+    T: { letter: 'T', meaning: 'reference temperature', dimension: 'temperature', parameter: 'temperature' },
   },
   forms: { c: ['/', ['*', 'x', 'p', 'Mw'], ['*', 'R', 'T']], x: ['/', ['*', 'c', 'R', 'T'], ['*', 'p', 'Mw']] },
   constants: { Mw: 0.018015268, R: molarGasConstant },
@@ -118,8 +118,8 @@ export const moistureConcentrationCard: Card<'c' | 'x' | 'p' | 'Mw' | 'R' | 'T'>
   source: 'litrebar-derivation',
   place: 'ideal gas',
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T'] },
-    { slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['x'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T'] },
+    { slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['x'] },
   ],
   range: { c: [0.0001, 0.01], x: [0.0001, 0.02], p: [95000, 105000], T: [275, 320] },
 }
@@ -127,7 +127,7 @@ export const moistureConcentrationCard: Card<'c' | 'x' | 'p' | 'Mw' | 'R' | 'T'>
 /** Water for each kilogram of dry air. */
 export const humidityRatioCard: Card<'w' | 'eps' | 'x'> = {
   id: 'humidity-ratio',
-  title: 'Water for each kilogram of dry air',
+  title: 'Water per kilogram of dry air',
   documents: 'humidityRatio',
   result: 'w',
   symbols: {
@@ -152,12 +152,12 @@ export const humidityRatioCard: Card<'w' | 'eps' | 'x'> = {
     w: ({ waterFraction: x }: { waterFraction: MoleFraction }) => humidityRatio(x),
     x: ({ ratio: w }: { ratio: Fraction }) => waterFractionFromHumidityRatio(w),
   },
-  conditions: ['the other gas is dry air'],
+  conditions: ['the rest is dry air'],
   source: 'ashrae-fundamentals-2017',
   place: 'chapter 1, equation 20',
   commonErrors: [
-    { slip: 'other-formula', text: 'The mole fraction taken for the ratio of masses', instead: { w: ['*', 1, 'x'] } },
-    { slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['x'] },
+    { slip: 'other-formula', text: 'The mole fraction used as the mass ratio', instead: { w: ['*', 1, 'x'] } },
+    { slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['x'] },
   ],
   range: { w: [0.0001, 0.02], x: [0.0001, 0.02] },
 }
@@ -205,7 +205,7 @@ export const totalPressureCard: Card<'p' | 'pO' | 'pN' | 'pHe'> = {
     }) => totalPressure({ oxygen: pO, nitrogen: pN, helium: pHe }),
   },
   besides: ['argon', 'carbonDioxide', 'water', 'hydrogen'],
-  conditions: ['ideal gas', 'all gases of the mixture counted'],
+  conditions: ['ideal gas', 'all gases in the mixture counted'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.3',
   range: { p: [100000.0, 20000000.0], pO: [10000, 200000], pN: [10000, 200000], pHe: [10000, 200000] },
@@ -219,7 +219,7 @@ export const pressureVolumeCard: Card<'pV' | 'p' | 'V'> = {
   result: 'pV',
   symbols: {
     pV: { letter: 'E', meaning: 'pressure times volume', dimension: 'pressure volume', parameter: 'product' },
-    p: { letter: 'p', meaning: 'pressure, or the drop of it', dimension: 'pressure', parameter: 'pressure' },
+    p: { letter: 'p', meaning: 'pressure, or pressure drop', dimension: 'pressure', parameter: 'pressure' },
     V: { letter: 'V', meaning: 'internal volume', dimension: 'volume', parameter: 'internalVolume' },
   },
   forms: { pV: ['*', 'p', 'V'], p: ['/', 'pV', 'V'] },
@@ -229,7 +229,7 @@ export const pressureVolumeCard: Card<'pV' | 'p' | 'V'> = {
     p: ({ product: pV, internalVolume: V }: { product: PressureVolume; internalVolume: InternalVolume }) =>
       pressureChange(pV, V),
   },
-  conditions: ['bar-litres of free gas only where the gas is ideal'],
+  conditions: ['equal to free gas only where the gas is ideal'],
   source: 'common-practice',
   range: { pV: [10000.0, 200000.0], p: [100000.0, 20000000.0], V: [0.003, 0.02] },
 }
@@ -237,7 +237,7 @@ export const pressureVolumeCard: Card<'pV' | 'p' | 'V'> = {
 /** Shallowest depth for a lowest oxygen partial pressure. */
 export const minimumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 'g'> = {
   id: 'minimum-operating-depth',
-  title: 'Shallowest depth for a lowest oxygen partial pressure',
+  title: 'Shallowest depth for a minimum oxygen partial pressure',
   documents: 'minimumOperatingDepth',
   result: 'd',
   symbols: {
@@ -245,7 +245,7 @@ export const minimumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 
     pO2: {
       letter: 'p',
       subscript: 'O2',
-      meaning: 'lowest oxygen partial pressure, stated by the rule in force',
+      meaning: 'minimum oxygen partial pressure, as the applicable rule states',
       dimension: 'pressure',
       parameter: 'minimumOxygenPartialPressure',
     },
@@ -289,17 +289,17 @@ export const minimumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 
         gravity: g,
       }),
   },
-  conditions: ['water of one density', 'the limit is a rule of the training or the site, not of physics'],
+  conditions: ['water of uniform density', 'the limit comes from training or site rules, not from physics'],
   source: 'us-navy-diving-manual',
   place: 'Dalton section',
   cautions: ['oxygen-limits', 'analyse-mixture'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The pressure at the surface left out',
+      text: 'Surface pressure left out',
       instead: { d: ['/', ['/', 'pO2', 'x'], ['*', 'rho', 'g']] },
     },
-    { slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['x'] },
+    { slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['x'] },
   ],
   range: { pO2: [18000, 21000], x: [0.05, 0.16], p0: [60000, 105000], rho: [990, 1040], g: [9.78, 9.83] },
 }

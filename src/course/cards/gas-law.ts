@@ -83,10 +83,10 @@ export const boyleCard: Card<'p1' | 'V1' | 'p2' | 'V2'> = {
     p1: ['/', ['*', 'p2', 'V2'], 'V1'],
   },
   core: { V2: boyle, p2: boyle, V1: boyle, p1: boyle },
-  conditions: ['ideal gas', 'one amount of gas', 'same temperature before and after'],
+  conditions: ['ideal gas', 'fixed amount of gas', 'same temperature before and after'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p1', 'p2'] }],
   range: { p1: pressures, V1: volumes, p2: pressures, V2: volumes },
 }
 
@@ -104,10 +104,10 @@ export const charlesCard: Card<'V1' | 'T1' | 'V2' | 'T2'> = {
     T1: ['*', 'T2', ['/', 'V1', 'V2']],
   },
   core: { V2: charles, T2: charles, V1: charles, T1: charles },
-  conditions: ['ideal gas', 'one amount of gas', 'same pressure before and after', 'temperatures in kelvin'],
+  conditions: ['ideal gas', 'fixed amount of gas', 'same pressure before and after', 'temperatures in kelvin'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
-  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] }],
+  commonErrors: [{ slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T1', 'T2'] }],
   range: { V1: volumes, V2: volumes, T1: temperatures, T2: temperatures },
 }
 
@@ -127,7 +127,7 @@ export const gayLussacCard: Card<'p1' | 'T1' | 'p2' | 'T2'> = {
   core: { p2: gayLussac, T2: gayLussac, p1: gayLussac, T1: gayLussac },
   conditions: [
     'ideal gas: a full air cylinder changes half as much again',
-    'one amount of gas',
+    'fixed amount of gas',
     'same volume',
     'temperatures in kelvin',
   ],
@@ -135,8 +135,8 @@ export const gayLussacCard: Card<'p1' | 'T1' | 'p2' | 'T2'> = {
   place: 'section 9.2',
   cautions: ['hot-fill'],
   commonErrors: [
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
-    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T1', 'T2'] },
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p1', 'p2'] },
   ],
   range: { p1: pressures, p2: pressures, T1: temperatures, T2: temperatures },
 }
@@ -164,12 +164,12 @@ export const combinedGasLawCard: Card<'p1' | 'V1' | 'T1' | 'p2' | 'V2' | 'T2'> =
     p1: combinedGasLaw,
     T1: combinedGasLaw,
   },
-  conditions: ['ideal gas', 'one amount of gas', 'temperatures in kelvin'],
+  conditions: ['ideal gas', 'fixed amount of gas', 'temperatures in kelvin'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.2',
   commonErrors: [
-    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] },
-    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius taken for kelvin', symbols: ['T1', 'T2'] },
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p1', 'p2'] },
+    { slip: 'celsius-for-kelvin', text: 'Degrees Celsius used as kelvin', symbols: ['T1', 'T2'] },
   ],
   range: {
     p1: pressures,
@@ -214,7 +214,7 @@ export const idealGasLawCard: Card<'p' | 'V' | 'n' | 'R' | 'T'> = {
 /** Partial pressure of one gas of a mixture. */
 export const partialPressureCard: Card<'pi' | 'x' | 'p'> = {
   id: 'partial-pressure',
-  title: 'Dalton’s law: a gas has its share of the pressure',
+  title: 'Dalton’s law: each gas exerts its share of the pressure',
   documents: 'partialPressure',
   result: 'pi',
   symbols: {
@@ -243,7 +243,7 @@ export const partialPressureCard: Card<'pi' | 'x' | 'p'> = {
 /** Henry's law. */
 export const henryCard: Card<'p1' | 'c1' | 'p2' | 'c2'> = {
   id: 'henry',
-  title: 'Henry’s law: what dissolves grows with the partial pressure',
+  title: 'Henry’s law: dissolved gas is proportional to partial pressure',
   documents: 'henry',
   result: 'c2',
   symbols: {
@@ -314,7 +314,7 @@ export const grahamCard: Card<'r' | 'M1' | 'M2'> = {
   },
   forms: { r: ['sqrt', ['/', 'M2', 'M1']], M1: ['/', 'M2', ['^', 'r', 2]] },
   core: { r: graham, M1: graham },
-  conditions: ['effusion through a small hole', 'both gases at one temperature and pressure'],
+  conditions: ['effusion through a small hole', 'both gases at the same temperature and pressure'],
   source: 'openstax-chemistry-2e',
   place: 'section 9.4',
   range: { r: [0.2, 5], M1: [0.002, 0.1], M2: [0.002, 0.1] },
@@ -361,7 +361,7 @@ export const surfaceEquivalentCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
       dimension: 'fraction',
       parameter: 'surfaceEquivalentFraction',
     },
-    x: { letter: 'x', meaning: 'fraction in the gas breathed', dimension: 'fraction', parameter: 'fraction' },
+    x: { letter: 'x', meaning: 'fraction in the breathed gas', dimension: 'fraction', parameter: 'fraction' },
     p: { letter: 'p', meaning: 'absolute pressure around the diver', dimension: 'pressure', parameter: 'pressure' },
     p0: {
       letter: 'p',
@@ -373,7 +373,7 @@ export const surfaceEquivalentCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
   },
   forms: { xs: ['/', ['*', 'x', 'p'], 'p0'] },
   core: { xs: surfaceEquivalentFraction },
-  conditions: ['what acts on the diver is the partial pressure'],
+  conditions: ['the partial pressure is what acts on the diver'],
   source: 'us-navy-diving-manual',
   place: 'partial pressures and surface equivalents',
   cautions: ['breathing-air'],
@@ -383,15 +383,15 @@ export const surfaceEquivalentCard: Card<'xs' | 'x' | 'p' | 'p0'> = {
 /** Deepest depth of a mixture. */
 export const maximumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 'g'> = {
   id: 'maximum-operating-depth',
-  title: 'Maximum depth for a limit of oxygen partial pressure',
+  title: 'Maximum depth for an oxygen partial pressure limit',
   documents: 'maximumOperatingDepth',
   result: 'd',
   symbols: {
-    d: { letter: 'd', meaning: 'deepest depth', dimension: 'length', parameter: 'depth' },
+    d: { letter: 'd', meaning: 'maximum depth', dimension: 'length', parameter: 'depth' },
     pO2: {
       letter: 'p',
       subscript: 'O2',
-      meaning: 'highest oxygen partial pressure, stated by the rule in force',
+      meaning: 'maximum oxygen partial pressure, as the applicable rule states',
       dimension: 'pressure',
       parameter: 'maximumOxygenPartialPressure',
     },
@@ -417,7 +417,7 @@ export const maximumOperatingDepthCard: Card<'d' | 'pO2' | 'x' | 'p0' | 'rho' | 
     d: ({ 'mixture.oxygen': oxygen, ...rest }: DepthInputs) =>
       maximumOperatingDepth({ ...rest, mixture: nitrox(oxygen) }),
   },
-  conditions: ['water of one density', 'the limit is a rule of the training or the site, not of physics'],
+  conditions: ['water of uniform density', 'the limit comes from training or site rules, not from physics'],
   source: 'us-navy-diving-manual',
   place: 'Dalton section',
   cautions: ['oxygen-limits', 'analyse-mixture'],
@@ -434,14 +434,14 @@ export const richestMixtureCard: Card<'x' | 'pO2' | 'p0' | 'rho' | 'g' | 'd'> = 
     x: {
       letter: 'x',
       subscript: 'O2',
-      meaning: 'highest oxygen fraction',
+      meaning: 'maximum oxygen fraction',
       dimension: 'fraction',
       parameter: 'oxygenFraction',
     },
     pO2: {
       letter: 'p',
       subscript: 'O2',
-      meaning: 'highest oxygen partial pressure, stated by the rule in force',
+      meaning: 'maximum oxygen partial pressure, as the applicable rule states',
       dimension: 'pressure',
       parameter: 'maximumOxygenPartialPressure',
     },
@@ -458,7 +458,7 @@ export const richestMixtureCard: Card<'x' | 'pO2' | 'p0' | 'rho' | 'g' | 'd'> = 
   },
   forms: { x: ['min', 1, ['/', 'pO2', ['+', 'p0', ['*', 'rho', 'g', 'd']]]] },
   core: { x: richestMixture },
-  conditions: ['water of one density', 'the limit is a rule of the training or the site, not of physics'],
+  conditions: ['water of uniform density', 'the limit comes from training or site rules, not from physics'],
   source: 'us-navy-diving-manual',
   place: 'Dalton section',
   cautions: ['oxygen-limits', 'analyse-mixture'],
@@ -538,12 +538,12 @@ export const freeGasCard: Card<'V0' | 'V' | 'p' | 'T' | 'p0' | 'T0'> = {
   conditions: [
     'dry air',
     'gas settled to a known temperature',
-    'everything in the cylinder counts, also what cannot be breathed from it',
+    'all the gas in the cylinder counts, including what cannot be breathed',
   ],
   source: 'gerg-2008',
   cautions: ['fill-limit'],
   commonErrors: [
-    { slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p'] },
+    { slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p'] },
     {
       slip: 'other-formula',
       text: 'By the ideal gas law instead of the real gas',

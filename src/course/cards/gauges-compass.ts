@@ -20,7 +20,7 @@ export const tiltErrorCard: Card<'e' | 'r' | 'd'> = {
   besides: ['heading', 'pitch'],
   conditions: [
     'a heading of magnetic north, the compass level from front to back',
-    'a card that cannot swing free in its case',
+    'a card that cannot swing freely in its case',
   ],
   source: 'litrebar-derivation',
   place: 'projection of the field into the plane of the card',
@@ -28,7 +28,7 @@ export const tiltErrorCard: Card<'e' | 'r' | 'd'> = {
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The roll itself taken for the error, as if the field lay level',
+      text: 'The roll itself used as the error, as if the field were level',
       instead: { e: ['*', 1, 'r'] },
     },
   ],
@@ -72,14 +72,14 @@ export const cardTiltCard: Card<'t' | 'z1' | 'z2' | 'h' | 'g'> = {
   },
   forms: { t: ['arctan', ['/', ['-', 'z2', ['*', 'z1', 'h']], ['+', 'g', 1]]] },
   core: { t: (card: Parameters<typeof cardTilt>[0]) => cardTilt(card) },
-  conditions: ['balance of moments about the pivot', 'a tilt less than the freedom of the case'],
+  conditions: ['balance of moments about the pivot', 'a tilt within what the case allows'],
   source: 'litrebar-derivation',
   place: 'balance of moments about the pivot',
   cautions: ['instrument'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The horizontal fields taken as equal at both places',
+      text: 'The horizontal fields assumed equal at both places',
       instead: { t: ['arctan', ['/', ['-', 'z2', 'z1'], ['+', 'g', 1]]] },
     },
   ],

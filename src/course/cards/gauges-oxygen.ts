@@ -38,16 +38,14 @@ export const oxygenShownCard: Card<'p' | 'U' | 'pc' | 'Uc'> = {
     p: ({ shown, ...point }: CalibratedAt & { shown: Voltage }) => oxygenShown([point], shown),
     U: ({ oxygen, ...point }: CalibratedAt & { oxygen: AbsolutePressure }) => expectedOutput([point], oxygen),
   },
-  conditions: [
-    'a cell that is straight through zero: one limited in current shows too little, and no calibration tells',
-  ],
+  conditions: ['a cell that is linear through zero: a current-limited one reads low, and no calibration reveals it'],
   source: 'litrebar-derivation',
   place: 'linear cell',
   cautions: ['instrument', 'oxygen-limits'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The difference of the outputs added instead of their ratio taken',
+      text: 'The difference of the outputs used instead of their ratio',
       instead: { p: ['+', 'pc', ['*', ['/', ['-', 'U', 'Uc'], 'U'], 'pc']] },
     },
   ],
@@ -63,7 +61,7 @@ export const cellLinearityCard: Card<'L' | 'U2' | 'U1' | 'p2' | 'p1'> = {
   symbols: {
     L: {
       letter: 'L',
-      meaning: 'output over that predicted from the lower point',
+      meaning: 'output over the output predicted from the lower point',
       dimension: 'fraction',
       parameter: 'linearity',
     },
@@ -104,7 +102,7 @@ export const cellLinearityCard: Card<'L' | 'U2' | 'U1' | 'p2' | 'p1'> = {
         { voltage: k['high.voltage'], partialPressure: k['high.partialPressure'] },
       ),
   },
-  conditions: ['a cell that gives no voltage without oxygen', 'tried only as far as the higher point'],
+  conditions: ['a cell that gives no voltage without oxygen', 'tested only up to the higher point'],
   source: 'litrebar-derivation',
   place: 'linear cell',
   cautions: ['instrument', 'oxygen-limits'],
@@ -121,7 +119,7 @@ export const cellLinearityCard: Card<'L' | 'U2' | 'U1' | 'p2' | 'p1'> = {
 /** What a cell limited in current shows. */
 export const limitedCellCard: Card<'p' | 'pO' | 'pc' | 'Uc' | 'Ul'> = {
   id: 'limited-cell',
-  title: 'What a cell limited in current shows',
+  title: 'What a current-limited cell shows',
   documents: 'limitedCell',
   result: 'p',
   symbols: {
@@ -156,7 +154,7 @@ export const limitedCellCard: Card<'p' | 'pO' | 'pc' | 'Uc' | 'Ul'> = {
     Ul: {
       letter: 'U',
       subscript: 'l',
-      meaning: 'highest output that the cell can give',
+      meaning: 'maximum output of the cell',
       dimension: 'voltage',
       parameter: 'at.limit',
     },
@@ -169,11 +167,11 @@ export const limitedCellCard: Card<'p' | 'pO' | 'pc' | 'Uc' | 'Ul'> = {
         limit: k['at.limit'],
       }),
   },
-  conditions: ['straight up to the limit, level from there'],
+  conditions: ['linear up to the limit, flat beyond it'],
   source: 'litrebar-derivation',
   place: 'current-limited cell',
   cautions: ['instrument', 'oxygen-limits'],
-  commonErrors: [{ slip: 'other-formula', text: 'The cell believed beyond its limit', instead: { p: ['*', 1, 'pO'] } }],
+  commonErrors: [{ slip: 'other-formula', text: 'The cell trusted beyond its limit', instead: { p: ['*', 1, 'pO'] } }],
   range: { pO: [50_000, 160_000], pc: [20_000, 100_000], Uc: [0.01, 0.05], Ul: [0.02, 0.08] },
 }
 
@@ -187,7 +185,7 @@ export const thermistorLagCard: Card<'f' | 'k' | 'dT' | 'u'> = {
     f: { letter: 'f', meaning: 'factor on the reading', dimension: 'fraction', parameter: 'factor' },
     k: {
       letter: 'k',
-      meaning: 'coefficient of the bare cell, for each kelvin',
+      meaning: 'coefficient of the bare cell, per kelvin',
       dimension: 'fraction',
       parameter: 'coefficientPerKelvin',
     },
@@ -206,7 +204,7 @@ export const thermistorLagCard: Card<'f' | 'k' | 'dT' | 'u'> = {
       thermistorLagFactor(lag, coefficientPerKelvin),
   },
   constants: { u: 1 },
-  conditions: ['one coefficient over the whole difference'],
+  conditions: ['constant coefficient over the whole difference'],
   source: 'litrebar-derivation',
   place: 'coefficient: articles on galvanic oxygen sensors',
   cautions: ['instrument', 'oxygen-limits'],
@@ -223,18 +221,18 @@ export const thermistorLagCard: Card<'f' | 'k' | 'dT' | 'u'> = {
 /** Share of the rated life of a cell that an exposure uses. */
 export const cellLifeCard: Card<'s' | 'p' | 't' | 'pr' | 'tr'> = {
   id: 'cell-life',
-  title: 'Share of the rated life of an oxygen cell that is used',
+  title: 'Fraction of an oxygen cell’s rated life that is used up',
   documents: 'cellLife',
   result: 's',
   symbols: {
-    s: { letter: 's', meaning: 'share of the rated dose used', dimension: 'fraction', parameter: 'used' },
+    s: { letter: 's', meaning: 'fraction of the rated dose used', dimension: 'fraction', parameter: 'used' },
     p: {
       letter: 'p',
-      meaning: 'partial pressure of oxygen that the cell was in',
+      meaning: 'oxygen partial pressure that the cell was exposed to',
       dimension: 'pressure',
       parameter: 'exposures.partialPressure',
     },
-    t: { letter: 't', meaning: 'time that it was in it', dimension: 'duration', parameter: 'exposures.duration' },
+    t: { letter: 't', meaning: 'exposure time', dimension: 'duration', parameter: 'exposures.duration' },
     pr: {
       letter: 'p',
       subscript: 'r',
@@ -254,7 +252,7 @@ export const cellLifeCard: Card<'s' | 'p' | 't' | 'pr' | 'tr'> = {
       ),
   },
   besides: ['at'],
-  conditions: ['a dose alone: many cells dry out or leak before it is used up'],
+  conditions: ['dose only: many cells dry out or leak before it is used up'],
   source: 'memory',
   place: 'form of the rating',
   cautions: ['instrument', 'oxygen-limits'],

@@ -34,7 +34,7 @@ const twentyCelsius = 293.15 as Temperature
 /** Largest error of a Bourdon gauge. */
 export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0'> = {
   id: 'gauge-error',
-  title: 'Largest error of a Bourdon gauge',
+  title: 'Maximum error of a Bourdon gauge',
   documents: 'gaugeError',
   result: 'e',
   symbols: {
@@ -45,23 +45,23 @@ export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0'> = {
       datum: 'difference',
       parameter: 'largestError',
     },
-    S: { letter: 'S', meaning: 'scale from end to end', dimension: 'pressure', datum: 'difference', parameter: 'span' },
-    a: { letter: 'a', meaning: 'class, as a fraction', dimension: 'fraction', parameter: 'accuracyClass' },
+    S: { letter: 'S', meaning: 'span of the scale', dimension: 'pressure', datum: 'difference', parameter: 'span' },
+    a: { letter: 'a', meaning: 'accuracy class, as a fraction', dimension: 'fraction', parameter: 'accuracyClass' },
     T: { letter: 'T', meaning: 'temperature of the element', dimension: 'temperature', parameter: 'temperature' },
-    T0: { letter: 'T', subscript: '0', meaning: 'temperature that the class holds at', dimension: 'temperature' },
-    k: { letter: 'k', meaning: 'share of the span for each kelvin away from it', dimension: 'fraction' },
+    T0: { letter: 'T', subscript: '0', meaning: 'reference temperature of the class', dimension: 'temperature' },
+    k: { letter: 'k', meaning: 'fraction of the span per kelvin away from it', dimension: 'fraction' },
   },
   forms: { e: ['*', 'S', ['+', 'a', ['*', 'k', ['call', 'dT', 'T', 'T0']]]] },
   calls: { dT: (temperature, reference) => Math.abs(temperature - reference) },
   callSymbols: {
-    dT: { letter: 'Δ', meaning: 'kelvins between the two, whichever is warmer', dimension: 'fraction' },
+    dT: { letter: 'Δ', meaning: 'difference between the two temperatures', dimension: 'fraction' },
   },
   core: {
     e: ({ temperature, ...gauge }: GaugeAtTemperature) => gaugeError(gauge, temperature),
   },
   constants: { T0: 293.15, k: 0.0004 },
   besides: ['element'],
-  conditions: ['a gauge that still keeps its class: only a test reveals a knock or a leak'],
+  conditions: ['a gauge still within its class: only a test reveals a knock or a leak'],
   source: 'en-837-1',
   place: 'accuracy classes and the allowance for temperature',
   cautions: ['instrument'],
@@ -79,20 +79,20 @@ export const gaugeErrorCard: Card<'e' | 'S' | 'a' | 'k' | 'T' | 'T0'> = {
 /** What of a low reading is certain. */
 export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
   id: 'certain-pressure',
-  title: 'Least pressure behind a reading, at 20 °C',
+  title: 'Lowest pressure consistent with a reading, at 20 °C',
   documents: 'certainGas',
   result: 'p',
   symbols: {
     p: {
       letter: 'p',
-      meaning: 'least absolute pressure in the cylinder',
+      meaning: 'lowest absolute pressure in the cylinder',
       dimension: 'pressure',
       parameter: 'certain.pressure',
     },
     pr: {
       letter: 'p',
       subscript: 'r',
-      meaning: 'reading of the gauge',
+      meaning: 'gauge reading',
       dimension: 'pressure',
       datum: 'gauge',
       parameter: 'reading',
@@ -100,14 +100,19 @@ export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
     pc: {
       letter: 'p',
       subscript: 'c',
-      meaning: 'absolute pressure around the tube of the gauge',
+      meaning: 'absolute pressure around the Bourdon tube',
       dimension: 'pressure',
       parameter: 'casePressure',
     },
-    a: { letter: 'a', meaning: 'class, as a fraction', dimension: 'fraction', parameter: 'gauge.accuracyClass' },
+    a: {
+      letter: 'a',
+      meaning: 'accuracy class, as a fraction',
+      dimension: 'fraction',
+      parameter: 'gauge.accuracyClass',
+    },
     S: {
       letter: 'S',
-      meaning: 'scale from end to end',
+      meaning: 'span of the scale',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'gauge.span',
@@ -138,7 +143,7 @@ export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
     'ambientPressure',
     'gas',
   ],
-  conditions: ['the gauge keeps its class, its element at 20 °C'],
+  conditions: ['the gauge is within its class, its element at 20 °C'],
   source: 'en-837-1',
   place: 'accuracy classes',
   cautions: ['instrument', 'reserve'],
@@ -146,7 +151,7 @@ export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
     { slip: 'percent-for-fraction', text: 'The class entered in per cent', symbols: ['a'] },
     {
       slip: 'other-formula',
-      text: 'The class applied to the reading: it is a share of the whole scale',
+      text: 'The class applied to the reading: it is a fraction of the span',
       instead: { p: ['-', ['+', 'pr', 'pc'], ['*', 'a', 'pr']] },
     },
   ],
@@ -156,7 +161,7 @@ export const certainPressureCard: Card<'p' | 'pr' | 'pc' | 'a' | 'S'> = {
 /** How long the certain gas of a reading lasts. */
 export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 'VE' | 'pa'> = {
   id: 'certain-time',
-  title: 'Time that the certain gas of a reading lasts, ideal gas',
+  title: 'How long the gas that is certain from a reading lasts, ideal gas',
   documents: 'certainGas',
   result: 't',
   symbols: {
@@ -170,7 +175,7 @@ export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 
     pr: {
       letter: 'p',
       subscript: 'r',
-      meaning: 'reading of the gauge',
+      meaning: 'gauge reading',
       dimension: 'pressure',
       datum: 'gauge',
       parameter: 'reading',
@@ -178,14 +183,19 @@ export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 
     pc: {
       letter: 'p',
       subscript: 'c',
-      meaning: 'absolute pressure around the tube of the gauge',
+      meaning: 'absolute pressure around the Bourdon tube',
       dimension: 'pressure',
       parameter: 'casePressure',
     },
-    a: { letter: 'a', meaning: 'class, as a fraction', dimension: 'fraction', parameter: 'gauge.accuracyClass' },
+    a: {
+      letter: 'a',
+      meaning: 'accuracy class, as a fraction',
+      dimension: 'fraction',
+      parameter: 'gauge.accuracyClass',
+    },
     S: {
       letter: 'S',
-      meaning: 'scale from end to end',
+      meaning: 'span of the scale',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'gauge.span',
@@ -193,7 +203,7 @@ export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 
     p0: {
       letter: 'p',
       subscript: '0',
-      meaning: 'absolute pressure that is kept',
+      meaning: 'residual pressure, absolute',
       dimension: 'pressure',
       parameter: 'residualPressure',
     },
@@ -233,16 +243,16 @@ export const certainTimeCard: Card<'t' | 'V' | 'pr' | 'pc' | 'a' | 'S' | 'p0' | 
   },
   besides: ['gaugeTemperature', 'mixture', 'gasTemperature', 'reference', 'gas'],
   conditions: [
-    'ideal gas at one temperature',
-    'the gauge keeps its class, its element at 20 °C',
-    'one depth, one rate',
+    'ideal gas at constant temperature',
+    'the gauge is within its class, its element at 20 °C',
+    'constant depth and rate',
   ],
   source: 'litrebar-derivation',
   cautions: ['instrument', 'reserve'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The reading taken as exact',
+      text: 'The reading treated as exact',
       instead: { t: ['/', ['*', 'V', ['-', ['+', 'pr', 'pc'], 'p0']], ['*', 'VE', 'pa']] },
     },
   ],
@@ -286,13 +296,13 @@ export const capillaryLengthCard: Card<'l' | 'L' | 'p0' | 'rho' | 'g' | 'd'> = {
     },
   },
   besides: ['scale', 'temperatures'],
-  conditions: ['the air keeps its temperature and none dissolves', 'ideal gas'],
+  conditions: ['air at constant temperature, none dissolves', 'ideal gas'],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The pressure at the surface left out',
+      text: 'Surface pressure left out',
       instead: { l: ['/', ['*', 'L', 'p0'], ['*', 'rho', 'g', 'd']] },
     },
   ],
@@ -330,7 +340,7 @@ export const capillaryDepthCard: Card<'D' | 'd' | 'ps' | 'p0' | 'rhos' | 'rho' |
       parameter: 'scale.density',
     },
     rho: { letter: 'ρ', meaning: 'density of the water', dimension: 'density', parameter: 'water.density' },
-    g: { letter: 'g', meaning: 'gravity of both', dimension: 'acceleration', parameter: 'water.gravity' },
+    g: { letter: 'g', meaning: 'gravity, the same for both', dimension: 'acceleration', parameter: 'water.gravity' },
   },
   forms: { D: ['/', ['*', 'd', 'ps', 'rho', 'g'], ['*', 'p0', 'rhos', 'g']] },
   core: {
@@ -347,7 +357,7 @@ export const capillaryDepthCard: Card<'D' | 'd' | 'ps' | 'p0' | 'rhos' | 'rho' |
     },
   },
   besides: ['length', 'temperatures'],
-  conditions: ['the air keeps its temperature', 'in a mountain lake it shows too deep'],
+  conditions: ['air at constant temperature', 'in a mountain lake it reads too deep'],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
   commonErrors: [
@@ -379,14 +389,14 @@ export const depthShownCard: Card<'D' | 'p' | 'pz' | 'pm' | 'm'> = {
     pz: {
       letter: 'p',
       subscript: 'z',
-      meaning: 'absolute pressure at which it shows zero',
+      meaning: 'absolute pressure at which it reads zero',
       dimension: 'pressure',
       parameter: 'zeroPressure',
     },
     pm: {
       letter: 'p',
       subscript: 'm',
-      meaning: 'pressure that it counts for a metre',
+      meaning: 'pressure that it takes as one metre',
       dimension: 'pressure',
       datum: 'difference',
     },
@@ -400,13 +410,13 @@ export const depthShownCard: Card<'D' | 'p' | 'pz' | 'pm' | 'm'> = {
   constants: { pm: 10_000, m: 1 },
   besides: ['convention', 'sealedAt', 'temperature'],
   conditions: [
-    'a gauge that counts 10 m for each bar',
-    'sealed at sea level it shows too little in a mountain lake: its zero stays',
-    'no gas in the case that changes with the temperature',
+    'a gauge that takes 1 bar as 10 m',
+    'sealed at sea level, it reads too shallow in a mountain lake: its zero does not move',
+    'no gas in the case that responds to temperature',
   ],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Only the pressure of the water counted', symbols: ['p'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Only the water pressure counted', symbols: ['p'] }],
   range: { p: [150_000, 700_000], pz: [60_000, 95_000] },
 }
 
@@ -424,7 +434,7 @@ export const oxygenAtCellCard: Card<'pO' | 'x' | 'p' | 'phi' | 'T'> = {
       dimension: 'pressure',
       parameter: 'partialPressure',
     },
-    x: { letter: 'x', meaning: 'oxygen of the dry gas', dimension: 'fraction', parameter: 'oxygenFraction' },
+    x: { letter: 'x', meaning: 'oxygen fraction of the dry gas', dimension: 'fraction', parameter: 'oxygenFraction' },
     p: { letter: 'p', meaning: 'absolute pressure at the cell', dimension: 'pressure', parameter: 'pressure' },
     phi: { letter: 'φ', meaning: 'relative humidity', dimension: 'fraction', parameter: 'relativeHumidity' },
     T: { letter: 'T', meaning: 'temperature of the gas', dimension: 'temperature', parameter: 'temperature' },
@@ -434,13 +444,13 @@ export const oxygenAtCellCard: Card<'pO' | 'x' | 'p' | 'phi' | 'T'> = {
   besides: ['gas'],
   calls: { e: (t = Number.NaN) => saturationPressure(t as Temperature) },
   callSymbols: { e: { letter: 'e', meaning: 'vapour pressure of water', dimension: 'pressure' } },
-  conditions: ['without the enhancement of vapour by the air, 0.4 % of the vapour'],
+  conditions: ['enhancement of the vapour by the air neglected: 0.4 % of the vapour'],
   source: 'iapws-sr1-86',
   cautions: ['instrument'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The vapour left out: the cell then shows too much',
+      text: 'Vapour left out: the cell then reads too high',
       instead: { pO: ['*', 'x', 'p'] },
     },
     { slip: 'percent-for-fraction', text: 'The relative humidity entered in per cent', symbols: ['phi'] },
@@ -451,28 +461,28 @@ export const oxygenAtCellCard: Card<'pO' | 'x' | 'p' | 'phi' | 'T'> = {
 /** Rate of ascent between two readings. */
 export const ascentRateCard: Card<'v' | 'd' | 't'> = {
   id: 'ascent-rate',
-  title: 'Rate of ascent between two readings',
+  title: 'Ascent rate between two readings',
   documents: 'ascentRate',
   result: 'v',
   symbols: {
-    v: { letter: 'v', meaning: 'rate of ascent', dimension: 'speed', parameter: 'rate' },
-    d: { letter: 'd', meaning: 'first depth less second depth', dimension: 'length', parameter: 'depth' },
+    v: { letter: 'v', meaning: 'ascent rate', dimension: 'speed', parameter: 'rate' },
+    d: { letter: 'd', meaning: 'first depth minus second depth', dimension: 'length', parameter: 'depth' },
     t: { letter: 't', meaning: 'time between the readings', dimension: 'duration', parameter: 'time' },
   },
   forms: { v: ['/', 'd', 't'] },
   core: { v: (climb: { depth: Depth; time: Duration }) => ascentRate(twoReadings(climb), 0 as Length) },
   besides: ['depthUncertainty'],
-  conditions: ['two readings: what the display rounds away enters in full'],
+  conditions: ['two readings: the rounding of the display enters in full'],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
-  commonErrors: [{ slip: 'minutes-for-seconds', text: 'Seconds taken for minutes', symbols: ['t'] }],
+  commonErrors: [{ slip: 'minutes-for-seconds', text: 'Seconds used as minutes', symbols: ['t'] }],
   range: { d: [0.1, 10], t: [1, 60] },
 }
 
 /** Uncertainty of a rate of ascent between two readings. */
 export const ascentRateUncertaintyCard: Card<'uv' | 'u' | 't'> = {
   id: 'ascent-rate-uncertainty',
-  title: 'Uncertainty of a rate of ascent between two readings',
+  title: 'Uncertainty of an ascent rate between two readings',
   documents: 'ascentRate',
   result: 'uv',
   symbols: {
@@ -497,13 +507,13 @@ export const ascentRateUncertaintyCard: Card<'uv' | 'u' | 't'> = {
       ascentRate(twoReadings({ depth: 1 as Depth, time }), depthUncertainty),
   },
   besides: ['depth'],
-  conditions: ['the noise of the two depths is independent; an offset of both cancels'],
+  conditions: ['independent noise in both depths; a common offset cancels'],
   source: 'litrebar-derivation',
   cautions: ['instrument'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'Only one of the depths taken as uncertain',
+      text: 'Only one of the depths treated as uncertain',
       instead: { uv: ['/', 'u', 't'] },
     },
   ],
@@ -518,7 +528,7 @@ export const timerErrorCard: Card<'e' | 'r' | 't' | 's' | 'D'> = {
   result: 'e',
   symbols: {
     e: { letter: 'e', meaning: 'largest error of the time', dimension: 'duration' },
-    r: { letter: 'r', meaning: 'time gained or lost in a day', dimension: 'duration', parameter: 'perDay' },
+    r: { letter: 'r', meaning: 'time gained or lost per day', dimension: 'duration', parameter: 'perDay' },
     t: { letter: 't', meaning: 'time measured by it', dimension: 'duration', parameter: 'elapsed' },
     s: { letter: 's', meaning: 'step of the display', dimension: 'duration', parameter: 'step' },
     D: { letter: 'D', meaning: 'length of a day', dimension: 'duration' },
@@ -532,7 +542,7 @@ export const timerErrorCard: Card<'e' | 'r' | 't' | 's' | 'D'> = {
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The step of the display left out: it is more than the rate',
+      text: 'Display step left out: it matters more than the rate',
       instead: { e: ['/', ['*', 'r', 't'], 'D'] },
     },
   ],
@@ -547,7 +557,7 @@ export const correctedReadingCard: Card<'y' | 'x' | 'c' | 'b' | 'xm'> = {
   result: 'y',
   symbols: {
     y: { letter: 'y', meaning: 'corrected reading', dimension: 'pressure', datum: 'gauge', parameter: 'value' },
-    x: { letter: 'x', meaning: 'reading of the gauge', dimension: 'pressure', datum: 'gauge', parameter: 'reading' },
+    x: { letter: 'x', meaning: 'gauge reading', dimension: 'pressure', datum: 'gauge', parameter: 'reading' },
     c: {
       letter: 'c',
       meaning: 'correction at the mean reading',
@@ -555,7 +565,7 @@ export const correctedReadingCard: Card<'y' | 'x' | 'c' | 'b' | 'xm'> = {
       datum: 'difference',
       parameter: 'correction',
     },
-    b: { letter: 'b', meaning: 'correction for a unit of reading', dimension: 'fraction', parameter: 'slope' },
+    b: { letter: 'b', meaning: 'correction per unit of reading', dimension: 'fraction', parameter: 'slope' },
     xm: {
       letter: 'x',
       subscript: 'm',
@@ -582,7 +592,7 @@ export const correctedReadingCard: Card<'y' | 'x' | 'c' | 'b' | 'xm'> = {
       ),
   },
   besides: ['correctionUncertainty', 'slopeUncertainty', 'scatter', 'degreesOfFreedom', 'from', 'to', 'beyondRange'],
-  conditions: ['within the calibrated readings', 'correction is reference minus reading'],
+  conditions: ['within the calibrated range', 'correction is reference minus reading'],
   source: 'gum-2008',
   place: 'annex H.3',
   cautions: ['instrument'],

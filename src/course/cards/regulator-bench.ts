@@ -50,14 +50,14 @@ export const effectiveAreaCard: Card<'A' | 'Ah' | 'As' | 'Av'> = {
   source: 'litrebar-derivation',
   place: 'balance of forces',
   cautions: ['regulator'],
-  commonErrors: [{ slip: 'other-formula', text: 'The area of the head taken alone', instead: { A: ['*', 1, 'Ah'] } }],
+  commonErrors: [{ slip: 'other-formula', text: 'The head area used alone', instead: { A: ['*', 1, 'Ah'] } }],
   range: { Ah: [0.0003, 0.0006], As: [2e-5, 6e-5], Av: [5e-6, 2e-5] },
 }
 
 /** A sealed first stage multiplies the pressure of depth. */
 export const sealedChamberPressureCard: Card<'p' | 's' | 'k' | 'w'> = {
   id: 'sealed-chamber-pressure',
-  title: 'A sealed first stage multiplies the pressure of depth',
+  title: 'A sealed first stage amplifies the pressure of depth',
   documents: 'sealedChamberPressure',
   result: 'p',
   symbols: {
@@ -76,11 +76,11 @@ export const sealedChamberPressureCard: Card<'p' | 's' | 'k' | 'w'> = {
       datum: 'difference',
       parameter: 'surface',
     },
-    k: { letter: 'k', meaning: 'outer area over the inner one', dimension: 'fraction', parameter: 'areas' },
+    k: { letter: 'k', meaning: 'outer over inner area', dimension: 'fraction', parameter: 'areas' },
     w: {
       letter: 'p',
       subscript: 'w',
-      meaning: 'pressure of the water alone',
+      meaning: 'water pressure alone',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'depthPressure',
@@ -117,7 +117,7 @@ export const seatLeakCard: Card<'q' | 'V' | 'dp' | 't' | 'p'> = {
     dp: {
       letter: 'Δ',
       subscript: 'p',
-      meaning: 'rise of the pressure',
+      meaning: 'pressure rise',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'rise',
@@ -126,7 +126,7 @@ export const seatLeakCard: Card<'q' | 'V' | 'dp' | 't' | 'p'> = {
     p: {
       letter: 'p',
       subscript: '0',
-      meaning: 'absolute pressure that the leak is stated at',
+      meaning: 'absolute pressure at which the leak is stated',
       dimension: 'pressure',
       parameter: 'statedAt',
     },
@@ -145,11 +145,11 @@ export const seatLeakCard: Card<'q' | 'V' | 'dp' | 't' | 'p'> = {
       statedAt: AbsolutePressure
     }) => seatLeak({ volume: V, rise: dp, during: t, statedAt: p }),
   },
-  conditions: ['ideal gas at one temperature', 'nothing breathed meanwhile'],
+  conditions: ['ideal gas at constant temperature', 'no breathing in the meantime'],
   source: 'litrebar-derivation',
-  place: 'ideal gas at one temperature',
+  place: 'ideal gas at constant temperature',
   cautions: ['regulator'],
-  commonErrors: [{ slip: 'minutes-for-seconds', text: 'Minutes taken for seconds', symbols: ['t'] }],
+  commonErrors: [{ slip: 'minutes-for-seconds', text: 'Minutes used as seconds', symbols: ['t'] }],
   range: { V: [1e-5, 0.0001], dp: [10000.0, 200000.0], t: [10, 600], p: [95000, 105000] },
 }
 
@@ -195,11 +195,11 @@ export const reliefAreaCard: Card<'A2' | 'A1' | 'p1' | 'p2'> = {
       reliefPressure: AbsolutePressure
     }) => reliefArea({ orificeArea: A1, supplyPressure: p1, reliefPressure: p2 }),
   },
-  conditions: ['both orifices choked', 'one gas at one temperature'],
+  conditions: ['both orifices choked', 'the same gas at the same temperature'],
   source: 'litrebar-derivation',
   place: 'two choked orifices in series',
   cautions: ['regulator'],
-  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure taken for absolute', symbols: ['p1', 'p2'] }],
+  commonErrors: [{ slip: 'gauge-for-absolute', text: 'Gauge pressure used as absolute', symbols: ['p1', 'p2'] }],
   range: { A1: [1e-6, 2e-5], p1: [10000000.0, 30000000.0], p2: [1000000.0, 4000000.0] },
 }
 
@@ -210,7 +210,7 @@ export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
   documents: 'preload',
   result: 'F',
   symbols: {
-    F: { letter: 'F', meaning: 'pull of the thread', dimension: 'force', parameter: 'force' },
+    F: { letter: 'F', meaning: 'preload of the thread', dimension: 'force', parameter: 'force' },
     M: { letter: 'M', meaning: 'torque on the thread', dimension: 'torque', parameter: 'torque' },
     k: { letter: 'k', meaning: 'nut factor, stated for the lubricant', dimension: 'fraction', parameter: 'nutFactor' },
     D: { letter: 'D', meaning: 'diameter of the thread', dimension: 'length', parameter: 'diameter' },
@@ -220,7 +220,7 @@ export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
     F: ({ torque: M, nutFactor: k, diameter: D }: { torque: Torque; nutFactor: Fraction; diameter: Length }) =>
       preload({ torque: M, diameter: D, nutFactor: k }),
   },
-  conditions: ['friction spreads the preload by some 30 per cent either way'],
+  conditions: ['friction makes the preload vary by some 30 per cent either way'],
   source: 'memory',
   place: 'torque, nut factor, diameter, force',
   cautions: ['regulator'],
@@ -231,7 +231,7 @@ export const preloadCard: Card<'F' | 'M' | 'k' | 'D'> = {
 /** Work of breathing grows with the density of the gas, except for a constant share. */
 export const workAtDensityCard: Card<'W' | 'W0' | 'c' | 'r2' | 'r1'> = {
   id: 'work-at-density',
-  title: 'Work of breathing grows with the density of the gas, except for a constant share',
+  title: 'Work of breathing grows with gas density, apart from a constant share',
   documents: 'workAtDensity',
   result: 'W',
   symbols: {
@@ -248,18 +248,18 @@ export const workAtDensityCard: Card<'W' | 'W0' | 'c' | 'r2' | 'r1'> = {
       dimension: 'pressure',
       parameter: 'workOfBreathingPerLitre',
     },
-    c: { letter: 'c', meaning: 'share that density leaves alone', dimension: 'fraction', parameter: 'constantShare' },
+    c: { letter: 'c', meaning: 'share independent of density', dimension: 'fraction', parameter: 'constantShare' },
     r2: {
       letter: 'ρ',
       subscript: '2',
-      meaning: 'other density of the gas',
+      meaning: 'other gas density',
       dimension: 'density',
       parameter: 'atDensity',
     },
     r1: {
       letter: 'ρ',
       subscript: '1',
-      meaning: 'density of the gas at the measurement',
+      meaning: 'gas density at the measurement',
       dimension: 'density',
       parameter: 'density',
     },
@@ -285,7 +285,7 @@ export const workAtDensityCard: Card<'W' | 'W0' | 'c' | 'r2' | 'r1'> = {
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'All of the work taken to grow with the density',
+      text: 'All of the work assumed to grow with density',
       instead: { W: ['*', 'W0', ['/', 'r2', 'r1']] },
     },
   ],
@@ -305,7 +305,7 @@ export const criticalPressureRatioCard: Card<'b' | 'k'> = {
       dimension: 'fraction',
       parameter: 'criticalPressureRatio',
     },
-    k: { letter: 'κ', meaning: 'ratio of heat capacities', dimension: 'fraction', parameter: 'heatCapacityRatio' },
+    k: { letter: 'κ', meaning: 'heat capacity ratio', dimension: 'fraction', parameter: 'heatCapacityRatio' },
   },
   forms: { b: ['^', ['/', 2, ['+', 'k', 1]], ['/', 'k', ['-', 'k', 1]]] },
   core: {
@@ -329,12 +329,12 @@ export const driftErrorCard: Card<'W' | 'dp' | 't' | 'f'> = {
     dp: {
       letter: 'Δ',
       subscript: 'p',
-      meaning: 'change of the zero',
+      meaning: 'zero drift',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'change',
     },
-    t: { letter: 't', meaning: 'time that the change took', dimension: 'duration', parameter: 'during' },
+    t: { letter: 't', meaning: 'duration of the drift', dimension: 'duration', parameter: 'during' },
     f: { letter: 'f', meaning: 'breathing frequency', dimension: 'frequency', parameter: 'breathingFrequency' },
   },
   forms: { W: ['/', ['/', 'dp', 't'], ['*', 2, 'f']] },
@@ -371,7 +371,7 @@ export const lockUpCard: Card<'dp' | 'F' | 'A'> = {
       datum: 'difference',
       parameter: 'lockUp',
     },
-    F: { letter: 'F', meaning: 'force that makes the seat tight', dimension: 'force', parameter: 'seatingForce' },
+    F: { letter: 'F', meaning: 'force that seals the seat', dimension: 'force', parameter: 'seatingForce' },
     A: { letter: 'A', meaning: 'area that the intermediate pressure acts on', dimension: 'area', parameter: 'stage' },
   },
   forms: { dp: ['/', 'F', 'A'] },
@@ -396,7 +396,7 @@ export const lockUpCard: Card<'dp' | 'F' | 'A'> = {
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The force divided by four times the area, a diameter taken for a radius',
+      text: 'The force divided by four times the area: a diameter used as a radius',
       instead: { dp: ['/', 'F', ['*', 4, 'A']] },
     },
   ],
@@ -406,7 +406,7 @@ export const lockUpCard: Card<'dp' | 'F' | 'A'> = {
 /** Droop of a first stage. */
 export const droopCard: Card<'dp' | 'k' | 'l' | 'A'> = {
   id: 'droop',
-  title: 'Droop: how far the intermediate pressure falls when the valve stands open',
+  title: 'Droop: how far the intermediate pressure falls when the valve is open',
   documents: 'droop',
   result: 'dp',
   symbols: {
@@ -418,7 +418,7 @@ export const droopCard: Card<'dp' | 'k' | 'l' | 'A'> = {
       datum: 'difference',
       parameter: 'droop',
     },
-    k: { letter: 'k', meaning: 'stiffness of the spring', dimension: 'spring rate', parameter: 'springRate' },
+    k: { letter: 'k', meaning: 'spring rate', dimension: 'spring rate', parameter: 'springRate' },
     l: { letter: 'l', meaning: 'lift of the valve', dimension: 'length', parameter: 'lift' },
     A: { letter: 'A', meaning: 'area that the intermediate pressure acts on', dimension: 'area', parameter: 'stage' },
   },
@@ -437,14 +437,14 @@ export const droopCard: Card<'dp' | 'k' | 'l' | 'A'> = {
     'diaphragmArea',
     'balanceArea',
   ],
-  conditions: ['no friction', 'the spring alone: what the flow itself pulls on the valve comes on top'],
+  conditions: ['no friction', 'spring only: flow forces on the valve are extra'],
   source: 'litrebar-derivation',
   place: 'balance of forces',
   cautions: ['regulator'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The area taken four times too large, a diameter taken for a radius',
+      text: 'The area four times too large: a diameter used as a radius',
       instead: { dp: ['/', ['*', 'k', 'l'], ['*', 4, 'A']] },
     },
   ],
@@ -454,13 +454,13 @@ export const droopCard: Card<'dp' | 'k' | 'l' | 'A'> = {
 /** Squeeze of an O-ring. */
 export const oRingSqueezeCard: Card<'s' | 'g' | 'd' | 'D' | 'di'> = {
   id: 'o-ring-squeeze',
-  title: 'Squeeze of an O-ring that is stretched into its groove',
+  title: 'Squeeze of an O-ring stretched into its groove',
   documents: 'oRingFit',
   result: 's',
   symbols: {
     s: { letter: 's', meaning: 'squeeze of the stretched cord', dimension: 'fraction', parameter: 'squeeze' },
     g: { letter: 'g', meaning: 'depth of the gland', dimension: 'length', parameter: 'glandDepth' },
-    d: { letter: 'd', meaning: 'diameter of the cord at rest', dimension: 'length', parameter: 'sectionDiameter' },
+    d: { letter: 'd', meaning: 'cord diameter, unstretched', dimension: 'length', parameter: 'sectionDiameter' },
     D: {
       letter: 'D',
       meaning: 'diameter of the bottom of the groove',
@@ -470,7 +470,7 @@ export const oRingSqueezeCard: Card<'s' | 'g' | 'd' | 'D' | 'di'> = {
     di: {
       letter: 'D',
       subscript: 'i',
-      meaning: 'inside diameter of the ring at rest',
+      meaning: 'inside diameter of the ring, unstretched',
       dimension: 'length',
       parameter: 'insideDiameter',
     },
@@ -481,14 +481,14 @@ export const oRingSqueezeCard: Card<'s' | 'g' | 'd' | 'D' | 'di'> = {
       oRingFit({ ...ring, grooveWidth: 0.005 as Length }),
   },
   besides: ['grooveWidth'],
-  conditions: ['the cord keeps its volume when it is stretched'],
+  conditions: ['the cord keeps its volume when stretched'],
   source: 'litrebar-derivation',
   place: 'a cord of constant volume',
   cautions: ['regulator'],
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The cord taken as at rest: stretched it is thinner',
+      text: 'The unstretched cord diameter used: stretching makes it thinner',
       instead: { s: ['-', 1, ['/', 'g', 'd']] },
     },
   ],

@@ -258,19 +258,19 @@ export const hydrostaticImbalanceCard: Card<'dp' | 'rho' | 'g' | 'h'> = {
 /** Intermediate pressure of a balanced piston. */
 export const balancedPistonCard: Card<'pi' | 'F' | 'ps' | 'pa' | 'As' | 'Ae' | 'Ah'> = {
   id: 'balanced-piston',
-  title: 'A balanced piston feels the supply only where its edge and its stem differ',
+  title: 'A balanced piston feels supply pressure only on the difference between edge and stem',
   documents: 'staticIntermediatePressure',
   result: 'pi',
   symbols: {
     pi: {
       letter: 'p',
       subscript: 'i',
-      meaning: 'intermediate pressure over ambient',
+      meaning: 'intermediate pressure above ambient',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'intermediatePressure',
     },
-    F: { letter: 'F', meaning: 'force of the spring', dimension: 'force', parameter: 'springForce' },
+    F: { letter: 'F', meaning: 'spring force', dimension: 'force', parameter: 'springForce' },
     ps: {
       letter: 'p',
       subscript: 's',
@@ -341,20 +341,20 @@ export const crackingPressureCard: Card<'dp' | 'F' | 'pi' | 'Ao' | 'b' | 'lambda
       datum: 'difference',
       parameter: 'crackingPressure',
     },
-    F: { letter: 'F', meaning: 'force of the spring', dimension: 'force', parameter: 'springForce' },
+    F: { letter: 'F', meaning: 'spring force', dimension: 'force', parameter: 'springForce' },
     pi: {
       letter: 'p',
       subscript: 'i',
-      meaning: 'intermediate pressure over ambient',
+      meaning: 'intermediate pressure above ambient',
       dimension: 'pressure',
       datum: 'difference',
       parameter: 'intermediatePressure',
     },
     Ao: { letter: 'A', subscript: 'o', meaning: 'area of the orifice', dimension: 'area', parameter: 'orificeArea' },
-    b: { letter: 'β', meaning: 'balanced share of the orifice', dimension: 'fraction', parameter: 'balancedShare' },
+    b: { letter: 'β', meaning: 'balanced fraction of the orifice', dimension: 'fraction', parameter: 'balancedShare' },
     lambda: {
       letter: 'λ',
-      meaning: 'travel of the diaphragm over travel of the poppet',
+      meaning: 'diaphragm travel over poppet travel',
       dimension: 'fraction',
       parameter: 'leverRatio',
     },
@@ -405,7 +405,7 @@ const dischargeCoefficient: CardSymbol = {
 const temperatureBefore: CardSymbol = {
   letter: 'T',
   subscript: '1',
-  meaning: 'temperature before the orifice',
+  meaning: 'temperature upstream of the orifice',
   dimension: 'temperature',
   parameter: 'upstreamTemperature',
 }
@@ -417,7 +417,7 @@ const mass: CardSymbol = {
 }
 const heatCapacityRatio: CardSymbol = {
   letter: 'γ',
-  meaning: 'ratio of heat capacities',
+  meaning: 'heat capacity ratio',
   dimension: 'fraction',
   parameter: 'heatCapacityRatio',
 }
@@ -437,7 +437,7 @@ export const chokedMassFlowCard: Card<'m' | 'Cd' | 'A' | 'p1' | 'T1' | 'M' | 'k'
     p1: {
       letter: 'p',
       subscript: '1',
-      meaning: 'pressure before the orifice, absolute',
+      meaning: 'pressure upstream of the orifice, absolute',
       dimension: 'pressure',
       parameter: 'upstreamPressure',
     },
@@ -454,7 +454,7 @@ export const chokedMassFlowCard: Card<'m' | 'Cd' | 'A' | 'p1' | 'T1' | 'M' | 'k'
     m: ({ area, dischargeCoefficient, ...state }: ChokedOrifice & { upstreamPressure: AbsolutePressure }) =>
       chokedMassFlow({ area, dischargeCoefficient }, state),
   },
-  conditions: ['ideal gas: real air of 200 bar passes 7 per cent more', 'downstream pressure below the critical ratio'],
+  conditions: ['ideal gas: 7 per cent more real air passes at 200 bar', 'downstream pressure below the critical ratio'],
   source: 'iso-6358',
   place: 'ideal-gas form, from memory',
   cautions: ['regulator'],
@@ -477,7 +477,7 @@ export const chokedSupplyPressureCard: Card<'ps' | 'm' | 'Cd' | 'A' | 'T1' | 'M'
     },
     m: {
       letter: 'm',
-      meaning: 'mass flow that is breathed at the peak',
+      meaning: 'peak mass flow breathed',
       dimension: 'mass flow',
       parameter: 'massFlow',
     },

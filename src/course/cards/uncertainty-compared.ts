@@ -41,13 +41,13 @@ export const uncertaintyOfDifferenceCard: Card<'u' | 'u1' | 'u2' | 'r'> = {
     u: ({ first, second, together }: { first: number; second: number; together: number }) =>
       uncertaintyOfDifference(first, second, together),
   },
-  conditions: ['small errors', 'two readings of one gauge err together: their correlation is near 1'],
+  conditions: ['small errors', 'two readings of one gauge share their errors: the correlation is near 1'],
   source: 'gum-2008',
   place: '5.2.2',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The two readings taken as independent',
+      text: 'The two readings treated as independent',
       instead: { u: ['sqrt', ['+', ['^', 'u1', 2], ['^', 'u2', 2]]] },
     },
     { slip: 'other-formula', text: 'The two uncertainties added', instead: { u: ['+', 'u1', 'u2'] } },
@@ -65,7 +65,7 @@ export const agreementCard: Card<'E' | 'x1' | 'x2' | 'U1' | 'U2'> = {
     E: {
       letter: 'E',
       subscript: 'n',
-      meaning: 'distance over combined uncertainty: above 1 they disagree',
+      meaning: 'difference over combined uncertainty: above 1 they disagree',
       dimension: 'fraction',
       parameter: 'value',
     },
@@ -115,7 +115,7 @@ export const agreementCard: Card<'E' | 'x1' | 'x2' | 'U1' | 'U2'> = {
 /** Work lost by sampling a breath. */
 export const samplingLossCard: Card<'f' | 'N' | 'pi'> = {
   id: 'sampling-loss',
-  title: 'Share of the work that a sampled breath keeps',
+  title: 'Fraction of the work that sampling preserves',
   documents: 'samplingLoss',
   result: 'f',
   symbols: {
@@ -125,13 +125,13 @@ export const samplingLossCard: Card<'f' | 'N' | 'pi'> = {
       dimension: 'fraction',
       parameter: 'workFactor',
     },
-    N: { letter: 'N', meaning: 'samples of a breath', dimension: 'fraction', parameter: 'samplesPerBreath' },
+    N: { letter: 'N', meaning: 'samples per breath', dimension: 'fraction', parameter: 'samplesPerBreath' },
     pi: { letter: 'π', meaning: 'the number π', dimension: 'fraction' },
   },
   forms: { f: ['/', ['sin', ['/', ['*', 2, 'pi'], 'N']], ['/', ['*', 2, 'pi'], 'N']] },
   core: { f: ({ samplesPerBreath }: { samplesPerBreath: number }) => samplingLoss(samplesPerBreath) },
   constants: { pi: Math.PI },
-  conditions: ['a sinusoidal breath, sampled at even times'],
+  conditions: ['a sinusoidal breath, sampled at even intervals'],
   source: 'litrebar-derivation',
   place: 'polygon inside an ellipse',
   range: { N: [4, 500] },
@@ -140,7 +140,7 @@ export const samplingLossCard: Card<'f' | 'N' | 'pi'> = {
 /** Noise in a measured work per litre. */
 export const workNoiseCard: Card<'u' | 's' | 'N' | 'pi'> = {
   id: 'work-noise',
-  title: 'What noise of the pressure does to the work per litre of a breath',
+  title: 'How pressure noise affects the work per litre of a breath',
   documents: 'workUncertainty',
   result: 'u',
   symbols: {
@@ -158,7 +158,7 @@ export const workNoiseCard: Card<'u' | 's' | 'N' | 'pi'> = {
       datum: 'difference',
       parameter: 'pressureNoise',
     },
-    N: { letter: 'N', meaning: 'samples of a breath', dimension: 'fraction', parameter: 'samplesPerBreath' },
+    N: { letter: 'N', meaning: 'samples per breath', dimension: 'fraction', parameter: 'samplesPerBreath' },
     pi: { letter: 'π', meaning: 'the number π', dimension: 'fraction' },
   },
   forms: { u: ['/', ['*', 'pi', 's'], ['sqrt', ['*', 2, 'N']]] },
@@ -173,13 +173,13 @@ export const workNoiseCard: Card<'u' | 's' | 'N' | 'pi'> = {
   },
   constants: { pi: Math.PI },
   besides: ['workOfBreathingPerLitre', 'pressureGain', 'breaths'],
-  conditions: ['a sinusoidal breath, sampled at even times', 'noise that is independent from sample to sample'],
+  conditions: ['a sinusoidal breath, sampled at even intervals', 'noise that is independent from sample to sample'],
   source: 'litrebar-derivation',
   place: 'noise through the sum over a loop',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The noise of one sample taken for that of the work: a loop averages over its samples',
+      text: 'The noise of one sample used for the work: a loop averages over its samples',
       instead: { u: ['*', 1, 's'] },
     },
   ],

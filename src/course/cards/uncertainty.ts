@@ -26,7 +26,7 @@ import type { Card } from '../card.ts'
 /** Any value within the bounds equally likely: the half width over the root of three. */
 export const rectangularCard: Card<'u' | 'a'> = {
   id: 'rectangular-distribution',
-  title: 'Any value within the bounds equally likely: the half width over the root of three',
+  title: 'All values within the bounds equally likely: the half width over the square root of three',
   documents: 'rectangular',
   result: 'u',
   symbols: {
@@ -54,7 +54,7 @@ export const rectangularCard: Card<'u' | 'a'> = {
   source: 'gum-2008',
   place: '4.3.7',
   commonErrors: [
-    { slip: 'other-formula', text: 'The half width taken for the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
+    { slip: 'other-formula', text: 'The half width used as the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
   ],
   range: { u: [10000.0, 1000000.0], a: [10000.0, 1000000.0] },
 }
@@ -62,7 +62,7 @@ export const rectangularCard: Card<'u' | 'a'> = {
 /** Values near the middle more likely: the half width over the root of six. */
 export const triangularCard: Card<'u' | 'a'> = {
   id: 'triangular-distribution',
-  title: 'Values near the middle more likely: the half width over the root of six',
+  title: 'Values near the middle more likely: the half width over the square root of six',
   documents: 'triangular',
   result: 'u',
   symbols: {
@@ -90,7 +90,7 @@ export const triangularCard: Card<'u' | 'a'> = {
   source: 'gum-2008',
   place: '4.3.9',
   commonErrors: [
-    { slip: 'other-formula', text: 'The half width taken for the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
+    { slip: 'other-formula', text: 'The half width used as the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
   ],
   range: { u: [10000.0, 1000000.0], a: [10000.0, 1000000.0] },
 }
@@ -98,7 +98,7 @@ export const triangularCard: Card<'u' | 'a'> = {
 /** A cycle between two bounds: the half width over the root of two. */
 export const arcsineCard: Card<'u' | 'a'> = {
   id: 'arcsine-distribution',
-  title: 'A cycle between two bounds: the half width over the root of two',
+  title: 'A cycle between two bounds: the half width over the square root of two',
   documents: 'arcsine',
   result: 'u',
   symbols: {
@@ -126,7 +126,7 @@ export const arcsineCard: Card<'u' | 'a'> = {
   source: 'gum-s1-2008',
   place: '6.4.6',
   commonErrors: [
-    { slip: 'other-formula', text: 'The half width taken for the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
+    { slip: 'other-formula', text: 'The half width used as the standard uncertainty', instead: { u: ['*', 1, 'a'] } },
   ],
   range: { u: [10000.0, 1000000.0], a: [10000.0, 1000000.0] },
 }
@@ -152,11 +152,11 @@ export const fromResolutionCard: Card<'u' | 's'> = {
     u: ({ step: s }: { step: PressureDifference }) => fromResolution(1e7 as AbsolutePressure, s),
   },
   besides: ['reading'],
-  conditions: ['the display rounds; one that cuts off errs by half a step more'],
+  conditions: ['a display that rounds; one that truncates is off by up to another half step'],
   source: 'gum-2008',
   place: 'F.2.2.1',
   commonErrors: [
-    { slip: 'other-formula', text: 'The whole step taken for the half width', instead: { u: ['/', 's', ['sqrt', 3]] } },
+    { slip: 'other-formula', text: 'The whole step used as the half width', instead: { u: ['/', 's', ['sqrt', 3]] } },
   ],
   range: { u: [10000.0, 1000000.0], s: [100000.0, 1000000.0] },
 }
@@ -189,11 +189,11 @@ export const maximumPermissibleErrorCard: Card<'e' | 'c' | 'p'> = {
     e: ({ accuracyClass: c, span: p }: { accuracyClass: number; span: PressureDifference }) =>
       maximumPermissibleError({ span: p, accuracyClass: c }),
   },
-  conditions: ['the same anywhere on the scale', 'at the reference temperature'],
+  conditions: ['the same everywhere on the scale', 'at the reference temperature'],
   source: 'en-837-1',
   place: 'accuracy classes',
   cautions: ['instrument'],
-  commonErrors: [{ slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['c'] }],
+  commonErrors: [{ slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['c'] }],
   range: { c: [0.01, 0.04], p: [10000000.0, 40000000.0] },
 }
 
@@ -236,7 +236,7 @@ export const fromGaugeClassCard: Card<'u' | 'c' | 'p'> = {
   source: 'en-837-1',
   place: 'accuracy classes',
   cautions: ['instrument'],
-  commonErrors: [{ slip: 'percent-for-fraction', text: 'Per cent taken for the fraction', symbols: ['c'] }],
+  commonErrors: [{ slip: 'percent-for-fraction', text: 'Per cent used as a fraction', symbols: ['c'] }],
   range: { u: [10000.0, 1000000.0], c: [0.01, 0.04], p: [10000000.0, 40000000.0] },
 }
 
@@ -269,7 +269,7 @@ export const quantizationStepCard: Card<'s' | 'r' | 'n'> = {
 /** Uncertainty of a rate from ten even readings of depth. */
 export const slopeUncertaintyCard: Card<'uv' | 'u' | 't' | 'n'> = {
   id: 'slope-uncertainty',
-  title: 'Uncertainty of a rate from ten even readings of depth',
+  title: 'Uncertainty of a rate from ten evenly spaced depth readings',
   documents: 'slopeUncertainty',
   result: 'uv',
   symbols: {
@@ -297,7 +297,7 @@ export const slopeUncertaintyCard: Card<'uv' | 'u' | 't' | 'n'> = {
       slopeUncertainty({ standardUncertainty: u, interval: t, count: 10 }),
   },
   besides: ['count'],
-  conditions: ['noise of the readings independent', 'a common offset cancels'],
+  conditions: ['independent noise in the readings', 'a common offset cancels'],
   source: 'litrebar-derivation',
   place: 'slope of least squares, white noise',
   range: { u: [0.01, 0.3], t: [0.5, 20] },
@@ -306,7 +306,7 @@ export const slopeUncertaintyCard: Card<'uv' | 'u' | 't' | 'n'> = {
 /** Welch and Satterthwaite: degrees of freedom of a sum with one observed part. */
 export const effectiveDegreesOfFreedomCard: Card<'ne' | 'n1' | 'uc' | 'u1'> = {
   id: 'effective-degrees-of-freedom',
-  title: 'Welch and Satterthwaite: degrees of freedom of a sum with one observed part',
+  title: 'Welch–Satterthwaite: effective degrees of freedom with one observed component',
   documents: 'effectiveDegreesOfFreedom',
   result: 'ne',
   symbols: {
@@ -320,7 +320,7 @@ export const effectiveDegreesOfFreedomCard: Card<'ne' | 'n1' | 'uc' | 'u1'> = {
     n1: {
       letter: 'n',
       subscript: '1',
-      meaning: 'degrees of freedom of the observed part',
+      meaning: 'degrees of freedom of the observed component',
       dimension: 'fraction',
       parameter: 'degreesOfFreedom',
     },
@@ -334,7 +334,7 @@ export const effectiveDegreesOfFreedomCard: Card<'ne' | 'n1' | 'uc' | 'u1'> = {
     u1: {
       letter: 'u',
       subscript: '1',
-      meaning: 'standard uncertainty of the observed part',
+      meaning: 'standard uncertainty of the observed component',
       dimension: 'fraction',
       parameter: 'standardUncertainty',
     },
@@ -351,7 +351,7 @@ export const effectiveDegreesOfFreedomCard: Card<'ne' | 'n1' | 'uc' | 'u1'> = {
       combined: number
     }) => effectiveDegreesOfFreedom(uc, [{ standardUncertainty: u1, degreesOfFreedom: n1 }]),
   },
-  conditions: ['one part observed, the others stated', 'parts independent, in the unit of the result'],
+  conditions: ['one component observed, the others given', 'components independent, in the unit of the result'],
   source: 'gum-2008',
   place: 'G.4.1',
   range: { n1: [3, 30], uc: [1, 3], u1: [0.2, 0.9] },
@@ -378,7 +378,7 @@ export const expandedUncertaintyCard: Card<'U' | 'n' | 'P' | 'u'> = {
       dimension: 'fraction',
       parameter: 'degreesOfFreedom',
     },
-    P: { letter: 'P', meaning: 'probability of the interval', dimension: 'fraction', parameter: 'probability' },
+    P: { letter: 'P', meaning: 'coverage probability', dimension: 'fraction', parameter: 'probability' },
     u: {
       letter: 'u',
       meaning: 'standard uncertainty',
@@ -420,7 +420,7 @@ export const expandedUncertaintyCard: Card<'U' | 'n' | 'P' | 'u'> = {
 /** Half width of the interval of a mean. */
 export const meanIntervalCard: Card<'h' | 'n' | 'P' | 'u'> = {
   id: 'mean-interval',
-  title: 'Half width of the interval of a mean',
+  title: 'Half width of the confidence interval of a mean',
   documents: 'meanInterval',
   result: 'h',
   symbols: {
@@ -438,7 +438,7 @@ export const meanIntervalCard: Card<'h' | 'n' | 'P' | 'u'> = {
       dimension: 'fraction',
       parameter: 'degreesOfFreedom',
     },
-    P: { letter: 'P', meaning: 'probability of the interval', dimension: 'fraction', parameter: 'probability' },
+    P: { letter: 'P', meaning: 'coverage probability', dimension: 'fraction', parameter: 'probability' },
     u: {
       letter: 'u',
       meaning: 'standard uncertainty of the mean',
@@ -474,7 +474,7 @@ export const meanIntervalCard: Card<'h' | 'n' | 'P' | 'u'> = {
     k: (degreesOfFreedom = 1, probability = 0.95) => coverageFactor({ probability, degreesOfFreedom, sides: 'two' }),
   },
   callSymbols: { k: { letter: 'k', meaning: 'coverage factor', dimension: 'fraction' } },
-  conditions: ['normal readings'],
+  conditions: ['normally distributed readings'],
   source: 'gum-2008',
   place: 'G.3',
   range: { n: [3, 30], P: [0.8, 0.99], u: [10000.0, 1000000.0] },
@@ -487,7 +487,7 @@ export const upperPredictionBoundCard: Card<'b' | 'm' | 'n' | 'P' | 's' | 'N'> =
   documents: 'upperPredictionBound',
   result: 'b',
   symbols: {
-    b: { letter: 'b', meaning: 'bound of the next reading', dimension: 'volume flow', parameter: 'bound' },
+    b: { letter: 'b', meaning: 'upper bound of the next reading', dimension: 'volume flow', parameter: 'bound' },
     m: { letter: 'm', meaning: 'mean of the readings', dimension: 'volume flow', parameter: 'mean' },
     n: {
       letter: 'n',
@@ -496,7 +496,7 @@ export const upperPredictionBoundCard: Card<'b' | 'm' | 'n' | 'P' | 's' | 'N'> =
       dimension: 'fraction',
       parameter: 'degreesOfFreedom',
     },
-    P: { letter: 'P', meaning: 'probability of the interval', dimension: 'fraction', parameter: 'probability' },
+    P: { letter: 'P', meaning: 'coverage probability', dimension: 'fraction', parameter: 'probability' },
     s: {
       letter: 's',
       meaning: 'standard deviation of a reading',
@@ -530,13 +530,13 @@ export const upperPredictionBoundCard: Card<'b' | 'm' | 'n' | 'P' | 's' | 'N'> =
     k: (degreesOfFreedom = 1, probability = 0.95) => coverageFactor({ probability, degreesOfFreedom, sides: 'one' }),
   },
   callSymbols: { k: { letter: 'k', meaning: 'coverage factor', dimension: 'fraction' } },
-  conditions: ['normal readings, independent', 'one-sided'],
+  conditions: ['independent, normally distributed readings', 'one-sided'],
   source: 'litrebar-derivation',
-  place: 'normal readings',
+  place: 'normally distributed readings',
   commonErrors: [
     {
       slip: 'other-formula',
-      text: 'The interval of the mean taken for that of the next reading',
+      text: 'The interval of the mean used for the next reading',
       instead: { b: ['+', 'm', ['*', ['call', 'k', 'n', 'P'], 's', ['sqrt', ['/', 1, 'N']]]] },
     },
   ],

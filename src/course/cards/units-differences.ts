@@ -30,7 +30,7 @@ export const offsetByCard: Card<'p2' | 'p1' | 'dp'> = {
   core: {
     p2: ({ pressure: p1, change: dp }: { pressure: AbsolutePressure; change: PressureDifference }) => offsetBy(p1, dp),
   },
-  conditions: ['both counted from the same datum'],
+  conditions: ['both from the same datum'],
   source: 'litrebar-derivation',
   place: 'definition',
   range: { p2: [100000.0, 20000000.0], p1: [100000.0, 20000000.0], dp: [10000.0, 1000000.0] },
@@ -57,7 +57,7 @@ export const differenceOfCard: Card<'dT' | 'a' | 'b'> = {
   core: {
     dT: ({ a, b }: { a: Temperature; b: Temperature }) => differenceOf(a, b),
   },
-  conditions: ['both in the same scale'],
+  conditions: ['both on the same scale'],
   source: 'litrebar-derivation',
   place: 'definition',
   range: { a: [275, 320], b: [275, 320] },

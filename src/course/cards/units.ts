@@ -37,7 +37,7 @@ export const gaugeToAbsoluteCard: Card<'p' | 'pg' | 'pa'> = {
       ambientPressure: AbsolutePressure
     }) => toGauge(absolutePressure, ambientPressure),
   },
-  conditions: ['a gauge that is open to the pressure around it'],
+  conditions: ['the gauge reads zero at ambient pressure'],
   source: 'openstax-college-physics',
   place: 'section 11.6',
   range: { p: [100_000, 30_000_000], pg: [0, 30_000_000], pa: [60_000, 600_000] },

@@ -12,7 +12,7 @@ export const exerciseTexts = {
   answer: 'Answer:',
   key: 'Key',
   tolerance:
-    'Accepted: ± {total} (half a unit of the last figure {halfUnit}, rounding on the way {rounding}, other accepted constants {conventions}).',
+    'Accepted: ± {total} (half a unit in the last figure {halfUnit}, intermediate rounding {rounding}, other accepted constants {conventions}).',
   commonErrors: 'Common errors',
   comesOut: '{answer}: {says}.',
   working: 'Worked solution',

@@ -3,8 +3,8 @@ export const figureTexts = {
   bankAcross: 'Bank cylinders opened',
   bankUp: 'Pressure reached',
   bankUnit: 'bar absolute',
-  bankWanted: 'Wanted',
-  bankDescription: 'Pressure in the cylinder after each bank cylinder that is opened to it: {lines}.',
+  bankWanted: 'Target',
+  bankDescription: 'Pressure in the cylinder after each bank cylinder is opened to it: {lines}.',
   bankLine: '{name}, {end} bar at the end',
   capillaryAcross: 'Depth',
   capillaryUp: 'Mark from the open end',
@@ -12,9 +12,9 @@ export const figureTexts = {
   capillaryDescription: 'Distance of each mark from the open end of the tube, against depth. The marks crowd: {marks}.',
   capillaryMark: '{depth} m at {position} mm',
   cartridgeAcross: 'Temperature at the last separator',
-  cartridgeUp: 'Life by water',
+  cartridgeUp: 'Life by water load',
   cartridgeDescription:
-    'Life of a cartridge by water against the temperature of the last separator. Every line falls: {lines}.',
+    'Cartridge life by water load against the temperature of the last separator. Every line falls: {lines}.',
   cartridgeLine: '{name}, from {first} h at {cold} °C to {last} h at {warm} °C',
   interstageUp: 'Discharge temperature',
   interstageStage: 'Stage {number}',
@@ -24,26 +24,26 @@ export const figureTexts = {
   loopUp: 'Mouth pressure',
   loopName: 'mean breath',
   loopDescription:
-    'Pressure at the mouth against volume breathed in, the mean of {breaths} breaths. The loop runs below zero while inhaling, to {lowest} mbar, and back above zero while exhaling, to {highest} mbar; the area inside it is the work, {work} for each litre.',
+    'Pressure at the mouth against volume breathed in, the mean of {breaths} breaths. The loop runs below zero while inhaling, to {lowest} mbar, and back above zero while exhaling, to {highest} mbar; the area inside it is the work, {work} per litre.',
   resistanceAcross: 'Depth',
   resistanceUp: 'Work of breathing',
   resistanceDescription:
-    'Work of breathing for each litre against depth, as the measurements let one expect it. It grows with the density of the gas: {lines}.',
+    'Work of breathing per litre against depth, as predicted from the measurements. It grows with gas density: {lines}.',
   stageWaterUp: 'Water',
   stageWaterSeparator: 'Separator {number}',
   stageWaterLeft: 'Left',
-  stageWaterDescription: 'Water in each hour: {bars}.',
+  stageWaterDescription: 'Water per hour: {bars}.',
   atDepth: '{name}, {value} at {depth} m',
   supplyAcross: 'Depth',
   supplyUp: 'Lowest cylinder pressure',
   supplyUnit: 'bar gauge',
   supplyDescription:
-    'Lowest gauge pressure in the cylinder at which the first stage still meets the peak of breathing, against depth. Every line rises with depth: {lines}.',
+    'Lowest gauge pressure in the cylinder at which the first stage still meets the peak demand, against depth. Every line rises with depth: {lines}.',
   temperatureAcross: 'Cylinder pressure, absolute',
-  temperatureUp: 'Behind the first stage',
+  temperatureUp: 'After the first stage',
   temperatureName: 'water of {temperature}',
   temperatureDescription:
-    'Temperature of the gas behind the first stage, if no heat reached it, against the pressure in the cylinder. At {pressure} bar: {lines}.',
+    'Gas temperature after the first stage, with no heat from the water, against cylinder pressure. At {pressure} bar: {lines}.',
 } as const
 
 /** The texts of ready-made charts, each under its id. */

@@ -216,14 +216,14 @@ function alike(one: Dimension, other: Dimension): boolean {
 }
 
 const slipTexts: Readonly<Record<SlipId, string>> = {
-  'gauge-for-absolute': 'a gauge pressure was taken for absolute',
-  'absolute-for-gauge': 'an absolute pressure was taken for gauge',
-  'celsius-for-kelvin': 'degrees Celsius were taken for kelvin',
-  'percent-for-fraction': 'per cent were taken for a fraction',
-  'diameter-for-radius': 'a diameter was taken for a radius',
-  'minutes-for-seconds': 'minutes were taken for seconds',
-  'sea-water-for-fresh': 'the density of sea water was taken',
-  'fresh-water-for-sea': 'the density of fresh water was taken',
+  'gauge-for-absolute': 'a gauge pressure was used as absolute',
+  'absolute-for-gauge': 'an absolute pressure was used as gauge',
+  'celsius-for-kelvin': 'degrees Celsius were used as kelvin',
+  'percent-for-fraction': 'per cent were used as a fraction',
+  'diameter-for-radius': 'a diameter was used as a radius',
+  'minutes-for-seconds': 'minutes were used as seconds',
+  'sea-water-for-fresh': 'the density of sea water was used',
+  'fresh-water-for-sea': 'the density of fresh water was used',
 }
 
 /** The slips that may explain a wrong number, by the dimension of the symbol that each changes. */

@@ -5,14 +5,14 @@ import { type FigureTexts, figureTexts } from '../../figures/figure-text.table.t
 export const drawnTexts = {
   dueStamp: 'It is {month}. Under 49 CFR 180.209, five years, which of these cylinders is due for requalification?',
   dueOn: 'tested {tested}, due {due}.',
-  dueStampWorking: 'Take the latest test of each shoulder, add the interval, and compare with today.',
+  dueStampWorking: 'Take the latest test on each shoulder, add the interval, and compare with today.',
   shoulderFindings: 'Read this shoulder as of November 2026. Which findings does it have?',
-  notOnThis: 'Nothing on this shoulder shows it.',
+  notOnThis: 'Nothing on this shoulder shows that.',
   loopFault:
-    'Which of these loops belongs to this fault: {fault}? Pressures at the mouth in mbar, at 0, 25, 50, 75 and 100 % of each half.',
+    'Which of these loops shows this fault: {fault}? Mouth pressures in mbar, at 0, 25, 50, 75 and 100 % of each half.',
   loop: 'inhaling {inhaled}; exhaling {exhaled}',
   loopPicture: 'A regulator drew this loop. Which fault does it show?',
-  loopPictureTitle: 'Pressure at the mouth over one breath',
+  loopPictureTitle: 'Mouth pressure over one breath',
   loopPictureName: 'the loop',
   loopPictureDescription:
     'Pressure at the mouth against volume breathed in, in mbar at 0, 25, 50, 75 and 100 % of the time of each half: inhaling {inhaled}; exhaling {exhaled}.',
@@ -22,18 +22,18 @@ export const drawnTexts = {
 export const loopFaultTexts = {
   'stiff-valve': {
     fault: 'a demand valve that is hard to open',
-    seen: 'the suction is large from the first moment on, and flow adds as little as usual.',
+    seen: 'suction is high from the very start; flow adds no more than usual.',
   },
   'starved-valve': {
-    fault: 'a first stage that does not keep up with the peak of the flow',
-    seen: 'the beginning is as usual, and the suction grows where the flow is greatest.',
+    fault: 'a first stage that cannot keep up with peak flow',
+    seen: 'the start is normal, and suction grows where the flow is greatest.',
   },
   'sticking-exhaust': {
-    fault: 'an exhaust valve that opens too little',
-    seen: 'the inhalation is as usual, and the pressure of the exhalation is high.',
+    fault: 'an exhaust valve that does not open far enough',
+    seen: 'inhalation is normal, exhalation pressure is high.',
   },
   'strong-assist': {
-    fault: 'an assist that drives the valve too far',
+    fault: 'a venturi assist that opens the valve too far',
     seen: 'the pressure rises above ambient while the diver inhales.',
   },
 } as const
