@@ -122,7 +122,7 @@ test_(
     const before = await result()
     await pressure.fill('90000')
     expect(await section.locator('[role=status]').textContent()).toMatch(
-      /^A number comes to .*the formula accepts .*at most/,
+      /^One of the numbers comes to .*the formula accepts .*at most/,
     )
     expect(await result()).toBe(before)
     expect(problems).toEqual([])

@@ -43,7 +43,7 @@ export const indicatedDepthCard: Card<'d' | 'p' | 'p0' | 'pc' | 'L'> = {
       pressureAtShownDepth({ depth: d, surfacePressure: p0, convention: depthConventions.depthGauge }),
   },
   besides: ['convention'],
-  conditions: ['a display that takes 10 kPa as 1 metre', 'zero set at the surface'],
+  conditions: ['a display that takes 10 kPa as one metre', 'zero set at the surface'],
   source: 'en-13319',
   place: 'rule of conversion',
   commonErrors: [

@@ -410,7 +410,7 @@ export const depthShownCard: Card<'D' | 'p' | 'pz' | 'pm' | 'm'> = {
   constants: { pm: 10_000, m: 1 },
   besides: ['convention', 'sealedAt', 'temperature'],
   conditions: [
-    'a gauge that takes 1 bar as 10 m',
+    'a gauge that takes every bar as 10 m',
     'sealed at sea level, it reads too shallow in a mountain lake: its zero does not move',
     'no gas in the case that responds to temperature',
   ],
