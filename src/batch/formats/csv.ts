@@ -1,4 +1,3 @@
-import Papa from 'papaparse'
 import { LitrebarError, rowCodes } from '../../errors/index.ts'
 import { FieldColumn } from '../rows/field-column.ts'
 import { fieldOf, type RowBlock } from '../rows/row-block.ts'
@@ -42,7 +41,7 @@ export async function* csvBlocks(
   for await (const { bytes: piece, next } of textPieces(bytes, { from: from.position, isQuoted: true })) {
     const start = piece[0] === 0xef && piece[1] === 0xbb && piece[2] === 0xbf ? 3 : 0
     const isPlain = !piece.includes(quote)
-    const records = isPlain ? undefined : quotedRecords(piece.toString('utf8', start), delimiter)
+    const records = isPlain ? undefined : await quotedRecords(piece.toString('utf8', start), delimiter)
     let at = start
     if (headings === undefined) {
       const end = lineEnd(piece, start)
@@ -65,7 +64,8 @@ export async function* csvBlocks(
 
 const quote = 34
 
-function quotedRecords(text: string, delimiter: string): string[][] {
+async function quotedRecords(text: string, delimiter: string): Promise<string[][]> {
+  const { default: Papa } = await import('papaparse') // most files have no quotes, and start without it
   const { data } = Papa.parse<string[]>(text, { delimiter, newline: newlineOf(text) })
   if (text.endsWith('\n')) data.pop() // what follows the last line feed is no row
   return data
