@@ -1,39 +1,17 @@
 // Packs the package, installs the tarball in an empty folder and runs examples/*.mjs there, as a user would;
 // each must print what its .expected.txt says.
 // Usage: npm run examples (after npm run build), npm run examples -- --write to renew the expected texts
-import { execFileSync } from 'node:child_process'
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { dirname, join, resolve } from 'node:path'
+import { dirname, join } from 'node:path'
 import { filesIn } from './files-in.ts'
+import { installPacked, run } from './installed-package.ts'
 
 const isWriting = process.argv.includes('--write')
 const examples = filesIn('examples', '.mjs').filter((path) => dirname(path) === 'examples')
 
 function expectedOf(path: string): string {
   return path.replace(/\.mjs$/, '.expected.txt')
-}
-
-function run(command: string, args: readonly string[], cwd: string): string {
-  return execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] })
-}
-
-/** Installs without a registry: the tarball is unpacked, what it depends on is linked from this checkout. */
-function installPacked(consumer: string): void {
-  const [packed] = JSON.parse(run('npm', ['pack', '--json', '--pack-destination', consumer], '.')) as {
-    filename: string
-  }[]
-  if (packed === undefined) throw new Error('npm pack wrote nothing')
-  const installed = join(consumer, 'node_modules', 'litrebar')
-  mkdirSync(installed, { recursive: true })
-  run('tar', ['-xzf', join(consumer, packed.filename), '-C', installed, '--strip-components=1'], '.')
-  const { dependencies } = JSON.parse(readFileSync(join(installed, 'package.json'), 'utf8')) as {
-    dependencies: Record<string, string>
-  }
-  for (const name of Object.keys(dependencies)) {
-    symlinkSync(resolve('node_modules', name), join(consumer, 'node_modules', name), 'dir')
-  }
-  writeFileSync(join(consumer, 'package.json'), '{ "private": true, "type": "module" }\n')
 }
 
 const consumer = mkdtempSync(join(tmpdir(), 'litrebar-consumer-'))

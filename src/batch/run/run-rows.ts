@@ -1,12 +1,13 @@
 import { createHash } from 'node:crypto'
 import { once } from 'node:events'
 import { createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
+import { open } from 'node:fs/promises'
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { codeNames } from '../formats/code-names.ts'
 import { formatOfPath, type RowFormatName, type RowSource, rowFormats } from '../formats/format.table.ts'
 import type { ReadBlock } from '../formats/row-format.ts'
 import type { ResultBlock } from '../rows/row-block.ts'
-import { rowComputer } from '../rows/row-computer.ts'
+import { passingComputer } from '../rows/row-computer.ts'
 import type { RowPlan } from '../rows/row-plan.ts'
 import { version } from '../version.ts'
 import { fileBytes, hashed, type PassingHash } from './file-bytes.ts'
@@ -84,7 +85,7 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   const inputFormat = options.inputFormat ?? formatOfPath(input)
   const outputFormat = options.outputFormat ?? formatOfPath(output)
   const formats = rowFormats()
-  const computer = rowComputer(plan)
+  const computer = passingComputer(plan)
   const planHash = dataHash({ plan, inputFormat, outputFormat, version })
   const inputMark = input === '-' ? '' : markOf(input)
   if (resume && input === '-')
@@ -95,10 +96,6 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
   const inputSize = Number(inputMark.split('-')[0])
   const read = passingHash()
   const written = passingHash()
-  const source: RowSource = {
-    path: input === '-' ? undefined : input,
-    bytes: (position) => (input === '-' ? process.stdin : hashed(fileBytes(input, position), read)),
-  }
   const writer = await formats[outputFormat].writer(computer.results, { figures: computer.figures })
   // before the output is there: whatever lies beside a journal is a run that can be taken up again
   if (journal === undefined && output !== '-') writeJournal(output, notBegun(planHash, inputMark))
@@ -116,31 +113,40 @@ export async function runRows(options: RunOptions): Promise<RunSummary> {
     await sink.write(bytes)
   }
   let noted = Number.NEGATIVE_INFINITY
-  for await (const block of formats[inputFormat].blocks(source, { columns: computer.columns, from, headings })) {
-    if (headings === undefined) await write(await writer.start(block))
-    headings ??= Object.keys(block.columns)
-    const made = computer.compute(block)
-    await write(await writer.block(block, made))
-    rows += block.count
-    countBad(made, tally)
-    if (output !== '-' && performance.now() - noted > betweenJournals) {
-      noted = performance.now()
-      writeJournal(output, {
-        planHash,
-        inputMark,
-        position: block.next,
+  const file = input === '-' ? undefined : await open(input)
+  const source: RowSource = {
+    path: file === undefined ? undefined : input,
+    bytes: (position) => (file === undefined ? process.stdin : hashed(fileBytes(file, position), read)),
+  }
+  try {
+    for await (const block of formats[inputFormat].blocks(source, { columns: computer.columns, from, headings })) {
+      if (headings === undefined) await write(await writer.start(block))
+      headings ??= Object.keys(block.columns)
+      const made = computer.compute(block)
+      await write(await writer.block(block, made))
+      rows += block.count
+      countBad(made, tally)
+      if (output !== '-' && performance.now() - noted > betweenJournals) {
+        noted = performance.now()
+        writeJournal(output, {
+          planHash,
+          inputMark,
+          position: block.next,
+          rows,
+          outputBytes,
+          bad: Object.fromEntries(tally),
+          headings,
+        })
+      }
+      options.onProgress?.({
         rows,
-        outputBytes,
-        bad: Object.fromEntries(tally),
-        headings,
+        bad: sum(tally),
+        seconds: (performance.now() - started) / 1000,
+        share: shareOf(block, inputFormat, inputSize),
       })
     }
-    options.onProgress?.({
-      rows,
-      bad: sum(tally),
-      seconds: (performance.now() - started) / 1000,
-      share: shareOf(block, inputFormat, inputSize),
-    })
+  } finally {
+    await file?.close()
   }
   await write(await writer.end())
   await sink.close()
