@@ -245,6 +245,25 @@ test.each(['arrow', 'parquet'] as const)(
   },
 )
 
+const descriptors = '/proc/self/fd'
+test.skipIf(!existsSync(descriptors)).each(['csv', 'arrow', 'parquet'] as const)(
+  'a run leaves no file open, though a reader stops before the last byte: %s',
+  async (format) => {
+    await runRows({ input: path('in.csv'), output: path(`open-in.${format}`), plan: quick })
+    const openInputs = (): string[] =>
+      readdirSync(descriptors).flatMap((each) => {
+        try {
+          return [readlinkSync(join(descriptors, each))].filter((name) => name.includes('open-in'))
+        } catch {
+          return [] // closed between the two looks
+        }
+      })
+    const input = path(`open-in.${format}`)
+    await runRows({ input, output: path(`open-out-${format}.csv`), plan: { ...quick, compute: ['massOfGas'] } })
+    expect(openInputs()).toEqual([])
+  },
+)
+
 test('a stream cannot be gone on with', async () => {
   const run = runRows({ input: '-', inputFormat: 'csv', output: path('stream.csv'), plan: quick, resume: true })
   await expect(run).rejects.toThrow('A stream cannot be entered in the middle')
