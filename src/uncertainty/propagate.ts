@@ -67,7 +67,7 @@ const largestDeparture = 0.2
  * Kinks, steps and curvature make a first-order result wrong; the departure from a straight line is measured, and `linear` says
  * whether it matters. A function that refuses a value within two standard uncertainties counts as not linear. What a few values of the function cannot show, a spike between them, it does not find.
  *
- * @param fn - any function of the named inputs; it is called 4 times for each input, twice for each pair, and 8 times with all of them moved
+ * @param fn - any function of the named inputs; it is called 4 times for each input and each pair, and 8 times with all of them moved
  * @param inputs - a distribution for each; what is known exactly belongs into the function
  * @param options - correlations between inputs
  * @returns value, combined standard uncertainty, degrees of freedom, budget, and how straight the function is
@@ -220,6 +220,12 @@ function bends(
       // both inputs two standard uncertainties out is four times as far along a twist, and as rare as one at 2.7
       note(2 * Math.abs(twist))
       twists.push({ i, j, twist })
+      // a corner that both have to pass shows where both are far out; a refusal there is none within reach of either
+      const corners = [
+        pair(2) - (first.farUp + second.farUp - value + 4 * twist),
+        pair(-2) - (first.farDown + second.farDown - value + 4 * twist),
+      ]
+      for (const corner of corners) if (corner - corner === 0) note(Math.abs(corner) / 2)
     })
   })
   for (const signs of allMoved(isExact)) {

@@ -278,6 +278,22 @@ test('distributions survive JSON with finite degrees of freedom', () => {
   expect(JSON.parse(JSON.stringify(stated))).toEqual(stated)
 })
 
+test.each([
+  ['both from above', 1],
+  ['both from below', -1],
+])('a corner that two inputs have to pass together is no certainty: %s', (_, sign) => {
+  const fn = ({ x, y }: { readonly x: number; readonly y: number }): number =>
+    Math.max(0, sign * x) * Math.max(0, sign * y - 1.4)
+  const inputs = { x: normalDistribution(0, 1), y: normalDistribution(0, 1) }
+  const found = propagate(fn, inputs)
+  expect(found.standardUncertainty).toBe(0)
+  expect(propagateBySampling(fn, inputs, { trials: 1e4, seed: 5 }).standardUncertainty).toBeGreaterThan(0.05)
+  expect(found.linear).toBe(false)
+  // the same corner out of reach of both
+  const far = { x: normalDistribution(0, 0.1), y: normalDistribution(0, 0.1) }
+  expect(propagate(fn, far).linear).toBe(true)
+})
+
 // Products at zero move with none of their inputs alone. The uncertainty that sampling finds is worked out by hand.
 test.each([
   ['x y', ({ x, y }: Three) => x * y, 1],

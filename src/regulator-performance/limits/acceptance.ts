@@ -6,6 +6,7 @@ import {
   type Elastance,
   type EnergyPerVolume,
   joulePerLitre,
+  kilopascal,
   kilopascalPerLitre,
   one,
   type PressureDifference,
@@ -80,9 +81,12 @@ const optionKeys = {
   limits: false,
 }
 
-const anyValue: Accepted = { unit: joulePerLitre, hint: 'Leave out what was not measured.' }
-const anyElastance: Accepted = { unit: kilopascalPerLitre, hint: 'Leave out what was not measured.' }
-const uncertaintyRange: Accepted = { atLeast: 0, unit: joulePerLitre, hint: 'State a standard deviation.' }
+const shownIn: Partial<Record<LimitedQuantity, Accepted['unit']>> = {
+  workOfBreathingPerLitre: joulePerLitre,
+  assistWorkOnInhalation: joulePerLitre,
+  elastance: kilopascalPerLitre,
+}
+const unitOf = (quantity: LimitedQuantity): Accepted['unit'] => shownIn[quantity] ?? kilopascal
 const factorRange: Accepted = { above: 0, atMost: 10, unit: one, hint: 'Give the coverage factor, such as 2.' }
 
 /**
@@ -124,7 +128,11 @@ export function requireMeasured(measured: MeasuredPerformance, options: Acceptan
   const { standardUncertainty = {}, guardBand } = options
   requireKeys('options.standardUncertainty', standardUncertainty, measuredKeys)
   for (const [name, u] of Object.entries(standardUncertainty)) {
-    requireWithin(`options.standardUncertainty.${name}`, u, uncertaintyRange)
+    requireWithin(`options.standardUncertainty.${name}`, u, {
+      atLeast: 0,
+      unit: unitOf(name as LimitedQuantity),
+      hint: 'State a standard deviation.',
+    })
   }
   if (guardBand === undefined) return
   requireKeys('options.guardBand', guardBand, { coverageFactor: true })
@@ -153,7 +161,10 @@ export interface HeldAgainst {
 
 /** Holds a value against one limit. */
 export function heldAgainst(limit: AcceptanceLimit, value: number, options: AcceptanceOptions): HeldAgainst {
-  requireWithin(`measured.${limit.quantity}`, value, limit.quantity === 'elastance' ? anyElastance : anyValue)
+  requireWithin(`measured.${limit.quantity}`, value, {
+    unit: unitOf(limit.quantity),
+    hint: 'Leave out what was not measured.',
+  })
   const { conditions, standardUncertainty, guardBand } = options
   const aboutValue = doubtsAbout(limit.quantity, value, options.findings)
   const inTheWay = limit.conditions.flatMap((condition) => obstacles(condition, conditions, limit))

@@ -420,3 +420,13 @@ test('R10: power of breathing is work per litre times ventilation', () => {
   const power = powerOfBreathing(difference(1.37, joulePerLitre), measure(62.5, litrePerMinute))
   close(inUnit(power, watt), (1.37 * 62.5) / 60, 1e-12)
 })
+
+test.each([
+  ['inhalationPressure', 'NaN kPa'],
+  ['workOfBreathingPerLitre', 'NaN J/L'],
+  ['elastance', 'NaN kPa/L'],
+])('a missing %s is refused in its own unit', (quantity, value) => {
+  expect(() => assessAcceptance({ [quantity]: Number.NaN }, { conditions: {} })).toThrow(
+    expect.objectContaining({ argument: `measured.${quantity}`, value }),
+  )
+})
