@@ -151,6 +151,7 @@ const semiClosed: readonly Decision[] = [
   ['breathed deeper', 'beyond', [high, steady], () => looped({ deepest: 2.81 })],
   ['rest that takes up as much as work', 'within', [steady], () => looped({ rest: 2.5 })],
   ['an uptake that meets the supply', 'beyond', ['uptake-meets-supply', low, steady], () => looped({ work: 3.65 })],
+  ['an uptake beyond the supply', 'beyond', ['uptake-meets-supply', low, steady], () => looped({ work: 5 })],
   ['an uptake just below it', 'beyond', [low, steady], () => looped({ work: 3.649 })],
   ['too little and too much', 'beyond', [low, high, steady], () => looped({ work: 3, deepest: 3 })],
 ]

@@ -58,6 +58,9 @@ const naval = atDepth(60, {
   waterTemperature: temperatureOf(21, celsius),
 })
 
+const { respiratoryMinuteVolume: _, ...withoutVentilation } = naval
+const byStroke: TestConditions = { ...withoutVentilation, breathingFrequency: measure(25, perMinute) }
+
 type Change = Omit<Partial<AcceptanceOptions>, 'conditions'>
 
 function judged(limitId: string, measured: MeasuredPerformance, conditions: TestConditions, change: Change = {}) {
@@ -110,6 +113,13 @@ const acceptance: readonly Decision[] = [
   ['air that is richer', 'undetermined', differs, () => work(2, { gas: airOf(0.2146) })],
   ['air within half a per cent', 'within', fine, () => work(2, { gas: airOf(0.2144) })],
   ['air with less oxygen', 'undetermined', differs, () => work(2, { gas: airOf(0.2044) })],
+  ['air with just enough oxygen', 'within', fine, () => work(2, { gas: airOf(0.2046) })],
+  [
+    'oxygen of air in too little nitrogen',
+    'undetermined',
+    differs,
+    () => work(2, { gas: mixture({ oxygen: 0.2095, nitrogen: 0.7745, argon: 0.016 }) }),
+  ],
   ['gas not stated', 'undetermined', missing, () => unstated('gas')],
   ['another waveform', 'undetermined', differs, () => work(2, { waveform: 'trapezoid' })],
   ['waveform not stated', 'undetermined', missing, () => unstated('waveform')],
@@ -139,6 +149,16 @@ const acceptance: readonly Decision[] = [
       }),
   ],
   [
+    'a ventilation stated that is less than stroke and rate make',
+    'undetermined',
+    ['ventilation-contradicts', ...fine],
+    () =>
+      work(2, {
+        respiratoryMinuteVolume: measure(59.5, litrePerMinute),
+        breathingFrequency: measure(25.5, perMinute),
+      }),
+  ],
+  [
     'another ventilation',
     'undetermined',
     differs,
@@ -165,6 +185,18 @@ const acceptance: readonly Decision[] = [
     differs,
     () => work(2, { supplyPressure: gauge(220, bar), ratedWorkingPressure: gauge(232, bar) }),
   ],
+  [
+    'the rated supply, 5 % above',
+    'within',
+    fine,
+    () => work(2, { supplyPressure: gauge(243.6, bar), ratedWorkingPressure: gauge(232, bar) }),
+  ],
+  [
+    'a supply further above the rated',
+    'undetermined',
+    differs,
+    () => work(2, { supplyPressure: gauge(244, bar), ratedWorkingPressure: gauge(232, bar) }),
+  ],
   ['a full supply, rating not stated', 'undetermined', differs, () => work(2, { supplyPressure: gauge(232, bar) })],
   ['supply not stated', 'undetermined', missing, () => unstated('supplyPressure')],
   ['water at 12 °C', 'within', fine, () => work(2, { waterTemperature: temperatureOf(12, celsius) })],
@@ -188,6 +220,17 @@ const acceptance: readonly Decision[] = [
     ['finding-clipped-pressure', ...fine],
     () => work(2, {}, finding('clipped-pressure')),
   ],
+  ...(
+    ['level-changes', 'zero-steps', 'resampled-pressure', 'resampled-volume', 'noisy-pressure', 'noisy-volume'] as const
+  ).map(
+    (code): Decision => [
+      `a log with ${code}`,
+      'undetermined',
+      [`finding-${code}`, ...fine],
+      () => work(2, {}, finding(code)),
+    ],
+  ),
+  ['a work left open, whose interval is stated apart', 'within', fine, () => work(2, {}, finding('uncertain-work'))],
   ['a finding nobody knows', 'undetermined', ['finding-toString', ...fine], () => work(2, {}, finding('toString'))],
   [
     'a reversed log under other conditions',
@@ -245,6 +288,9 @@ const acceptance: readonly Decision[] = [
     () => work(3.06, {}, { comparison: 'rounded' }),
   ],
 
+  ['no suction at all', 'within', fine, () => peak('european-inhalation', 'inhalationPressure', 0)],
+  ['no pressure on exhalation', 'within', fine, () => peak('european-exhalation', 'exhalationPressure', 0)],
+  ['no assist', 'within', fine, () => peak('european-assist-pressure', 'assistPressureOnInhalation', 0)],
   ['suction on its limit', 'within', fine, () => peak('european-inhalation', 'inhalationPressure', -25)],
   ['suction beyond it', 'beyond', fine, () => peak('european-inhalation', 'inhalationPressure', -25.1)],
   [
@@ -303,6 +349,19 @@ const acceptance: readonly Decision[] = [
     differs,
     () => goal(1, { waterTemperature: temperatureOf(24, celsius) }),
   ],
+  [
+    'the naval goal at the ventilation of stroke and rate',
+    'undetermined',
+    recalled,
+    () => judged('naval-goal', workOf(1), { ...byStroke, tidalVolume: measure(2.5, litre) }),
+  ],
+  [
+    'the naval goal at another ventilation of stroke and rate',
+    'undetermined',
+    differs,
+    () => judged('naval-goal', workOf(1), { ...byStroke, tidalVolume: measure(2, litre) }),
+  ],
+  ['the naval goal without a stroke', 'undetermined', missing, () => judged('naval-goal', workOf(1), byStroke)],
   ['the naval goal at 62 msw', 'undetermined', differs, () => goal(1, atDepth(62))],
   [
     'the goal in its old unit, met',
@@ -361,6 +420,12 @@ const acceptance: readonly Decision[] = [
   ['a load prone, on the lower bound', 'within', ['compared-absolute'], () => load(-0.3, 'horizontal')],
   ['a load prone, below', 'beyond', ['compared-absolute'], () => load(-0.31, 'horizontal')],
   ['a load prone, above', 'beyond', ['compared-absolute'], () => load(1.71, 'horizontal')],
+  [
+    'a load whose attitude is not stated',
+    'undetermined',
+    missing,
+    () => judged('hydrostatic-vertical', { hydrostaticImbalance: difference(1, kilopascal) }, {}),
+  ],
   ['a load in the other attitude', 'undetermined', differs, () => load(1, 'vertical', 'hydrostatic-horizontal')],
 ]
 
@@ -433,6 +498,18 @@ const testPlan: readonly Decision[] = [
     () => assessTestPlan([point('rated', 232, [run(1)]), point('50 bar', 100, [run(1)])], plan),
   ],
   ['a run with a finding', 'undetermined', ['finding-clipped-pressure'], () => planned([run(1)], [run(1, spoilt)])],
+  [
+    'a run above with a finding',
+    'beyond',
+    ['compared-absolute', 'finding-clipped-pressure'],
+    () => planned([run(1)], [run(3.2, spoilt)]),
+  ],
+  [
+    'a run with a finding that changes nothing',
+    'within',
+    [],
+    () => planned([run(1)], [run(1, { findings: finding('drift-removed').findings ?? [] })]),
+  ],
   [
     'a run near its limit, told its uncertainty and no guard band',
     'within',
