@@ -23,6 +23,7 @@ export interface RisingGas {
 
 const volumeRange: Accepted = { above: 0, atMost: 2000, unit: litre, hint: 'Give the gas volume at that depth.' }
 const depthRange: Accepted = { above: 0, atMost: 1000, unit: metre, hint: 'Give the depth of the gas.' }
+const endRange: Accepted = { atLeast: 0, atMost: 1000, unit: metre, hint: 'Give the depth that it rises to.' }
 const speedRange: Accepted = { above: 0, atMost: 120, unit: metrePerMinute, hint: 'Give the rate of ascent, upwards.' }
 
 /**
@@ -76,6 +77,7 @@ export function liftGainPerMetre(gas: RisingGas): Force {
  */
 export function unventedLift(gas: RisingGas, to: Depth): Force {
   requireGas(gas)
+  requireWithin('to', to, endRange)
   const below = pressureAtDepth({ ...gas.water, depth: gas.depth })
   const there = pressureAtDepth({ ...gas.water, depth: to })
   return liftOf((gas.volume * below) / there, gas.water)

@@ -123,6 +123,7 @@ export function arcsine<Q extends number>(value: Q, halfWidth: Spread<Stated<Q>>
  * fromResolution(30.4, 0.1).standardUncertainty.toFixed(4) // => '0.0289'
  */
 export function fromResolution<Q extends number>(reading: Q, step: Spread<Stated<Q>>): Distribution<Stated<Q>> {
+  requireWithin('reading', reading, anyValue)
   requireWithin('step', step, spread)
   return rectangular(reading, (step / 2) as Spread<Stated<Q>>)
 }
@@ -168,6 +169,7 @@ export function maximumPermissibleError<S extends number>(gaugeClass: {
  * inUnit(reading.standardUncertainty, bar).toFixed(3) // => '3.695'
  */
 export function fromGaugeClass<Q extends number>(reading: Q, gaugeClass: GaugeClass<Q>): Distribution<Stated<Q>> {
+  requireWithin('reading', reading, anyValue)
   requireKeys('gaugeClass', gaugeClass, { span: true, accuracyClass: true, element: false })
   return rectangular(reading, maximumPermissibleError(gaugeClass))
 }

@@ -18,7 +18,7 @@ import {
   requireWithin,
   type Temperature,
 } from '../../units/index.ts'
-import { flow, pressure, requireAbove } from '../accepted.ts'
+import { flow, temperature as gasTemperature, pressure, requireAbove } from '../accepted.ts'
 import { requireReference } from '../compressor/delivery.ts'
 import {
   requireGasOption,
@@ -244,6 +244,7 @@ export function fillWaterFraction(
   requireWithin('fill.from', from, pressure)
   if (fill.maintainedPressure !== undefined) requireWithin('fill.maintainedPressure', kept, pressure)
   requireAbove('fill.to', to, from)
+  requireWithin('fill.cylinderTemperature', fill.cylinderTemperature, gasTemperature)
   requireSeparator('fill', { pressure: Math.max(from, kept) as AbsolutePressure, temperature })
   requireSeparator('fill', { pressure: Math.max(to, kept) as AbsolutePressure, temperature })
   const at = (p: number): number => Math.max(p, kept)

@@ -126,6 +126,7 @@ export function certainGas<Name extends string>(
   requireWithin('cylinder.respiratoryMinuteVolume', cylinder.respiratoryMinuteVolume, rate)
   requireWithin('cylinder.ambientPressure', ambientPressure, ambient)
   requireWithin('cylinder.gasTemperature', gasTemperature, instrumentTemperature)
+  requireWithin('cylinder.gaugeTemperature', cylinder.gaugeTemperature, instrumentTemperature)
   const error = gaugeError(gauge, cylinder.gaugeTemperature)
   const shown = cylinderPressureBehind({ reading, casePressure })
   const gas = options.gas ?? 'real'

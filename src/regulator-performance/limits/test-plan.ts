@@ -213,6 +213,10 @@ function requirePlan(tested: readonly BreathingTestPoint[], options: TestPlanOpt
     requireList(`tested[${at}].runs`, point.runs)
     point.runs.forEach((run, index) => {
       requireKeys(`tested[${at}].runs[${index}]`, run, { measured: true, standardUncertainty: false, findings: false })
+      const findings = run.findings ?? []
+      requireList(`tested[${at}].runs[${index}].findings`, findings)
+      for (const [k, finding] of findings.entries())
+        requireKeys(`tested[${at}].runs[${index}].findings[${k}]`, finding, { code: true, text: true })
     })
   })
   return acceptanceLimits.find(({ id }) => id === options.limitId) as AcceptanceLimit
