@@ -1,11 +1,11 @@
 import { inspectionAdvice } from '../ageing/index.ts'
-import { requalifications } from '../requalification/index.ts'
+import { everythingDue } from '../requalification/next-requalification.ts'
 import { type ConditionResult, type FillingCondition, reason } from './filling-condition.ts'
 import { countryOfRuleSet, homeOfFamily } from './place.table.ts'
 
 /** Everything that falls due, with what was found on the shoulder: overdue, condemned and at its end of life it is not filled. */
 export const isInDate: FillingCondition = ({ stamp, request }) => {
-  const rows = requalifications(stamp, request.rules)
+  const rows = everythingDue(stamp, request.rules)
   const headed = (verdict: string): NonNullable<ConditionResult['notes']> =>
     rows.filter((row) => row.verdict === verdict).flatMap(({ because }) => because[0] ?? [])
   return { against: headed('beyond'), doubts: headed('undetermined'), notes: headed('within') }

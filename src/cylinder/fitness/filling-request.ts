@@ -1,4 +1,4 @@
-import { requireKeys, requireList, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireText, requireWord } from '../../errors/index.ts'
 import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import { type AbsolutePressure, type GaugePressure, requireWithin, type Temperature } from '../../units/index.ts'
 import { ambientPressure, gaugePressure, temperature } from '../accepted-contents.ts'
@@ -7,7 +7,9 @@ import { requireCountry } from '../filling/fill-limit.ts'
 import { type OxygenThresholdId, oxygenThresholds } from '../filling/index.ts'
 import { requireMixtures } from '../filling/mixed-gas.ts'
 import type { Stamp } from '../marking/index.ts'
+import { requireStamp } from '../marking/require-stamp.ts'
 import type { RequalificationOptions } from '../requalification/index.ts'
+import { requireOptions } from '../requalification/next-requalification.ts'
 import { type ValveOutletId, valveOutlets } from '../valves/index.ts'
 
 /** The valve on the cylinder, as far as it is known. What is left out is unknown, and said to be. */
@@ -55,7 +57,7 @@ export interface FillingRequest {
 }
 
 /**
- * Refuses a request with a field out of range or unknown; rules and stamp are checked where they are read.
+ * Refuses a request with a field out of range or unknown.
  *
  * @param request - as the caller gave it
  * @throws LitrebarError `range`, `input` or `mixture`, naming the field
@@ -73,10 +75,13 @@ export function requireRequest(request: FillingRequest): void {
     oxygen: false,
     outside: false,
   })
+  if (typeof request.stamp !== 'string') requireStamp('stamp', request.stamp, ['system', 'retests', 'findings'])
+  requireOptions(request.rules)
   requireMixture('mixture', request.mixture)
   requireCountry('country', request.country)
   requireWithin('ambientPressure', request.ambientPressure, ambientPressure)
   requireWithin('gasTemperature', request.gasTemperature, temperature)
+  if (request.neckThread !== undefined) requireText('neckThread', request.neckThread)
   if (request.valve !== undefined) requireValve(request.valve)
   if (request.oxygen !== undefined) requirePolicy(request.oxygen)
   if (request.outside === undefined) return
@@ -87,14 +92,17 @@ export function requireRequest(request: FillingRequest): void {
 function requireValve(valve: FittedValve): void {
   const keys = { outlet: false, thread: false, ratedPressure: false, metal: false, hasReliefDevice: false }
   requireKeys('valve', valve, keys)
-  const { outlet, ratedPressure, metal } = valve
+  const { outlet, thread, ratedPressure, metal, hasReliefDevice } = valve
   if (outlet !== undefined) requireWord('valve.outlet', outlet, Object.keys(valveOutlets) as ValveOutletId[])
   if (ratedPressure !== undefined) requireWithin('valve.ratedPressure', ratedPressure, gaugePressure)
   if (metal !== undefined) requireWord('valve.metal', metal, ['brass', 'stainless steel', 'other'])
+  if (thread !== undefined) requireText('valve.thread', thread)
+  if (hasReliefDevice !== undefined) requireWord('valve.hasReliefDevice', hasReliefDevice, [true, false])
 }
 
 function requirePolicy(oxygen: OxygenPolicy): void {
   requireKeys('oxygen', oxygen, { threshold: true, isCleaned: false, gasesPassed: false })
   requireWord('oxygen.threshold', oxygen.threshold, Object.keys(oxygenThresholds) as OxygenThresholdId[])
+  if (oxygen.isCleaned !== undefined) requireWord('oxygen.isCleaned', oxygen.isCleaned, [true, false])
   if (oxygen.gasesPassed !== undefined) requireMixtures('oxygen.gasesPassed', oxygen.gasesPassed)
 }

@@ -1,3 +1,4 @@
+import { requireWord } from '../../errors/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
 import {
@@ -14,9 +15,9 @@ import {
 import { fieldTexts } from './field-text.table.ts'
 import type { Finding } from './finding.ts'
 import { findingTexts } from './finding-text.table.ts'
+import { requireStamp, requireStampFields } from './require-stamp.ts'
 import type { Deadline, RetestSuffix, Stamp, StampField, StampFieldName, TestKind } from './stamp.ts'
-import { requireStampKeys } from './stamp-keys.ts'
-import { testKindOf } from './test-kind.ts'
+import { kindByMarks } from './test-kind.ts'
 
 /** One field of a stamp in words. */
 export interface ExplainedField extends StampField {
@@ -54,7 +55,9 @@ export interface ExplainedStamp {
  * const shown = fields.slice(0, 2).map(({ title, reading }) => `${title}: ${reading}`) // => ['Specification: 3AL, aluminium', 'Service pressure: 3000 psi, 206.8 bar']
  */
 export function explainStamp(stamp: Stamp): ExplainedStamp {
-  requireStampKeys('stamp', stamp, ['system', 'retests', 'fields', 'findings'])
+  requireStamp('stamp', stamp, ['system', 'retests', 'fields', 'findings'])
+  requireStampFields('stamp.fields', stamp.fields)
+  stamp.fields.forEach(requireTitle)
   const met: Partial<Record<StampFieldName, number>> = {}
   const fields = [...stamp.fields]
     .sort((a, b) => a.line - b.line || a.start - b.start)
@@ -70,6 +73,10 @@ export function explainStamp(stamp: Stamp): ExplainedStamp {
     return { ...finding, says, remedy, source }
   })
   return { fields, findings, cautions: ['stamp-reading', 'requalification'] }
+}
+
+function requireTitle({ name }: StampField): void {
+  if (!Object.hasOwn(fieldTexts, name)) requireWord('stamp.fields', name, Object.keys(fieldTexts) as StampFieldName[])
 }
 
 function readingOf(stamp: Stamp, { name }: StampField, index: number): string | undefined {
@@ -123,7 +130,7 @@ function retestReading({ retests, system }: Stamp, index: number): string | unde
   const retest = retests[index]
   if (retest === undefined) return undefined
   const by = retest.body === undefined ? '' : `, by ${retest.body}`
-  const kind = kindMeanings[retest.kind ?? testKindOf(retest.suffixes, system)]
+  const kind = kindMeanings[retest.kind ?? kindByMarks(retest.suffixes, system)]
   const suffixes = retest.suffixes.map((suffix) => `, ${suffixMeanings[suffix]}`).join('')
   return `${retest.date}, ${kind}${by}${suffixes}`
 }

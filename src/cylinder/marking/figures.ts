@@ -102,3 +102,8 @@ function isFigureLike(text: string, at: number): boolean {
 function isLookAlikeFigure(code: number): boolean {
   return code === 79 || code === 73
 }
+
+/** Whether four figures can be the year of a cylinder: in 0599-06 and 9/0412 they are not. */
+export function isStampedYear(figures: number): boolean {
+  return figures >= 1900 && figures <= 2099
+}

@@ -1,5 +1,6 @@
 import type { Reason } from '../../references/assessment.ts'
 import type { Finding, FindingCode } from './finding.ts'
+import { requireFindings } from './require-stamp.ts'
 
 /** What the findings of a stamp do to any verdict about the cylinder. */
 export interface FindingEvidence {
@@ -31,12 +32,19 @@ const opens: ReadonlySet<FindingCode> = new Set<FindingCode>([
  *
  * @param findings - of a stamp as read
  * @returns reasons against and doubts, one per code, with the text that stands there
+ * @throws LitrebarError `input` for something that is no finding
  * @source litrebar-derivation
  * @example
  * const { findings } = readStamp('DOT-3AL3000 CONDEMNED\nP4711 BRISKA\n07 V 08\n06 C208 23', { asOf: '2026-11' })
  * findingEvidence(findings).against.map(({ code }) => code) // => ['condemned']
  */
 export function findingEvidence(findings: readonly Finding[]): FindingEvidence {
+  requireFindings('findings', findings)
+  return evidenceOf(findings)
+}
+
+/** The same of findings that have been checked. */
+export function evidenceOf(findings: readonly Finding[]): FindingEvidence {
   const against: Reason[] = []
   const doubts: Reason[] = []
   for (const { code, severity, text } of findings) {

@@ -1,5 +1,5 @@
 import { type DateRole, dateWords, outOfUsePhrases } from './date-label.table.ts'
-import { hasLookAlike, spells, wholeAt } from './figures.ts'
+import { hasLookAlike, isStampedYear, spells, wholeAt } from './figures.ts'
 import { type DatedMark, found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
 import { suffixesFrom, suffixOf } from './suffix.ts'
@@ -265,7 +265,7 @@ function ordered(
   const year = takesYearFirst ? first : second
   const yearLength = takesYearFirst ? a.length : b.length
   if (yearLength !== 2 && yearLength !== 4) return undefined
-  if (yearLength === 4 && (year < 1900 || year > 2099)) return undefined
+  if (yearLength === 4 && !isStampedYear(year)) return undefined
   if (month < 1 || month > 12) return undefined
   if (hasLookAlike(word.text, 0, word.text.length)) found(reading, 'look-alike', within(word, 0, word.text.length))
   return { year, yearLength, month, body, words }

@@ -11,7 +11,7 @@ import {
   psi,
   type Unit,
 } from '../../units/index.ts'
-import { figuresAt, hasLookAlike, wholeAt } from './figures.ts'
+import { figuresAt, hasLookAlike, isStampedYear, wholeAt } from './figures.ts'
 import { roleOf as dateRoleOf, withoutAccents } from './labelled-dates.ts'
 import { readWaterCapacity } from './operational-group.ts'
 import { plainWords } from './plain-word.table.ts'
@@ -460,11 +460,12 @@ function spacedDate(
   const first = wholeAt(text, 0, firstLength) as number
   const secondLength = second.text.length
   if (isAllFigures(second.text, 0) && (secondLength === 2 || secondLength === 4)) {
-    const isYearFirst = firstLength === 4 && first >= 1900 && first <= 2099 && secondLength === 2
+    const isYearFirst = firstLength === 4 && isStampedYear(first) && secondLength === 2
     const isOwnLine = words[at - 1]?.line !== word.line && words[at + 2]?.line !== word.line
     const isMonthFirst = firstLength <= 2 && first <= 12 && first > 0 && (isOwnLine || isVisual || secondLength === 4)
-    if (!isYearFirst && !isMonthFirst) return undefined
-    const parts = { first, second: wholeAt(second.text, 0, secondLength) as number, firstLength, secondLength }
+    const behind = wholeAt(second.text, 0, secondLength) as number
+    if ((!isYearFirst && !isMonthFirst) || (secondLength === 4 && !isStampedYear(behind))) return undefined
+    const parts = { first, second: behind, firstLength, secondLength }
     return { parts, next: at + 2, body: undefined }
   }
   const third = words[at + 2]
@@ -504,7 +505,9 @@ function dateAt(text: string): TwoParts | undefined {
   if (sign < 0 || (!isYearFirst && !isMonthFirst) || (from > 0 && !isMonthFirst)) return undefined
   const first = wholeAt(text, from, firstLength)
   const second = wholeAt(text, sign + 1, secondLength)
-  return first === undefined || second === undefined ? undefined : { first, second, firstLength, secondLength }
+  if (first === undefined || second === undefined) return undefined
+  const year = firstLength === 4 ? first : secondLength === 4 ? second : undefined
+  return year === undefined || isStampedYear(year) ? { first, second, firstLength, secondLength } : undefined
 }
 
 function isBody(text: string): boolean {

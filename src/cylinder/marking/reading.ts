@@ -12,7 +12,7 @@ import type {
   TestKind,
   UsPrefix,
 } from './stamp.ts'
-import { testKindOf } from './test-kind.ts'
+import { kindByMarks } from './test-kind.ts'
 import type { Separator, Word } from './words.ts'
 
 /** The stamp while it is being read: every name is there, in one order, so that all stamps are of one shape. */
@@ -225,7 +225,7 @@ export function assignDates(reading: Reading): void {
       marks.deadlines.push({ date: month, kind: role })
       fieldAt(reading, 'deadline', place)
     } else {
-      const kind = date.kind ?? testKindOf(suffixes, marks.system)
+      const kind = date.kind ?? kindByMarks(suffixes, marks.system)
       marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
       reading.retests.push(date)
       fieldAt(reading, 'retest', place)

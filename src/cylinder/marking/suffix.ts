@@ -1,20 +1,9 @@
 import type { RetestSuffix } from './stamp.ts'
 import type { Word } from './words.ts'
 
-const suffixes: ReadonlySet<string> = /* @__PURE__ */ new Set<RetestSuffix>([
-  '+',
-  '★',
-  'E',
-  'S',
-  'VE',
-  'UE',
-  'AE',
-  'FS',
-  'R',
-  'RR',
-  'V',
-  'L',
-])
+/** Every sign that may stand behind a date. */
+export const retestSuffixes: readonly RetestSuffix[] = ['+', '★', 'E', 'S', 'VE', 'UE', 'AE', 'FS', 'R', 'RR', 'V', 'L']
+const suffixes: ReadonlySet<string> = /* @__PURE__ */ new Set(retestSuffixes)
 
 /** A word that is a sign behind a date, and nothing else. */
 export function suffixOf(text: string): RetestSuffix | undefined {

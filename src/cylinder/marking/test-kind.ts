@@ -1,3 +1,4 @@
+import { requireFamily, requireSuffixes } from './require-stamp.ts'
 import type { MarkingFamily, RetestSuffix, TestKind } from './stamp.ts'
 
 // Letters that name the kind of a test wherever they stand; what the others mean depends on the country (`countryMarks`).
@@ -23,9 +24,17 @@ const kindOnUsShoulders: Readonly<Partial<Record<RetestSuffix, TestKind>>> = {
  * @param suffixes - the letters and signs behind the date
  * @param system - family of the shoulder; unknown counts as one that does not say
  * @returns the kind, `unknown` where neither says
+ * @throws LitrebarError `input` for a sign or a family that no stamp has
  * @source cfr-49-180-213, paragraph (f); V for a visual inspection: common-practice
  */
 export function testKindOf(suffixes: readonly RetestSuffix[], system: MarkingFamily | undefined): TestKind {
+  requireSuffixes('suffixes', suffixes)
+  if (system !== undefined) requireFamily('system', system)
+  return kindByMarks(suffixes, system)
+}
+
+/** The same of letters and a family that have been checked. */
+export function kindByMarks(suffixes: readonly RetestSuffix[], system: MarkingFamily | undefined): TestKind {
   for (const suffix of suffixes) {
     const kind = kindOfLetters[suffix] ?? (system === 'US' ? kindOnUsShoulders[suffix] : undefined)
     if (kind !== undefined) return kind

@@ -1,4 +1,4 @@
-import { hasLookAlike, spells, wholeAt } from './figures.ts'
+import { hasLookAlike, isStampedYear, spells, wholeAt } from './figures.ts'
 import { readOperationalMark, readWaterCapacity, splitOperational } from './operational-group.ts'
 import {
   assignDates,
@@ -323,7 +323,7 @@ function certificationDate(reading: Reading, word: Word): FoundDate | undefined 
   const whole = within(word, 0, word.text.length)
   if (date === undefined) {
     const year = word.text.length === 4 ? wholeAt(word.text, 0, 4) : undefined
-    if (year === undefined || year < 1900 || year > 2099 || !isAllFigures(word.text, 0)) return undefined
+    if (year === undefined || !isStampedYear(year) || !isAllFigures(word.text, 0)) return undefined
     found(reading, 'month-left-out', whole)
     return undefined
   }
@@ -372,11 +372,13 @@ function dateAt(text: string): StampedDate | undefined {
   if (head === undefined || tail === undefined) return undefined
   const shape = { separator: text.charAt(separatorAt), separatorAt }
   const isMonthFirst = order === 'MM/YYYY' || form === 12 || (form === 22 && tail > 12 && head <= 12)
+  const isFourFigures = order !== 'YY/MM'
+  const year = isMonthFirst ? tail : head
+  if (isFourFigures && !isStampedYear(year)) return undefined
   if (isMonthFirst) {
-    const isFourFigures = order === 'MM/YYYY'
-    return { order: isFourFigures ? 'MM/YYYY' : 'MM/YY', year: tail, isFourFigures, month: head, monthAt: 0, ...shape }
+    return { order: isFourFigures ? 'MM/YYYY' : 'MM/YY', year, isFourFigures, month: head, monthAt: 0, ...shape }
   }
-  return { order, year: head, isFourFigures: order === 'YYYY/MM', month: tail, monthAt: separatorAt + 1, ...shape }
+  return { order, year, isFourFigures, month: tail, monthAt: separatorAt + 1, ...shape }
 }
 
 // By the lengths of the two groups of figures.

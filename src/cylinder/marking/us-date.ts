@@ -1,4 +1,4 @@
-import { hasLookAlike, wholeAt } from './figures.ts'
+import { hasLookAlike, isStampedYear, wholeAt } from './figures.ts'
 import { found, fullYear, monthsOf, type Place, type Reading, spanning, within } from './reading.ts'
 import type { RetestSuffix } from './stamp.ts'
 import { suffixesFrom } from './suffix.ts'
@@ -299,7 +299,7 @@ function lengthOfYear(text: string, from: number): number {
   const length = end - from
   if (length !== 2 && length !== 4) return 0
   const value = wholeAt(text, from, length)
-  if (value === undefined || (length === 4 && (value < 1900 || value > 2099))) return 0
+  if (value === undefined || (length === 4 && !isStampedYear(value))) return 0
   return end === text.length || isAllSuffixes(text, end) ? length : 0
 }
 

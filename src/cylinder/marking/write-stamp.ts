@@ -1,12 +1,12 @@
-import { LitrebarError, requireWord } from '../../errors/index.ts'
+import { LitrebarError } from '../../errors/index.ts'
 import type { Unit } from '../../units/index.ts'
 import { bar, kilogram, litre, millilitre, millimetre, psi } from '../../units/index.ts'
 import type { CalendarMonth } from './calendar-month.ts'
 import { readStamp } from './read-stamp.ts'
 import { markNames } from './reading.ts'
+import { requireStamp } from './require-stamp.ts'
 import type { DualMark, MarkingFamily, NeckThread, Retest, Stamp, StampMarks, TestKind } from './stamp.ts'
-import { requireStampKeys } from './stamp-keys.ts'
-import { testKindOf } from './test-kind.ts'
+import { kindByMarks } from './test-kind.ts'
 
 /**
  * The text of a stamp from its marks, line by line in the order of its family: the inverse of `readStamp`.
@@ -15,7 +15,7 @@ import { testKindOf } from './test-kind.ts'
  * @param marks - the marks; a `Stamp` will do
  * @returns the lines of the shoulder, joined by line breaks; two-figure years where they are read back as the same year
  * @throws LitrebarError `stamp` naming the mark that a stamp cannot carry: a serial number with a space, a maker
- *   whose name is a date, a negative pressure; `input` for a misspelt or unknown name, or an unknown family
+ *   whose name is a date; `input` for a misspelt or unknown name, or something that a mark cannot be; `range` for a negative pressure
  * @source cfr-49-178-35, paragraph (f); un-model-regulations-17, 6.2.2.7; older European layouts: memory
  * @example
  * const text = writeStamp({
@@ -38,16 +38,13 @@ import { testKindOf } from './test-kind.ts'
  * text.split('\n')[1] // => 'PW232 PH348BAR 14.9KG 12.0L 5.1MM'
  */
 export function writeStamp(marks: StampMarks): string {
-  requireStampKeys('marks', marks, ['system', 'retests'])
-  requireWord('marks.system', marks.system, families)
+  requireStamp('marks', marks, ['system', 'retests'])
   const latest = latestDate(marks)
   const lines = marks.system === 'US' ? usLines(marks, latest) : isOld(marks) ? oldLines(marks) : unLines(marks, latest)
   const text = lines.filter((line) => line !== '').join('\n')
   requireReadsBack(marks, text, latest)
   return text
 }
-
-const families: readonly MarkingFamily[] = ['US', 'UN', 'EU-pi', 'ADR', 'METRIC-OLD']
 
 function isOld({ system }: StampMarks): boolean {
   return system === 'METRIC-OLD'
@@ -138,7 +135,7 @@ function periodicMark(retest: Retest, latest: CalendarMonth | undefined, system:
 
 /** The word before a date whose kind its letters do not say. */
 function kindWord({ kind, suffixes }: Retest, system: MarkingFamily): string | undefined {
-  return kind === undefined || kind === testKindOf(suffixes, system) ? undefined : kindWords[kind]
+  return kind === undefined || kind === kindByMarks(suffixes, system) ? undefined : kindWords[kind]
 }
 
 const kindWords: Readonly<Record<TestKind, string>> = {
@@ -247,7 +244,7 @@ function inFull(marks: StampMarks, name: keyof StampMarks): unknown {
   if (name === 'retests') {
     return marks.retests.map((retest) => ({
       ...retest,
-      kind: retest.kind ?? testKindOf(retest.suffixes, marks.system),
+      kind: retest.kind ?? kindByMarks(retest.suffixes, marks.system),
     }))
   }
   return name === 'deadlines' ? (marks.deadlines ?? []) : marks[name]

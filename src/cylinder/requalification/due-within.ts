@@ -1,8 +1,9 @@
-import { type ErrorFacts, isLitrebarError, LitrebarError, requireKeys } from '../../errors/index.ts'
-import type { PlainNumber } from '../../units/index.ts'
+import { type ErrorFacts, isLitrebarError, requireKeys, requireList, requireText } from '../../errors/index.ts'
+import { type Accepted, one, type PlainNumber, requireWithin } from '../../units/index.ts'
 import { monthNumber } from '../marking/calendar-month.ts'
 import { type CalendarDate, type Finding, readStamp } from '../marking/index.ts'
-import { type Requalification, requalifications, requireRuleSet } from './next-requalification.ts'
+import { requireStamp } from '../marking/require-stamp.ts'
+import { everythingDue, type Requalification, requireOptions, requireRuleSet } from './next-requalification.ts'
 import type { RequalificationOptions } from './requalification-options.ts'
 import type { RequalificationHistory } from './stamped-tests.ts'
 
@@ -30,7 +31,8 @@ export interface DueRow {
  * @param register - one row per cylinder
  * @param options - the day, and how many days ahead count, 0 or more
  * @returns one row per row of the register
- * @throws LitrebarError `input` for a day that the calendar does not have or an unknown option, `range` for days below 0
+ * @throws LitrebarError `input` for a day that the calendar does not have, an unknown option, or a row without an id that is a text;
+ *   `range` for days below 0
  * @source common-practice, month arithmetic; intervals as the rule of each row says
  * @example
  * const rows = dueWithin(
@@ -49,17 +51,14 @@ export function dueWithin(
   requireKeys('options', options, { asOf: true, days: true })
   const { asOf, days } = options
   monthNumber('options.asOf', asOf)
-  if (!(days >= 0 && days < Number.POSITIVE_INFINITY)) {
-    throw new LitrebarError({
-      code: 'range',
-      argument: 'options.days',
-      value: String(days),
-      expected: 'a number of days, 0 or more',
-      hint: 'Give the number of days ahead that count as due.',
-    })
-  }
+  requireWithin('options.days', days, daysAhead)
+  requireList('register', register, 0, 'List the cylinders, one row each.')
+  for (const [k, row] of register.entries())
+    requireText(`register[${String(k)}].id`, (Object(row) as Partial<RegisterRow>).id)
   return register.map((row) => dueRow(row, options))
 }
+
+const daysAhead: Accepted = { atLeast: 0, unit: one, hint: 'Give the number of days ahead that count as due.' }
 
 const rowKeys = {
   id: true,
@@ -83,9 +82,12 @@ function dueRow(row: RegisterRow, { asOf, days }: { readonly asOf: CalendarDate;
     requireKeys('row', row, rowKeys)
     requireRuleSet('ruleSet', row.ruleSet)
     const { id, stamp, ...rules } = row
+    if (typeof stamp !== 'string') requireStamp('row.stamp', stamp, ['retests'])
     const cylinder = typeof stamp === 'string' ? readStamp(stamp, { asOf }) : stamp
     findings = cylinder.findings ?? []
-    const requalification = decisive(requalifications(cylinder, { ...rules, asOf }))
+    const given = { ...rules, asOf }
+    requireOptions(given)
+    const requalification = decisive(everythingDue(cylinder, given))
     return { id, state: stateOf(requalification, days), requalification, findings }
   } catch (thrown) {
     if (!isLitrebarError(thrown)) throw thrown

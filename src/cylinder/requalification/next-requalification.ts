@@ -1,4 +1,4 @@
-import { requireKeys, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
@@ -10,10 +10,11 @@ import {
   lastDayOf,
   monthNumber,
 } from '../marking/calendar-month.ts'
-import { type Deadline, type Finding, findingEvidence } from '../marking/index.ts'
-import { requireStampKeys } from '../marking/stamp-keys.ts'
+import { evidenceOf } from '../marking/finding-evidence.ts'
+import type { Deadline, Finding } from '../marking/index.ts'
+import { requireStamp } from '../marking/require-stamp.ts'
 import { type DueReading, dueOf } from './due-readings.ts'
-import { permitInForce, requirePermits } from './permit-table.ts'
+import { permitInForce, requirePermits, requirePermitTimes } from './permit-table.ts'
 import type { RequalificationOptions } from './requalification-options.ts'
 import { cylinderServices, type RequalificationRule, type RuleSetId, ruleSetIds } from './requalification-rule.table.ts'
 import { type AlloyKnowledge, materialOf, rulesFor } from './rules-for.ts'
@@ -79,8 +80,16 @@ export function requalifications(
   cylinder: RequalificationHistory,
   options: RequalificationOptions,
 ): readonly Requalification[] {
-  requireStampKeys('cylinder', cylinder, ['retests'])
+  requireStamp('cylinder', cylinder, ['retests'])
   requireOptions(options)
+  return everythingDue(cylinder, options)
+}
+
+/** The same of a stamp and options that have been checked. */
+export function everythingDue(
+  cylinder: RequalificationHistory,
+  options: RequalificationOptions,
+): readonly Requalification[] {
   const today = monthNumber('options.asOf', options.asOf)
   const record = testRecord(cylinder, options.ruleSet, today)
   const alloy = alloyOf(cylinder, options)
@@ -127,7 +136,7 @@ function commonEvidence(
   record: TestRecord,
   today: number,
 ): Situation['common'] {
-  const found = findingEvidence(cylinder.findings ?? [])
+  const found = evidenceOf(cylinder.findings ?? [])
   const against = [...found.against, ...record.against]
   const doubts = [...found.doubts, ...record.doubts]
   const isOver = (cylinder.deadlines ?? []).some(
@@ -427,7 +436,8 @@ function permitRules(
   ]
 }
 
-function requireOptions(options: RequalificationOptions): void {
+/** Refuses options that are unknown or out of range. */
+export function requireOptions(options: RequalificationOptions): void {
   requireKeys('options', options, {
     ruleSet: true,
     asOf: true,
@@ -446,9 +456,17 @@ function requireOptions(options: RequalificationOptions): void {
   requireRuleSet('options.ruleSet', options.ruleSet)
   if (options.service !== undefined) requireWord('options.service', options.service, cylinderServices)
   if (options.alloy !== undefined) requireWord('options.alloy', options.alloy, ['6351-T6', 'other'])
-  for (const trigger of options.triggers ?? [])
-    requireWord('options.triggers', trigger, Object.keys(testTriggers) as TestTrigger[])
-  if (options.permit !== undefined) requireKeys('options.permit', options.permit, { months: true, lifeMonths: false })
+  for (const name of ['lastInspection', 'putIntoService'] as const)
+    if (options[name] !== undefined) monthNumber(`options.${name}`, options[name])
+  for (const name of ['hasRiskAssessment', 'isInspectedYearly', 'meetsStarConditions'] as const)
+    if (options[name] !== undefined) requireWord(`options.${name}`, options[name], [true, false])
+  if (options.triggers !== undefined) requireTriggers(options.triggers)
+  if (options.permit !== undefined) requirePermitTimes('options.permit', options.permit)
+}
+
+function requireTriggers(triggers: readonly TestTrigger[]): void {
+  requireList('options.triggers', triggers, 0, 'List what has happened to the cylinder.')
+  for (const trigger of triggers) requireWord('options.triggers', trigger, Object.keys(testTriggers) as TestTrigger[])
 }
 
 /** Refuses a name that is no rule set, for input that the compiler has not seen. */

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, requireList } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireList, shown } from '../../errors/index.ts'
 import type { Reason } from '../../references/assessment.ts'
 import { type Accepted, one, requireWithin } from '../../units/index.ts'
 import {
@@ -26,6 +26,17 @@ export type PermitTimes = Pick<PermitRow, 'months' | 'lifeMonths'>
 
 const monthsRange: Accepted = { above: 0, atMost: 600, unit: one, hint: 'Give whole months: 5 years are 60.' }
 
+/** Refuses terms out of range. */
+export function requirePermitTimes(argument: string, terms: PermitTimes): void {
+  requireKeys(argument, terms, { months: true, lifeMonths: false })
+  requireTimes(argument, terms)
+}
+
+function requireTimes(argument: string, { months, lifeMonths }: PermitTimes): void {
+  requireWithin(`${argument}.months`, months, monthsRange)
+  if (lifeMonths !== undefined) requireWithin(`${argument}.lifeMonths`, lifeMonths, monthsRange)
+}
+
 /** Refuses a table with a row out of range or a permit twice. */
 export function requirePermits(argument: string, permits: readonly PermitRow[]): void {
   requireList(argument, permits, 0, 'List the permits that you read: number, interval, service life and expiry.')
@@ -35,8 +46,7 @@ export function requirePermits(argument: string, permits: readonly PermitRow[]):
     requireKeys(path, row, { permit: true, months: true, lifeMonths: false, validUntil: false })
     const number = numberIn(row.permit)
     if (number === undefined) throw noNumber(`${path}.permit`, row.permit)
-    requireWithin(`${path}.months`, row.months, monthsRange)
-    if (row.lifeMonths !== undefined) requireWithin(`${path}.lifeMonths`, row.lifeMonths, monthsRange)
+    requireTimes(path, row)
     if (row.validUntil !== undefined) monthNumber(`${path}.validUntil`, row.validUntil)
     if (seen.has(number)) throw twice(`${path}.permit`, row.permit)
     seen.add(number)
@@ -84,7 +94,7 @@ function noNumber(argument: string, permit: unknown): LitrebarError {
   return new LitrebarError({
     code: 'input',
     argument,
-    value: String(permit),
+    value: shown(permit),
     expected: 'letters and number of a permit',
     hint: 'Write it as stamped: SP9144, E9144, SU9102.',
   })

@@ -2,7 +2,8 @@ import { requireKeys } from '../../errors/index.ts'
 import type { Reason } from '../../references/index.ts'
 import { type PlusFindings, type PlusPermission, plusPermission } from '../filling/plus-permission.ts'
 import { type CalendarDate, type CalendarMonth, specificationOf } from '../marking/index.ts'
-import { requalifications } from './next-requalification.ts'
+import { requireStamp } from '../marking/require-stamp.ts'
+import { everythingDue } from './next-requalification.ts'
 import type { RequalificationHistory } from './stamped-tests.ts'
 
 /** The day of the question, and what is known beside the stamp. */
@@ -37,9 +38,10 @@ export interface PlusMark extends PlusPermission {
  * const shown = [isCurrent, outcome, met.join(' ')] // => [true, 'undetermined', 'specification plusSign']
  */
 export function plusMark(cylinder: RequalificationHistory, options: PlusMarkOptions): PlusMark {
+  requireStamp('cylinder', cylinder, ['retests'])
   requireKeys('options', options, { asOf: true, known: false })
   const row = cylinder.specification === undefined ? undefined : specificationOf(cylinder.specification)
-  const due = requalifications(cylinder, { ruleSet: 'us-180.209', service: 'diving', asOf: options.asOf }).find(
+  const due = everythingDue(cylinder, { ruleSet: 'us-180.209', service: 'diving', asOf: options.asOf }).find(
     ({ rule }) => rule === undefined || rule.kind === 'requalification',
   )
   // The last test or, before the first retest, the one at manufacture (173.302a(b)).

@@ -1,6 +1,7 @@
 import type { Reason } from '../../references/assessment.ts'
 import { monthNumber, monthText } from '../marking/calendar-month.ts'
-import { type RetestSuffix, type Stamp, type StampMarks, type TestKind, testKindOf } from '../marking/index.ts'
+import type { RetestSuffix, Stamp, StampMarks, TestKind } from '../marking/index.ts'
+import { kindByMarks } from '../marking/test-kind.ts'
 import { countryMarks } from './country-mark.table.ts'
 import type { RuleSetId } from './requalification-rule.table.ts'
 
@@ -41,7 +42,7 @@ export function testRecord(cylinder: RequalificationHistory, ruleSet: RuleSetId,
       ({ mark, ruleSets }) =>
         ruleSets.includes(ruleSet) && retest.suffixes.includes(mark) && (mark !== '+' || cylinder.system !== 'US'),
     )
-    const kind = inCountry?.kind ?? retest.kind ?? testKindOf(retest.suffixes, cylinder.system)
+    const kind = inCountry?.kind ?? retest.kind ?? kindByMarks(retest.suffixes, cylinder.system)
     if (kind === 'rejected') {
       against.push({
         code: 'reject-mark',

@@ -4,7 +4,7 @@ import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
 import { type Accepted, bar, type GaugePressure, gauge, one, psi, requireWithin } from '../../units/index.ts'
 import { type StampMarks, specificationOf } from '../marking/index.ts'
-import { requireStampKeys } from '../marking/stamp-keys.ts'
+import { requireStamp } from '../marking/require-stamp.ts'
 import { type RuleSetId, ruleSetIds } from './requalification-rule.table.ts'
 import { testPressureRules } from './test-pressure-rule.table.ts'
 
@@ -65,7 +65,7 @@ export function testPressure(
   marks: Partial<Pick<StampMarks, 'system' | 'specification' | 'servicePressure' | 'workingPressure' | 'testPressure'>>,
   options: TestPressureOptions = {},
 ): TestPressure {
-  requireStampKeys('marks', marks, [])
+  requireStamp('marks', marks, [])
   requireKeys('options', options, { ruleSet: false, permit: false })
   const { ruleSet, permit } = options
   if (ruleSet !== undefined) requireWord('options.ruleSet', ruleSet, ruleSetIds)

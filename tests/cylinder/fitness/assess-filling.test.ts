@@ -1,55 +1,13 @@
 import { expect, test } from 'vitest'
 import { assessFilling, type FillingRequest } from '../../../src/cylinder/index.ts'
-import { dryAir, mixture, nitrox, pureGas, trimix } from '../../../src/gas-law/index.ts'
-import {
-  absolute,
-  atmosphere,
-  bar,
-  celsius,
-  fahrenheit,
-  gauge,
-  inUnit,
-  psi,
-  temperatureOf,
-} from '../../../src/units/index.ts'
+import { mixture, nitrox, pureGas, trimix } from '../../../src/gas-law/index.ts'
+import { bar, celsius, gauge, inUnit, psi, temperatureOf } from '../../../src/units/index.ts'
+import { rich, steelWithPlus, un, unStamp, us } from '../../fixtures/filling-requests.ts'
 
-const place = {
-  mixture: dryAir,
-  ambientPressure: absolute(1, atmosphere),
-  gasTemperature: temperatureOf(70, fahrenheit),
-  outside: [],
-} as const
-
-/** A US aluminium cylinder with everything in order. */
-const us: FillingRequest = {
-  ...place,
-  stamp: 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23',
-  rules: { ruleSet: 'us-180.209', asOf: '2026-11-25', service: 'diving' },
-  country: 'US',
-  valve: { outlet: 'cga-850', thread: '3/4-14 NPSM', ratedPressure: gauge(3000, psi), metal: 'brass' },
-  neckThread: '3/4-14 NPSM',
-}
-/** A UN steel cylinder with everything in order. */
-const unStamp = '25P D MAREN 508231 H\nPW232 PH348BAR 14.9KG 12.0L 5.1MM\nUN ISO 9809-1 D IN07 2016/03\nK11 24/04'
-const un: FillingRequest = {
-  ...place,
-  stamp: unStamp,
-  rules: { ruleSet: 'norwegian-diving', asOf: '2025-11-25', service: 'diving' },
-  country: 'NO',
-  gasTemperature: temperatureOf(15, celsius),
-  valve: { outlet: 'threaded-232', thread: 'M25x2', ratedPressure: gauge(232, bar) },
-}
-const steel: FillingRequest = {
-  ...us,
-  stamp: 'DOT-3AA2400\nLP33107 SKERRY\n11 W 19 +\n07 C208 24 +',
-  valve: { outlet: 'cga-850', thread: '7/8-14 UNF', ratedPressure: gauge(3500, psi), metal: 'brass' },
-  neckThread: '7/8-14 UNF',
-}
 const codes = (request: FillingRequest): readonly string[] => assessFilling(request).because.map(({ code }) => code)
 const without = (request: FillingRequest, key: keyof FillingRequest): FillingRequest =>
   Object.fromEntries(Object.entries(request).filter(([name]) => name !== key)) as unknown as FillingRequest
 const stamped = (stamp: string): FillingRequest => ({ ...us, stamp })
-const rich = { threshold: 'us-transport-oxidizer', isCleaned: true } as const
 
 test('with everything in order it may be filled to its service pressure, and further while it is warm', () => {
   const cold = assessFilling(us)
@@ -208,16 +166,15 @@ test('oxygen above 23.5 % in aluminium ends at 3000 psi, in the US', () => {
 })
 
 test('a current plus mark counts when the relief device is stated, and only then', () => {
-  const plain = assessFilling(steel)
+  const plain = assessFilling(steelWithPlus)
   expect(inUnit(plain.value, psi)).toBeCloseTo(2400, 6)
-  expect(codes(steel)).toContain('plus-current')
-  const checked = { ...steel, valve: { ...steel.valve, hasReliefDevice: true } }
+  expect(codes(steelWithPlus)).toContain('plus-current')
+  const checked = { ...steelWithPlus, valve: { ...steelWithPlus.valve, hasReliefDevice: true } }
   expect(inUnit(assessFilling(checked).value, psi)).toBeCloseTo(2640, 6)
   expect(assessFilling(checked).cautions).toContain('plus-mark')
-  expect(inUnit(assessFilling({ ...steel, valve: { ...steel.valve, hasReliefDevice: false } }).value, psi)).toBeCloseTo(
-    2400,
-    6,
-  )
+  expect(
+    inUnit(assessFilling({ ...steelWithPlus, valve: { ...steelWithPlus.valve, hasReliefDevice: false } }).value, psi),
+  ).toBeCloseTo(2400, 6)
   const ended = { ...checked, stamp: 'DOT-3AA2400\nLP33107 SKERRY\n11 W 19 +\n07 C208 24' }
   expect(inUnit(assessFilling(ended).value, psi)).toBeCloseTo(2400, 6)
   expect(codes(ended)).toContain('plus-ended')

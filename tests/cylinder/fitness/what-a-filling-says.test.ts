@@ -2,49 +2,11 @@ import { describe, expect, test } from 'vitest'
 import { assessFilling, type FillingRequest } from '../../../src/cylinder/index.ts'
 import { readStamp } from '../../../src/cylinder/marking/index.ts'
 import { dryAir, mixture, nitrox, pureGas, trimix } from '../../../src/gas-law/index.ts'
-import {
-  absolute,
-  atmosphere,
-  bar,
-  celsius,
-  fahrenheit,
-  gauge,
-  inUnit,
-  psi,
-  temperatureOf,
-} from '../../../src/units/index.ts'
+import { bar, gauge, inUnit, psi } from '../../../src/units/index.ts'
+import { rich, steel, un, us } from '../../fixtures/filling-requests.ts'
 
 // Reasons with their sources and words, and each condition on both sides of its edge.
 
-const place = {
-  mixture: dryAir,
-  ambientPressure: absolute(1, atmosphere),
-  gasTemperature: temperatureOf(70, fahrenheit),
-  outside: [],
-} as const
-const us: FillingRequest = {
-  ...place,
-  stamp: 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 23',
-  rules: { ruleSet: 'us-180.209', asOf: '2026-11-25', service: 'diving' },
-  country: 'US',
-  valve: { outlet: 'cga-850', thread: '3/4-14 NPSM', ratedPressure: gauge(3000, psi), metal: 'brass' },
-  neckThread: '3/4-14 NPSM',
-}
-const steel: FillingRequest = {
-  ...us,
-  stamp: 'DOT-3AA2400\nLP33107 SKERRY\n11 W 19\n07 C208 24',
-  valve: { outlet: 'cga-850', thread: '7/8-14 UNF', ratedPressure: gauge(3500, psi), metal: 'brass' },
-  neckThread: '7/8-14 UNF',
-}
-const un: FillingRequest = {
-  ...place,
-  stamp: '25P D MAREN 508231 H\nPW232 PH348BAR 14.9KG 12.0L 5.1MM\nUN ISO 9809-1 D IN07 2016/03\nK11 24/04',
-  rules: { ruleSet: 'norwegian-diving', asOf: '2025-11-25', service: 'diving' },
-  country: 'NO',
-  gasTemperature: temperatureOf(15, celsius),
-  valve: { outlet: 'threaded-232', thread: 'M25x2', ratedPressure: gauge(232, bar) },
-}
-const rich = { threshold: 'us-transport-oxidizer', isCleaned: true } as const
 const reasons = (request: FillingRequest) => {
   const filling = assessFilling(request)
   for (const { code, text } of filling.because) expect(text.length, code).toBeGreaterThan(10)

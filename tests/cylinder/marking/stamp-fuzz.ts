@@ -1,4 +1,5 @@
 import { readStamp } from '../../../src/cylinder/marking/index.ts'
+import { requireStamp, requireStampFields } from '../../../src/cylinder/marking/require-stamp.ts'
 import { isLitrebarError } from '../../../src/errors/index.ts'
 
 export interface FuzzResult {
@@ -28,6 +29,9 @@ export function fuzzStamps(options: {
       const stamp = readStamp(text, random() < 0.5 ? {} : { asOf: '2026-11' })
       check(text, stamp.findings)
       check(text, stamp.fields)
+      // what the reader gives, everything that takes a stamp takes
+      requireStamp('stamp', stamp, ['system', 'retests', 'fields', 'findings'])
+      requireStampFields('stamp.fields', stamp.fields)
       for (const retest of [{ date: stamp.firstTest ?? '2000-01' }, ...stamp.retests]) {
         if (!/^\d{4}-(0[1-9]|1[0-2])$/.test(retest.date))
           throw new Error(`date ${retest.date} of ${JSON.stringify(text)}`)

@@ -624,8 +624,16 @@ test.each([
   [{ firstTest: '2020-13' }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.firstTest'],
   [{ manufactured: '2020-13' }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.manufactured'],
   [{ retests: [{ date: '2020-13', suffixes: [] }] }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.retests[0].date'],
-  [{ deadlines: [{ date: '2020-13', kind: 'next due' }] }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.deadlines'],
-  [{ deadlines: [{ date: '2020-13', kind: 'end of life' }] }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.deadlines'],
+  [
+    { deadlines: [{ date: '2020-13', kind: 'next due' }] },
+    { ruleSet: 'dutch-diving', asOf },
+    'cylinder.deadlines[0].date',
+  ],
+  [
+    { deadlines: [{ date: '2020-13', kind: 'end of life' }] },
+    { ruleSet: 'dutch-diving', asOf },
+    'cylinder.deadlines[0].date',
+  ],
   [{ retests: undefined }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.retests'],
   [{ tests: [] }, { ruleSet: 'dutch-diving', asOf }, 'cylinder.tests'],
 ])('%j with %j is refused by name', (marks, options, argument) => {
