@@ -58,7 +58,7 @@ export const workLevels: readonly WorkLevel[] = [
     }),
   ),
   {
-    activity: 'swim at the own pace',
+    activity: 'swim at one’s own pace',
     oxygenUptake: { value: 1.5, unit: flow },
     standardDeviation: 0.2,
     subjects: 8,

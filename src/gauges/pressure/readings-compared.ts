@@ -88,7 +88,7 @@ function nothingLeft(): LitrebarError {
     argument: 'pair',
     value: 'two readings whose difference has an uncertainty of 0',
     expected: 'an uncertainty above 0',
-    hint: 'Equal errors that go together wholly cancel in the difference: state a correlation below 1.',
+    hint: 'Equal, fully correlated errors cancel in the difference: state a correlation below 1.',
   })
 }
 

@@ -49,6 +49,14 @@ test('nothing is ugly: answers have the figures asked for and no exponent, given
   }
 })
 
+test('every answer to choose from is whole: a comma in a list of YAML cuts one in two', () => {
+  const answers = exercises.flatMap((exercise) =>
+    'right' in exercise ? [...exercise.right, ...exercise.wrong].map(({ text }) => [exercise.id, text] as const) : [],
+  )
+  expect(answers.length).toBeGreaterThan(100)
+  expect(answers.filter(([, text]) => /^[a-z]/.test(text))).toEqual([])
+})
+
 test('no text calls anything safe', () => {
   expect(JSON.stringify(all)).not.toMatch(/\bsafe(ly|ty)?\b/i)
 })
