@@ -24,8 +24,6 @@ export const plotHeight = frame.height - frame.top - frame.bottom
  * @param to - upper end of the data, above `from`
  * @param about - how many steps are wanted
  * @returns values at 1, 2 or 5 times a power of ten, covering the data
- * @example
- * ticks(0, 232, 5) // => [0, 50, 100, 150, 200, 250]
  */
 export function ticks(from: number, to: number, about = 5): number[] {
   requireFields('ticks', { from, to, about }, tickRanges)
