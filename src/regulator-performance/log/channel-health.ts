@@ -178,17 +178,23 @@ function holdLength(values: LogColumn, step: number): number {
 function resampledLength(values: LogColumn, time: LogColumn | undefined, range: number): number {
   const probed = Math.min(values.length, mostProbes)
   const start = (values.length - probed) >> 1
+  const bends = (row: number): boolean => {
+    const [before, after] = [values[row - 1] as number, values[row + 1] as number]
+    const share = time === undefined ? 0.5 : shareOfWay(time, row)
+    return Math.abs((values[row] as number) - before - share * (after - before)) > straight * range
+  }
+  let straights = 0
+  for (let row = start + 1; row < start + probed - 1; row++) if (!bends(row)) straights++
+  // a machine of constant flow draws long lines; a rest is one; hardly any log is worth a second look
+  if (straights < 0.3 * probed) return 1
   const lengths: number[] = []
   let from = start
   for (let row = start + 1; row < start + probed - 1; row++) {
-    const [before, after] = [values[row - 1] as number, values[row + 1] as number]
-    const share = time === undefined ? 0.5 : shareOfWay(time, row)
-    if (Math.abs((values[row] as number) - before - share * (after - before)) <= straight * range) continue
+    if (!bends(row)) continue
     lengths.push(row - from)
     from = row
   }
   const pieces = lengths.filter((length) => length > 1).length
-  // a machine of constant flow draws long lines; a rest is one
   if (lengths.length < fewestPieces || pieces < 0.6 * lengths.length) return 1
   return middleOf(lengths) as number
 }
