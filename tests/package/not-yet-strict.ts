@@ -22,7 +22,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   runRows: 'no valid call in the table yet',
   columnWorkers: 'a valid call starts threads; tests/batch/column-workers.test.ts spoils its arguments',
   twoBreathers: 'no valid call in the table yet',
-  bankSequenceChart: 'no valid call in the table yet',
   cardIn: 'no valid call in the table yet',
   ruleText: 'no valid call in the table yet',
 }

@@ -32,10 +32,8 @@ export function bankSequenceChart(options: BankSequenceChartOptions): LineChart 
   const { id, title, fill, orders, texts } = options
   const words = { ...figureTexts, ...texts }
   const series = Object.entries(orders).map(([name, order]): Series => {
-    const reached = [
-      fill.receiver.pressure,
-      ...bankSequence(fill, order).steps.map(({ receiverPressure }) => receiverPressure),
-    ]
+    const { steps } = bankSequence(fill, order)
+    const reached = [fill.receiver.pressure, ...steps.map(({ receiverPressure }) => receiverPressure)]
     return { name, x: [...reached.keys()], y: reached.map((pressure) => inUnit(pressure, bar)) }
   })
   return {

@@ -5,6 +5,19 @@ import { limitsShape, numberStyleShape } from '../shapes.table.ts'
 const head = { id: 'id', title: 'text', 'texts?': figureTextsShape } as const
 const style = numberStyleShape
 
+/** A supply as it was compiled, as far as a chart reads it. */
+const compiledSupply = {
+  fields: {
+    supply: 'any',
+    heatCapacityRatio: 'any',
+    ideal: 'any',
+    maximumPressure: 'number',
+    factors: 'any',
+    ratios: 'any',
+    demands: 'any',
+  },
+} as const
+
 /** What the options of each ready-made chart hold. What goes on to a room of the core is checked there. */
 export const figureShapes = {
   bankSequence: { fields: { ...head, fill: 'any', orders: { each: ['number'] } } },
@@ -43,7 +56,7 @@ export const figureShapes = {
     },
   },
   stageWater: { fields: { ...head, train: 'any', 'style?': style } },
-  supplyMap: { fields: { ...head, water: 'any', depths: ['number'], supplies: { each: 'any' } } },
+  supplyMap: { fields: { ...head, water: 'any', depths: ['number'], supplies: { each: compiledSupply } } },
   temperatureMap: {
     fields: {
       ...head,

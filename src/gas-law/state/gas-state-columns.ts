@@ -69,7 +69,7 @@ const places: Readonly<Record<PropertyColumn, number>> = {
  * const out = { jouleThomsonCoefficientKelvinPerPascal: new Float64Array(2), code: new Uint8Array(2) }
  * gasStateInto(out, columns, { mixture: dryAir })
  * const kelvinPerBar = out.jouleThomsonCoefficientKelvinPerPascal.map((each) => each * bar.factor)
- * kelvinPerBar[0]?.toFixed(3) // => '0.108'
+ * kelvinPerBar[0]?.toFixed(3) // => '0.089'
  * out.code.join(' ') // => '0 2'
  */
 export function gasStateInto(
