@@ -15,6 +15,8 @@ const twoOfResult = 'takes a result as another function gives it, whole, and rea
 
 const placesOfStamp = 'takes a stamp as read, whole, and does not read where its marks stand'
 
+const analysisWhole = 'takes an analysis as breathingAnalysis gives it, whole, and reads what an acceptance needs'
+
 const ofTable =
   'a table is plain data that crosses to workers: its box and its coefficients are checked, what merely tells of it is not'
 
@@ -56,6 +58,22 @@ export const documentedExceptions: Readonly<Record<string, readonly DocumentedEx
   assessAnalysis: [{ at: /^2\.reference\.waterVapourPressure/, because: stateOfReference }],
   deliveredMoisture: [{ at: /^1\.reference\.waterVapourPressure/, because: stateOfReference }],
   // regulator-performance
+  measuredPerformance: [
+    {
+      at: /^0\.(totalWorkPerLitre|breaths\.0|exhalation|averagedLoop|crossings|grossWorkPerLitre|endExhalationPressure|middleLinePressure|removed|changePerSecondOfDelay|noise|samplesPerBreath)/,
+      because: analysisWhole,
+    },
+    {
+      at: /^0\.workOfBreathingPerLitre( with|\.(expandedUncertainty|coverageFactor|degreesOfFreedom|parts( with|\.(?!pressureGain))))/,
+      because: analysisWhole,
+    },
+    { at: /^0\.inhalation( with|\.(?!workOfAssistPerLitre))/, because: analysisWhole },
+    {
+      at: /^0\.summary( with|\.(duration|workOfBreathingPerLitre|inhalationPerLitre|exhalationPerLitre))/,
+      because: analysisWhole,
+    },
+  ],
+  loopWork: [{ at: /^[01]\.0 = /, because: 'the bare area, for loops by the million: NaN in, NaN out' }],
   comparedWork: [{ at: /^[01]\.(expandedUncertainty|coverageFactor)/, because: restOfResult }],
   siColumn: [{ at: /: result\.0 is (NaN|-?Infinity)$/, because: 'missing values of a log stay in their rows, as NaN' }],
   // gas-law

@@ -2,13 +2,6 @@
 export const notYetStrict: Readonly<Record<string, string>> = {
   // cylinder
   // regulator-performance
-  acceptanceLimitAt: 'no valid call in the table yet',
-  measuredPerformance: 'no valid call in the table yet',
-  breathingAnalysis: 'no valid call in the table yet',
-  meanWorkOfBreathing: 'no valid call in the table yet',
-  loopWork: 'no valid call in the table yet',
-  supplyMap: 'no valid call in the table yet',
-  supplyRatioInto: 'no valid call in the table yet',
   // consumption
   // charging
   // gauges
@@ -21,7 +14,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   rowComputer: 'no valid call in the table yet',
   runRows: 'no valid call in the table yet',
   columnWorkers: 'a valid call starts threads; tests/batch/column-workers.test.ts spoils its arguments',
-  twoBreathers: 'no valid call in the table yet',
   cardIn: 'no valid call in the table yet',
   ruleText: 'no valid call in the table yet',
 }

@@ -1,4 +1,4 @@
-import { requireKeys, requireWord } from '../../errors/index.ts'
+import { requireKeys, requireList, requireWord } from '../../errors/index.ts'
 import { type Evidence, verdictFrom } from '../../references/assessment.ts'
 import type { Assessment, Reason } from '../../references/index.ts'
 import {
@@ -16,6 +16,7 @@ import type { LoopFinding } from '../loop/loop-finding.ts'
 import { type AcceptanceLimit, acceptanceLimits, type LimitedQuantity } from './acceptance-limit.table.ts'
 import { doubtfulBy } from './doubtful-finding.table.ts'
 import { nearestBound } from './limit-bound.ts'
+import { requireLimit } from './require-limit.ts'
 import { conditionDoubts, conditionNotes, obstacles, requireConditions, type TestConditions } from './test-condition.ts'
 
 /** What was measured, as far as it was. Energies per volume and pressures in Pa, elastance in Pa/m³. */
@@ -114,9 +115,17 @@ export function assessAcceptance(
   options: AcceptanceOptions,
 ): readonly AcceptanceAssessment[] {
   requireMeasured(measured, options)
+  if (options.limits !== undefined) requireLimits(options.limits)
   const { limits = acceptanceLimits } = options
   const speaking = limits.filter((limit) => measured[limit.quantity] !== undefined)
   return speaking.map((limit) => againstLimit(limit, measured[limit.quantity] as number, options))
+}
+
+function requireLimits(limits: readonly AcceptanceLimit[]): void {
+  requireList('options.limits', limits, 0, 'List rows of acceptanceLimits, or rows of your own.')
+  limits.forEach((limit, k) => {
+    requireLimit(`options.limits[${k}]`, limit)
+  })
 }
 
 /** Refuses figures and options that no limit can be held against. */

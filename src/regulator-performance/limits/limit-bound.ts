@@ -2,7 +2,8 @@ import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import type { Reason } from '../../references/index.ts'
 import { type AbsolutePressure, type Quantity, requireWithin, roundNumber, type Unit } from '../../units/index.ts'
 import type { AcceptanceLimit, PrintedLimit, PrintedLine } from './acceptance-limit.table.ts'
-import { depthPressure, type TestConditions } from './test-condition.ts'
+import { requireLimit } from './require-limit.ts'
+import { depthPressure, requireConditions, type TestConditions } from './test-condition.ts'
 
 /** A bound in the unit it is printed in, and which way the room lies. */
 interface StatedBound {
@@ -44,7 +45,8 @@ export interface LimitValue {
  * @param limit - a row of `acceptanceLimits`
  * @param at - ambient and surface pressure, absolute, Pa: the depth is their difference. A limit that does not depend on depth ignores them
  * @returns the bounds, SI
- * @throws LitrebarError `input` for a limit that depends on depth without both pressures, or an unknown key; `outside-validity` for a depth beyond the line
+ * @throws LitrebarError `input` for a row that is no limit, a limit that depends on depth without both pressures, or an unknown key;
+ *   `outside-validity` for a depth beyond the line
  * @source litrebar-derivation, the line at the depth; its figures as the `source` of the row says
  * @example
  * const line = acceptanceLimits.find(({ id }) => id === 'diver-focused-metres') as AcceptanceLimit
@@ -55,7 +57,9 @@ export function acceptanceLimitAt(
   limit: AcceptanceLimit,
   at: { readonly ambientPressure?: AbsolutePressure; readonly surfacePressure?: AbsolutePressure } = {},
 ): LimitValue {
+  requireLimit('limit', limit)
   requireKeys('at', at, { ambientPressure: false, surfacePressure: false })
+  requireConditions('at', at)
   const depth = depthPressure(at)
   requireDepthOnLine(limit, depth)
   const bounds = boundsOf(limit, depth)

@@ -16,7 +16,7 @@ import { averagedCrossings, averagedHalf, averagedLoop, middleLine, withZero } f
 import { type BreathRows, wholeBreaths } from './breath-rows.ts'
 import { type BreathRow, measureBreath, rowOf, summaryOf } from './breath-table.ts'
 import { type BreathingLog, type CleanLog, cleanLog } from './breathing-log.ts'
-import { lagOf } from './channel-error.ts'
+import { anyTime, lagOf } from './channel-error.ts'
 import { removeDrift } from './drift-removal.ts'
 import { channelFaults } from './judge-channels.ts'
 import { analysisFindings } from './judge-log.ts'
@@ -165,6 +165,8 @@ function requireOptions(options: AnalysisOptions): void {
   if (lag?.standardUncertainty !== undefined) {
     requireWithin('options.lag.standardUncertainty', lag.standardUncertainty, lagUncertainty)
   }
+  if (lag?.delay !== undefined) requireWithin('options.lag.delay', lag.delay, anyTime)
+  if (lag?.timeConstant !== undefined) requireWithin('options.lag.timeConstant', lag.timeConstant, anyTime)
 }
 
 function requireBreaths(whole: number, spoilt: number): void {

@@ -1,6 +1,6 @@
 import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { type ChannelHealth, healthOf } from './channel-health.ts'
-import { type LogColumn, requireEqualLength } from './column.ts'
+import { type LogColumn, requireEqualLength, requireNumbers } from './column.ts'
 import { middleOf } from './rank.ts'
 import { signalNoise } from './signal-noise.ts'
 import { spikeRows } from './spikes.ts'
@@ -46,7 +46,9 @@ export function cleanLog(log: BreathingLog): CleanLog {
   const { flow, pressure } = log
   const source = log.volume ?? flow
   if (source === undefined || (log.volume !== undefined && flow !== undefined)) throw notOneOf(source !== undefined)
-  requireEqualLength({ time: log.time, [flow === undefined ? 'volume' : 'flow']: source, pressure }, 'log')
+  const columns = { time: log.time, [flow === undefined ? 'volume' : 'flow']: source, pressure }
+  for (const [name, column] of Object.entries(columns)) requireNumbers(`log.${name}`, column)
+  requireEqualLength(columns, 'log')
   const kept = wholeRows(log.time, source, pressure)
   requireRows(kept.time.length, pressure.length)
   requireRising(kept.time)

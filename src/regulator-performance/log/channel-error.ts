@@ -16,7 +16,13 @@ import {
 const frequency: Accepted = { above: 0, atMost: 200, unit: perMinute, hint: 'State breaths per minute.' }
 const lasting: Accepted = { above: 0, unit: second, hint: 'State the time that the change took.' }
 const anyPressure: Accepted = { unit: kilopascal, hint: 'Replace a missing value before the calculation.' }
-const anyTime: Accepted = { atLeast: 0, atMost: 10, unit: second, hint: 'State a delay of the pressure as positive.' }
+/** What is accepted as a delay or a time constant of a channel. */
+export const anyTime: Accepted = {
+  atLeast: 0,
+  atMost: 10,
+  unit: second,
+  hint: 'State a delay of the pressure as positive.',
+}
 
 /** Beyond this phase the pressure of one part of the breath is read as that of another, and a correction is a guess. */
 const largestPhase: Accepted = {

@@ -39,6 +39,14 @@ export function requireColumn(argument: string, column: unknown): void {
   throw inputError(argument, shown(column), 'a list of numbers or a Float64Array', 'Pass one value for each row.')
 }
 
+/** Refuses what is not a column of numbers; NaN, for a missing value, is one. */
+export function requireNumbers(argument: string, column: unknown): void {
+  requireColumn(argument, column)
+  if (!Array.isArray(column)) return
+  const other = column.findIndex((value) => typeof value !== 'number')
+  if (other >= 0) throw notFinite(`${argument}[${other}]`, column[other] as number)
+}
+
 /** Refuses columns of different lengths, and any value that is not finite. */
 export function requireColumns(columns: Readonly<Record<string, LogColumn>>, path: string): void {
   for (const [name, column] of Object.entries(columns)) requireColumn(`${path}.${name}`, column)

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, shown } from '../../errors/index.ts'
 import {
   type Accepted,
   type Energy,
@@ -8,7 +8,7 @@ import {
   requireWithin,
   type Volume,
 } from '../../units/index.ts'
-import { type LogColumn, requireColumns } from '../log/column.ts'
+import { type LogColumn, requireColumn, requireColumns, requireEqualLength } from '../log/column.ts'
 import { signalNoise } from '../log/signal-noise.ts'
 import type { BreathingLoop, HalfBreath, WorkOfBreathing } from './breathing-loop.ts'
 import { breathsIn } from './breaths-in.ts'
@@ -70,7 +70,7 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
     highest: highestVolume,
     pressureNoise,
   })
-  const work = loopWork(volume, pressure)
+  const work = loopArea(volume, pressure, 0, volume.length)
   const figures: LoopFigures = {
     work,
     tidalVolume,
@@ -98,17 +98,38 @@ export function workOfBreathing(loop: BreathingLoop, options: LoopOptions = {}):
 }
 
 /**
- * Signed area of a loop, −∮ p dV: the bare work, without checks, for loops by the million.
- * NaN in, NaN out; the columns must be of one length.
+ * Signed area of a loop, −∮ p dV: the bare work, for loops by the million. Columns and rows are checked, the values are not:
+ * NaN in, NaN out.
  *
  * @param volume - m³
  * @param pressure - Pa
  * @param from - first row of the loop, 0 unless given
  * @param to - row after the last, the length unless given
  * @returns work, J
+ * @throws LitrebarError `input` for what is no column, or columns of different lengths; `range` unless `from` and `to` are whole numbers
+ *   with 0 ≤ from < to ≤ length
  * @source litrebar-derivation
  */
-export function loopWork(volume: LogColumn, pressure: LogColumn, from = 0, to: number = volume.length): number {
+export function loopWork(volume: LogColumn, pressure: LogColumn, from = 0, to?: number): number {
+  requireColumn('volume', volume)
+  requireColumn('pressure', pressure)
+  if (volume.length !== pressure.length) requireEqualLength({ volume, pressure }, 'loop')
+  return loopArea(volume, pressure, from, requireEnd(volume.length, from, to))
+}
+
+function requireEnd(length: number, from: number, to: number | undefined): number {
+  const end = to === undefined ? length : to
+  if (Number.isInteger(from) && Number.isInteger(end) && from >= 0 && from < end && end <= length) return end
+  throw new LitrebarError({
+    code: 'range',
+    argument: 'rows',
+    value: `from ${shown(from)} to ${shown(end)}`,
+    expected: `whole numbers with 0 ≤ from < to ≤ ${length}`,
+    hint: 'Count rows from 0; `to` is the row after the last.',
+  })
+}
+
+function loopArea(volume: LogColumn, pressure: LogColumn, from: number, to: number): number {
   // Offsets are taken off first: they play no part in the area, and their rounding would.
   const volumeZero = volume[from] as number
   const pressureZero = pressure[from] as number

@@ -1,6 +1,8 @@
-import { faultOfRow, LitrebarError, requireKeys, requireRows, rowCodes } from '../../errors/index.ts'
+import { faultOfRow, inputError, LitrebarError, requireKeys, requireRows, rowCodes, shown } from '../../errors/index.ts'
+import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
-import { type AbsolutePressure, type Accepted, bar, requireWithin } from '../../units/index.ts'
+import { requireFields } from '../../units/accepted.ts'
+import { type AbsolutePressure, type Accepted, bar, one, requireWithin } from '../../units/index.ts'
 import { criticalFlow, realCriticalFlow } from '../flow/critical-flow.ts'
 import {
   flowFactor,
@@ -32,6 +34,7 @@ const steps = 64
 const demandSteps = 16
 const lowest = 1e5
 const ambients = { lowest: 0.2e5, highest: 60e5 } as const
+const top: Accepted = { atLeast: 10, atMost: 500, unit: bar, hint: 'Give the top of the map.' }
 const ambient: Accepted = { atLeast: 0.2, atMost: 60, unit: bar, hint: 'Give the absolute pressure around the divers.' }
 
 /**
@@ -51,24 +54,9 @@ export function compileSupply(
   requireKeys('options', options, { maximumPressure: true, gas: false })
   const { maximumPressure, gas = 'real' } = options
   requireGasModel({ gas })
-  requireKeys('supply', supply, {
-    orifice: true,
-    mixture: true,
-    supplyTemperature: true,
-    breathingGasTemperature: true,
-    peakFlow: true,
-    intermediatePressure: true,
-    regulatingMargin: true,
-  })
-  requireDemand({ ...supply, ambientPressure: 1e5 as AbsolutePressure })
-  const { mixture, supplyTemperature: temperature, orifice } = supply
-  requireOrifice(orifice)
-  requireWithin('options.maximumPressure', maximumPressure, {
-    atLeast: 10,
-    atMost: 500,
-    unit: bar,
-    hint: 'Give the top of the map.',
-  })
+  requireSupply('supply', supply)
+  const { mixture, supplyTemperature: temperature } = supply
+  requireWithin('options.maximumPressure', maximumPressure, top)
   const k = idealRatioOfHeatCapacities(mixture, temperature)
   const ideal = criticalFlow(k)
   const factors = new Float64Array(steps + 1)
@@ -97,7 +85,7 @@ export function compileSupply(
  * @param compiled - from `compileSupply`
  * @param from - first row, 0 unless given
  * @param to - row after the last, all rows unless given
- * @throws LitrebarError `input` for a column that is missing or too short; `range` for rows that are not there
+ * @throws LitrebarError `input` for a column that is missing or too short, or what `compileSupply` did not make; `range` for rows that are not there
  * @source litrebar-derivation
  */
 export function supplyRatioInto(
@@ -113,6 +101,18 @@ export function supplyRatioInto(
     from,
     to,
   )
+  requireCompiled(compiled)
+  ratiosInto(out, columns, compiled, from, end)
+}
+
+/** The same of columns and a supply that have been checked. */
+function ratiosInto(
+  out: { readonly ratio: Float64Array; readonly code: Uint8Array },
+  columns: { readonly supplyPressurePascal: Float64Array; readonly ambientPressurePascal: Float64Array },
+  compiled: CompiledSupply,
+  from: number,
+  end: number,
+): void {
   const { supply, heatCapacityRatio: k, ideal, maximumPressure, factors, ratios, demands } = compiled
   const { orifice, mixture, supplyTemperature, intermediatePressure, regulatingMargin } = supply
   const drive = massFluxScale(mixture, 1, supplyTemperature) * orifice.dischargeCoefficient * orifice.area
@@ -171,13 +171,16 @@ export interface SupplyMap {
  * @param compiled - from `compileSupply`
  * @param grid - absolute pressures, Pa: ambient ones, and supply ones in rising order
  * @returns the grid and its contour at 1, found by the root between the rows
- * @throws LitrebarError `range` for a pressure outside the compiled supply or 0.2 to 60 bar; `input` for supply pressures that do not rise
+ * @throws LitrebarError `range` for a pressure outside the compiled supply or 0.2 to 60 bar; `input` for supply pressures that do not rise,
+ *   or what `compileSupply` did not make
  * @source litrebar-derivation
  */
 export function supplyMap(
   compiled: CompiledSupply,
   grid: { readonly ambientPressures: Float64Array; readonly supplyPressures: Float64Array },
 ): SupplyMap {
+  requireCompiled(compiled)
+  requireKeys('grid', grid, { ambientPressures: true, supplyPressures: true })
   const { ambientPressures, supplyPressures } = grid
   requireGrid(compiled, grid)
   const across = ambientPressures.length
@@ -190,7 +193,7 @@ export function supplyMap(
     ),
   }
   const ratio = new Float64Array(cells)
-  supplyRatioInto({ ratio, code: new Uint8Array(cells) }, columns, compiled)
+  ratiosInto({ ratio, code: new Uint8Array(cells) }, columns, compiled, 0, cells)
   const minimumSupplyPressure = Float64Array.from(ambientPressures, (_, column) =>
     contour(compiled, grid, ratio, column),
   )
@@ -204,6 +207,8 @@ function requireGrid(
     supplyPressures,
   }: { readonly ambientPressures: Float64Array; readonly supplyPressures: Float64Array },
 ): void {
+  requirePressures('grid.ambientPressures', ambientPressures)
+  requirePressures('grid.supplyPressures', supplyPressures)
   const supply: Accepted = {
     atLeast: lowest / bar.factor,
     atMost: maximumPressure / bar.factor,
@@ -226,6 +231,57 @@ function requireGrid(
   })
 }
 
+function requirePressures(argument: string, column: unknown): void {
+  if (column instanceof Float64Array) return
+  throw inputError(argument, shown(column), 'a Float64Array', 'Pass the pressures of the grid, Pa.')
+}
+
+function requireSupply(argument: string, supply: MappedSupply): void {
+  requireKeys(argument, supply, {
+    orifice: true,
+    mixture: true,
+    supplyTemperature: true,
+    breathingGasTemperature: true,
+    peakFlow: true,
+    intermediatePressure: true,
+    regulatingMargin: true,
+  })
+  requireMixture(`${argument}.mixture`, supply.mixture)
+  requireDemand({ ...supply, ambientPressure: 1e5 as AbsolutePressure })
+  requireOrifice(supply.orifice)
+}
+
+const compiledKeys = {
+  supply: true,
+  heatCapacityRatio: true,
+  ideal: true,
+  maximumPressure: true,
+  factors: true,
+  ratios: true,
+  demands: true,
+}
+const compileIt = 'Make it with compileSupply.'
+const ofHeats: Accepted = { above: 1, atMost: 2, unit: one, hint: compileIt }
+const ofFlow: Accepted = { above: 0, atMost: 1, unit: one, hint: compileIt }
+
+/** Refuses what compileSupply did not make: tables of another length would be read beside their ends. */
+function requireCompiled(compiled: CompiledSupply): void {
+  requireKeys('compiled', compiled, compiledKeys)
+  requireSupply('compiled.supply', compiled.supply)
+  requireWithin('compiled.heatCapacityRatio', compiled.heatCapacityRatio, ofHeats)
+  requireWithin('compiled.maximumPressure', compiled.maximumPressure, top)
+  requireFields('compiled.ideal', compiled.ideal, { criticalFlowFactor: ofFlow, criticalPressureRatio: ofFlow })
+  for (const [name, length] of [
+    ['factors', steps + 1],
+    ['ratios', steps + 1],
+    ['demands', demandSteps + 1],
+  ] as const) {
+    const { [name]: table } = compiled
+    if (table instanceof Float64Array && table.length === length) continue
+    throw inputError(`compiled.${name}`, shown(table), `a Float64Array of ${length}`, compileIt)
+  }
+}
+
 /** Where the ratio passes 1 above an ambient pressure of the grid: the root between the two rows that enclose it. */
 function contour(
   compiled: CompiledSupply,
@@ -246,7 +302,7 @@ function contour(
   while (above - below > 1e-9 * above) {
     const middle = (below + above) / 2
     columns.supplyPressurePascal[0] = middle
-    supplyRatioInto(out, columns, compiled)
+    ratiosInto(out, columns, compiled, 0, 1)
     if ((out.ratio[0] as number) >= 1) above = middle
     else below = middle
   }
