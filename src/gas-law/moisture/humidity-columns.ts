@@ -24,8 +24,8 @@ interface WaterFractionColumns {
  * const columns = { pressurePascal: Float64Array.of(200e5, 1e9), temperatureKelvin: Float64Array.of(293.15, 293.15) }
  * const out = { waterFraction: new Float64Array(2), code: new Uint8Array(2) }
  * saturatedWaterFractionInto(out, columns)
- * const partsPerMillion = out.waterFraction.map((each) => each / partPerMillion.factor)
- * partsPerMillion[0]?.toFixed(0) // => '214'
+ * const saturated = (out.waterFraction[0] ?? 0) / partPerMillion.factor
+ * saturated.toFixed(0) // => '214'
  * out.code.join(' ') // => '0 3'
  */
 export function saturatedWaterFractionInto(

@@ -68,8 +68,8 @@ const places: Readonly<Record<PropertyColumn, number>> = {
  * const columns = { pressurePascal: Float64Array.of(200e5, -1), temperatureKelvin: Float64Array.of(293.15, 293.15) }
  * const out = { jouleThomsonCoefficientKelvinPerPascal: new Float64Array(2), code: new Uint8Array(2) }
  * gasStateInto(out, columns, { mixture: dryAir })
- * const kelvinPerBar = out.jouleThomsonCoefficientKelvinPerPascal.map((each) => each * bar.factor)
- * kelvinPerBar[0]?.toFixed(3) // => '0.089'
+ * const throttled = (out.jouleThomsonCoefficientKelvinPerPascal[0] ?? 0) / kelvinPerBar.factor
+ * throttled.toFixed(3) // => '0.089'
  * out.code.join(' ') // => '0 2'
  */
 export function gasStateInto(
