@@ -1,6 +1,8 @@
 // How many rows a second threads compute from shared columns, by the clock, for one thread and several and for several sizes of a chunk.
 // The best of several rounds counts: on a machine with other work the others tell about that work.
 // Usage: npm run bench workers [millions of rows] [--write]
+import { once } from 'node:events'
+import { Worker } from 'node:worker_threads'
 import { sharedCodes, sharedColumn } from '../src/batch/index.ts'
 import { enduranceInto } from '../src/consumption/index.ts'
 import { compileMixture, molarDensityInto, nitrox, tabulated, tabulatedInto, viscosity } from '../src/gas-law/index.ts'
@@ -86,6 +88,30 @@ const cases = [
   },
 ] as const
 
+/** Arithmetic that touches no memory: what the processors themselves gain, whatever the columns do. */
+async function arithmetic(threads: number): Promise<Measured> {
+  const code = `const { parentPort } = require('node:worker_threads')
+    parentPort.on('message', (loops) => {
+      let x = 0.5
+      for (let k = 0; k < loops; k++) {
+        for (let j = 0; j < 5; j++) x = Math.exp(-x)
+        for (let j = 0; j < 250; j++) x = x * 0.999 + 0.0005
+      }
+      parentPort.postMessage(x)
+    })`
+  const workers = Array.from({ length: threads }, () => new Worker(code, { eval: true }))
+  const shareOut = async (): Promise<void> => {
+    const done = workers.map((worker) => once(worker, 'message'))
+    for (const worker of workers) worker.postMessage(arithmeticLoops / threads)
+    await Promise.all(done)
+  }
+  await shareOut()
+  const measured = await best(shareOut)
+  await Promise.all(workers.map((worker) => worker.terminate()))
+  return measured
+}
+const arithmeticLoops = 1e6
+
 const chunks = [4096, 16_384, 65_536, 262_144]
 const usual = chunks.indexOf(65_536)
 const results: string[][] = []
@@ -103,6 +129,9 @@ for (const { name, call, alone } of cases) {
   results.push([name, ...[one, ...two].map((each) => each.rate.toFixed(1)), (rate / one.rate).toFixed(2), costs])
   console.log(results.at(-1)?.join('  '))
 }
+const [lone, both] = [await arithmetic(1), await arithmetic(2)]
+const bound = `Arithmetic that touches no memory gains ${(both.rate / lone.rate).toFixed(2)} from two threads; a loop of it takes ${((lone.cost * rows) / arithmeticLoops).toFixed(0)} ns of a processor alone and ${((both.cost * rows) / arithmeticLoops).toFixed(0)} ns so.`
+console.log(bound)
 const headings = [
   'million rows a second',
   'no threads',
@@ -113,5 +142,5 @@ const headings = [
 storeResult(
   'docs/measured/batch.md',
   'workers',
-  `${machine()}; ${millions} million rows, best of ${rounds} rounds by the clock.\n\n${markdownTable(headings, results)}`,
+  `${machine()}; ${millions} million rows, best of ${rounds} rounds by the clock.\n\n${markdownTable(headings, results)}\n\n${bound}`,
 )

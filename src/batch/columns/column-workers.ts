@@ -63,7 +63,7 @@ export async function columnWorkers(options: ColumnWorkersOptions = {}): Promise
     filename: workerFile(),
     minThreads: threads,
     maxThreads: threads,
-    concurrentTasksPerWorker: 1,
+    concurrentTasksPerWorker: 2, // the next part is there when one is done
     // threads wait in the kernel, not in a loop, while there is nothing to do
     idleTimeout: Number.POSITIVE_INFINITY,
   })
