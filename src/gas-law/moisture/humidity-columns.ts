@@ -5,7 +5,9 @@ import { type StateColumns, stateNames } from '../state/state-columns.ts'
 import { dewPoint, saturatedWaterFraction } from './dew-point.ts'
 import { relativeHumidity, waterFractionFromHumidity } from './relative-humidity.ts'
 
-interface WaterFractionColumns {
+/** Water by row. */
+export interface WaterFractionColumns {
+  /** Mole fractions. */
   readonly waterFraction: Float64Array
   readonly code: Uint8Array
 }

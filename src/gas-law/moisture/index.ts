@@ -24,6 +24,7 @@ export {
   dewPointInto,
   relativeHumidityInto,
   saturatedWaterFractionInto,
+  type WaterFractionColumns,
   waterFractionFromHumidityInto,
 } from './humidity-columns.ts'
 export { relativeHumidity, waterFractionFromHumidity } from './relative-humidity.ts'
