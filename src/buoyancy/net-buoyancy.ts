@@ -1,4 +1,5 @@
 import { standardGravity } from '../environment/index.ts'
+import { gravityRange, waterDensityRange } from '../environment/water-ranges.ts'
 import { requireKeys } from '../errors/index.ts'
 import {
   type Acceleration,
@@ -7,10 +8,8 @@ import {
   type DisplacedVolume,
   type Force,
   kilogram,
-  kilogramPerCubicMetre,
   litre,
   type Mass,
-  metrePerSecondSquared,
   requireWithin,
 } from '../units/index.ts'
 
@@ -30,18 +29,6 @@ export interface Water {
 
 const massRange: Accepted = { atLeast: 0, atMost: 100_000, unit: kilogram, hint: 'Give the mass as weighed in air.' }
 const volumeRange: Accepted = { atLeast: 0, atMost: 1e6, unit: litre, hint: 'Give the water displaced.' }
-const densityRange: Accepted = {
-  atLeast: 900,
-  atMost: 1300,
-  unit: kilogramPerCubicMetre,
-  hint: 'State the density of the water: fresh is near 1000, sea near 1025 kg/m³.',
-}
-const gravityRange: Accepted = {
-  atLeast: 9.7,
-  atMost: 9.9,
-  unit: metrePerSecondSquared,
-  hint: 'Leave gravity out for the standard value.',
-}
 
 /**
  * Net buoyancy of a rigid thing: weight of the water displaced less its own weight. Upwards positive.
@@ -96,8 +83,8 @@ export function ballastForOtherWater(
 ): Mass {
   requireWithin('displacedVolume', displacedVolume, volumeRange)
   requireKeys('waters', waters, { from: true, to: true })
-  requireWithin('waters.from', waters.from, densityRange)
-  requireWithin('waters.to', waters.to, densityRange)
+  requireWithin('waters.from', waters.from, waterDensityRange)
+  requireWithin('waters.to', waters.to, waterDensityRange)
   return (displacedVolume * (waters.to - waters.from)) as Mass
 }
 
@@ -105,7 +92,7 @@ export function ballastForOtherWater(
 export function gravityOf(water: Water): number {
   requireKeys('water', water, { density: true, gravity: false, surfacePressure: false }) // of a water column, too
   const { density, gravity = standardGravity } = water
-  requireWithin('water.density', density, densityRange)
+  requireWithin('water.density', density, waterDensityRange)
   requireWithin('water.gravity', gravity, gravityRange)
   return gravity
 }

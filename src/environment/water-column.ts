@@ -7,12 +7,11 @@ import {
   type Density,
   type Depth,
   hectopascal,
-  kilogramPerCubicMetre,
   metre,
-  metrePerSecondSquared,
   requireWithin,
 } from '../units/index.ts'
 import { standardGravity } from './gravity.ts'
+import { gravityRange, waterDensityRange } from './water-ranges.ts'
 
 /** Water of one density under a surface. */
 export interface WaterColumn {
@@ -36,18 +35,6 @@ const surfacePressureRange: Accepted = {
   atMost: 1200,
   unit: hectopascal,
   hint: 'State the absolute pressure at the surface, measured or from surfacePressureAtAltitude().',
-}
-const densityRange: Accepted = {
-  atLeast: 900,
-  atMost: 1300,
-  unit: kilogramPerCubicMetre,
-  hint: 'State the density of the water: fresh is near 1000, sea near 1025 kg/m³.',
-}
-const gravityRange: Accepted = {
-  atLeast: 9.7,
-  atMost: 9.9,
-  unit: metrePerSecondSquared,
-  hint: 'Leave gravity out for the standard value.',
 }
 const pressureRange: Accepted = { atLeast: 0, atMost: 1200, unit: bar, hint: 'Give the absolute pressure.' }
 
@@ -119,7 +106,7 @@ export function requireSurfacePressure(surfacePressure: AbsolutePressure): void 
 
 function weightPerVolume({ surfacePressure, density, gravity = standardGravity }: WaterColumn): number {
   requireSurfacePressure(surfacePressure)
-  requireWithin('density', density, densityRange)
+  requireWithin('density', density, waterDensityRange)
   requireGravity(gravity)
   return density * gravity
 }
