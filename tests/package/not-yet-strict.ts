@@ -8,7 +8,6 @@ export const notYetStrict: Readonly<Record<string, string>> = {
   // buoyancy
   // course
   allCards: 'no valid call in the table yet',
-  supplyMapChart: 'no valid call in the table yet',
   // schemas
   // batch
   rowComputer: 'no valid call in the table yet',
