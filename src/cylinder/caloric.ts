@@ -28,7 +28,7 @@ export interface Caloric {
   enthalpy(mixture: Mixture, at: State): number
   /** The temperature that gas of this internal energy and molar density has. */
   temperatureOfEnergy(mixture: Mixture, internalEnergy: number, density: number): number
-  /** Where a change without heat and friction ends that starts at `from`. */
+  /** The end temperature of an isentropic change from `from`. */
   isentropicTemperature(mixture: Mixture, from: State, pressure: number): number
 }
 

@@ -4,7 +4,7 @@ import type { CautionId } from '../../references/cautions.ts'
 import type { SourceId } from '../../references/sources.ts'
 import { type InspectionFindingId, type InspectionFindingRow, inspectionFindings } from './inspection-finding.table.ts'
 
-/** What to do about a cylinder on which something was found. */
+/** What to do about a cylinder with findings. */
 export interface InspectionAdvice {
   readonly action: InspectionFindingRow['action']
   readonly because: readonly Reason[]
@@ -14,7 +14,7 @@ export interface InspectionAdvice {
 
 /**
  * What to do about findings on a cylinder: the strictest of their actions, with what each suggests.
- * There is no finding that leaves a cylinder in use, and none found is no inspection.
+ * No finding leaves a cylinder in use, and finding nothing is not an inspection.
  *
  * @param findings - ids of the table, at least one
  * @returns withdraw, or ask an inspector before the next fill; with reasons

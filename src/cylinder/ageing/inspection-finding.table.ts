@@ -1,6 +1,6 @@
 import type { SourceId } from '../../references/sources.ts'
 
-/** What to do about something found on a cylinder. No row says that it may stay in use. */
+/** What to do about a finding on a cylinder. No row says that it may stay in use. */
 export interface InspectionFindingRow {
   readonly observation: string
   readonly suggests: string

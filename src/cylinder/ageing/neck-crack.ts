@@ -11,7 +11,7 @@ export interface NeckCrackCriterion {
   readonly edition: string
 }
 
-/** Two texts of one authority that contradict each other; it has said so. Both are applied, named, and never merged. */
+/** Two texts of one authority that contradict each other, as it has said itself. Both are applied and named, never merged. */
 export const neckCrackCriteria = {
   'appendix-c': {
     text: 'condemn for a crack of two thread lengths or more in neck or shoulder, by eddy-current and visual examination',

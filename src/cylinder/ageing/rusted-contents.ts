@@ -34,7 +34,7 @@ export interface WetCylinder {
   readonly product: RustProductName
 }
 
-/** What is left when rusting has gone as far as it can. */
+/** What is left when rusting has run its course. */
 export interface RustedContents {
   /** What the reaction ran out of. Iron never runs out. */
   readonly boundedBy: 'water' | 'oxygen'
@@ -57,7 +57,7 @@ const cautions: readonly CautionId[] = ['rust-oxygen', 'analyse-mixture', 'inspe
 /**
  * Oxygen that rust can take from a sealed wet steel cylinder, taken to its end: until water or oxygen is used up.
  * A bound, not a forecast: how far it goes in a year depends on heat, salt and surface, and weeks can be enough.
- * Nitrogen and the rest stay, so the pressure falls by the oxygen alone, and a gauge tells little.
+ * Nitrogen and the rest stay, so the pressure falls only by the oxygen, and a gauge shows little.
  *
  * @param cylinder - mixture at its absolute pressure, Pa, up to 500 bar, and temperature, K; internal volume, m³;
  *   liquid water, kg; what the rust is taken to be

@@ -1,7 +1,7 @@
 import { type Assessment, type Reason, verdictFrom } from '../../references/assessment.ts'
 import { type Accepted, bar, type GaugePressure, requireWithin } from '../../units/index.ts'
 
-/** The pressure that the trade keeps in a stored cylinder, in the two units it is said in. */
+/** The pressure that the trade keeps in a stored cylinder, in its two customary units. */
 export const storagePressure = {
   bar: 20,
   psi: 300,

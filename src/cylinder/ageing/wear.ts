@@ -21,8 +21,8 @@ export type WearShareId = {
 }[WearLimitId]
 
 /**
- * A measured defect of a steel cylinder against the reject limit: for study, since only an inspector applies it.
- * The limits are remembered, none was read: what exceeds one is `beyond`, what does not is `undetermined`.
+ * A measured defect of a steel cylinder against the rejection limit: for study, since only an inspector applies it.
+ * The limits are from memory, none was read: what exceeds one is `beyond`, what does not is `undetermined`.
  *
  * @param limit - which one: a share of the wall or of the diameter
  * @param measured - depth, m; what it is compared with, the original wall or the outside diameter, m
@@ -71,7 +71,7 @@ function reasonOf(code: WearLimitId, { text, atMost, of, source }: WearLimit): R
 export interface MeasuredPit {
   readonly material: CylinderMaterial
   readonly depth: Length
-  /** Thickness of the sound wall beside the pit, measured. */
+  /** Measured thickness of the sound wall next to the pit. */
   readonly wall: Length
   /** Guaranteed minimum wall, as marked; older and US cylinders bear none. */
   readonly guaranteedMinimumWall?: Length

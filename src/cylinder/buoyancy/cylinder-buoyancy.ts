@@ -69,7 +69,7 @@ const shellDensity: Accepted = { ...bodyDensity, atLeast: 1200, atMost: 9000 }
 
 /**
  * Net buoyancy of a cylinder, as a mass: water displaced less everything weighed. Positive floats, negative sinks;
- * times gravity it is a force. The shell counts as rigid: it grows by 0.4 % when filled, which lifts by some 50 g.
+ * times gravity it is a force. The shell is treated as rigid: it expands by 0.4 % when filled, which adds some 50 g of lift.
  *
  * @param cylinder - internal volume, m³; mass, kg, with density of the metal, kg/m³, or displaced volume of the whole, m³; valve and
  *   other parts likewise; density of the water, kg/m³, 900 to 1300; mixture, pressure, absolute, Pa, 0 to 500 bar, temperature, K

@@ -127,7 +127,7 @@ interface End extends GasPortion {
   readonly temperature: number
 }
 
-/** Gas on its way, with the energy that it carries, J/mol. */
+/** Gas in transit, with the energy it carries, J/mol. */
 interface Stream extends GasPortion {
   readonly enthalpy: number
 }

@@ -161,7 +161,7 @@ export const fillLimitRows: readonly FillLimitRow[] = [
   },
 ]
 
-/** A service pressure that a rule assigns to a cylinder that bears none. */
+/** A service pressure that a rule assigns to a cylinder without one. */
 export interface DesignatedServicePressure {
   readonly specification: string
   /** psi, gauge */
@@ -185,7 +185,7 @@ export interface FillLimitNote {
   readonly edition: string
 }
 
-/** Exceptions to the filling limits, to be read beside them. */
+/** Exceptions to the filling limits, to be read with them. */
 export const fillLimitNotes: readonly FillLimitNote[] = [
   {
     rule: 'us-specification',

@@ -23,7 +23,7 @@ import { type FillLimitRow, fillLimitRows } from './fill-limit.table.ts'
 import { oxygenThresholds } from './oxygen-service.table.ts'
 import { type PlusFindings, plusPermission } from './plus-permission.ts'
 
-/** A cylinder as marked under the US specifications: it bears a service pressure. */
+/** A cylinder as marked under the US specifications: with a service pressure. */
 export interface UsMarking {
   readonly rule: 'us-specification'
   readonly servicePressure: GaugePressure
@@ -31,7 +31,7 @@ export interface UsMarking {
   readonly plus?: PlusFindings
 }
 
-/** A cylinder as marked under the UN and ISO rules: it bears a test pressure and, as a rule, a working pressure. */
+/** A cylinder as marked under the UN and ISO rules: with a test pressure and, as a rule, a working pressure. */
 export interface UnMarking {
   readonly rule: 'un-receptacle'
   readonly testPressure: GaugePressure

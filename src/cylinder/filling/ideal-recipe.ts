@@ -5,7 +5,7 @@ import type { Fraction } from '../../units/index.ts'
 import { fillInSteps } from './fill-in-steps.ts'
 import { type BlendOrder, type BlendPlan, planBlend } from './plan-blend.ts'
 
-/** The recipe by ideal gas beside the real one, and what it makes. */
+/** The ideal-gas recipe, the real one, and what the ideal one makes. */
 export interface IdealRecipe {
   readonly real: BlendPlan
   readonly ideal: BlendPlan
@@ -18,7 +18,7 @@ export interface IdealRecipe {
 }
 
 /**
- * The ideal recipe of a fill by partial pressures beside the real one, and the mixture that it would really make.
+ * The ideal-gas recipe of a fill by partial pressures, the real one, and the mixture that the ideal one would really make.
  * It takes each pressure for an amount; helium, which goes in first, then comes out two to five points high.
  * For showing the difference: fill by `planBlend`.
  *

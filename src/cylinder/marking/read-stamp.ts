@@ -18,7 +18,7 @@ import { type Scan, scanWords, type Word } from './words.ts'
 /** What a stamp cannot say of itself. */
 export interface ReadStampOptions {
   /**
-   * The day that two-figure years are counted back from. Without it 00 to 49 are read as 20.., 50 to 99 as 19..,
+   * The day that two-digit years are counted back from. Without it 00 to 49 are read as 20.., 50 to 99 as 19..,
    * a finding says so, and dates in the future go unnoticed.
    */
   readonly asOf?: CalendarMonth | CalendarDate
@@ -34,7 +34,7 @@ export interface ReadStampOptions {
  * A stamp does not say which interval of inspection holds: see `nextRequalification`.
  *
  * @param text - what is stamped, top to bottom
- * @param options - the day to count two-figure years from
+ * @param options - the day to count two-digit years from
  * @returns the marks, the place of each, and the findings in the order of the text
  * @throws LitrebarError `stamp`, with line and offsets, for a text in which no mark of any family is found;
  *   `input` for an `asOf` that is no date

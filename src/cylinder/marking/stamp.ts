@@ -61,7 +61,7 @@ export interface NeckThread {
   /** `M25x2`, `1.125-12 UNF`, `25E`. */
   readonly designation: string
   readonly form?: 'parallel' | 'taper'
-  /** The two-figure code, where that is what is stamped: `25P`. */
+  /** The two-digit code, where that is what is stamped: `25P`. */
   readonly code?: string
 }
 

@@ -10,7 +10,7 @@ interface ThreadCode {
   readonly place: string
 }
 
-/** Two-figure thread codes of the UN and ISO marks. */
+/** Two-digit thread codes of the UN and ISO marks. */
 export const threadCodes: Readonly<Record<string, ThreadCode>> = {
   '17E': { designation: '17E', form: 'taper', source: 'memory', place: 'ISO 11363-1' },
   '25E': { designation: '25E', form: 'taper', source: 'memory', place: 'ISO 11363-1' },

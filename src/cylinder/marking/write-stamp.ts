@@ -13,7 +13,7 @@ import { kindByMarks } from './test-kind.ts'
  * What is written is read back before it is returned, so that no mark is lost or changed on the way.
  *
  * @param marks - the marks; a `Stamp` will do
- * @returns the lines of the shoulder, joined by line breaks; two-figure years where they are read back as the same year
+ * @returns the lines of the shoulder, joined by line breaks; two-digit years where they are read back as the same year
  * @throws LitrebarError `stamp` naming the mark that a stamp cannot carry: a serial number with a space, a maker
  *   whose name is a date; `input` for a misspelt or unknown name, or something that a mark cannot be; `range` for a negative pressure
  * @source cfr-49-178-35, paragraph (f); un-model-regulations-17, 6.2.2.7; older European layouts: memory

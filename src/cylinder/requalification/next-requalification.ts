@@ -23,7 +23,7 @@ import { type TestTrigger, testTriggers } from './test-trigger.table.ts'
 
 /** When something falls due, judged for one day. `value` is that day, `limit` the last day before it is overdue, `margin` the days between. */
 export interface Requalification extends Assessment<CalendarMonth | CalendarDate> {
-  /** The rule with its edition; absent where none speaks of this cylinder, or where the stamp itself names the date. */
+  /** The rule with its edition; absent where none covers this cylinder, or where the stamp itself names the date. */
   readonly rule?: RequalificationRule
   /** The month that the interval counts from. */
   readonly last?: CalendarMonth
@@ -231,7 +231,7 @@ function judged(rule: RequalificationRule, situation: Situation): readonly Requa
   return [row(situation, { against, doubts, notes: [...notes, ...notesOf(rule, situation)], rule, readings })]
 }
 
-/** Doubts that the rule itself carries: how it is known, and what it asks for that nobody has stated. */
+/** Doubts about the rule itself: how well it is known, and what it requires that nobody has stated. */
 function doubtsOf(rule: RequalificationRule, { options, cylinder }: Situation): readonly Reason[] {
   const doubts: Reason[] = []
   const { status, source } = rule

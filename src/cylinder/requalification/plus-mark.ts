@@ -17,7 +17,7 @@ export interface PlusMarkOptions {
 export interface PlusMark extends PlusPermission {
   /** What goes on to a filling limit. */
   readonly findings: PlusFindings
-  /** Whether the last test carries a plus and is not overdue: a later test without plus ends the permission. */
+  /** Whether the last test carries a plus and is not overdue: a later test without a plus ends the permission. */
   readonly isCurrent: boolean
   readonly because: readonly Reason[]
 }

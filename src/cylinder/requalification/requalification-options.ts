@@ -3,7 +3,7 @@ import type { PermitRow, PermitTimes } from './permit-table.ts'
 import type { CylinderService, RuleSetId } from './requalification-rule.table.ts'
 import type { TestTrigger } from './test-trigger.table.ts'
 
-/** What decides a due date beside the stamp: rules, day, use. */
+/** What determines a due date besides the stamp: rules, day, use. */
 export interface RequalificationOptions {
   /** The rules that govern the cylinder where it is used. There is no default: the stamp cannot say. */
   readonly ruleSet: RuleSetId

@@ -38,13 +38,13 @@ export interface RequalificationRule {
   readonly months: number
   /** The interval until the first one, where it differs. */
   readonly firstMonths?: number
-  /** Inspections at fixed ages after the full test, in months, in place of one even interval. */
+  /** Inspections at fixed ages after the full test, in months, instead of a regular interval. */
   readonly steps?: readonly number[]
   /** Where the count starts, if not at the stamped month of the last one. */
   readonly countsFrom?: 'putting into service' | 'month before the stamp'
   /** A day on which it ends for all. */
   readonly endsIn?: `${number}-${number}`
-  /** Families of marks that it speaks of; all, if absent. */
+  /** Families of marks that it covers; all, if absent. */
   readonly systems?: readonly MarkingFamily[]
   readonly specifications?: readonly SpecificationName[]
   readonly materials?: readonly CylinderMaterial[]

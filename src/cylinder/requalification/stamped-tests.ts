@@ -5,7 +5,7 @@ import { kindByMarks } from '../marking/test-kind.ts'
 import { countryMarks } from './country-mark.table.ts'
 import type { RuleSetId } from './requalification-rule.table.ts'
 
-/** What of a stamp decides when it is due: a `Stamp` as read, or the dates by hand. */
+/** What determines when a cylinder is due: a `Stamp` as read, or the dates entered by hand. */
 export type RequalificationHistory = Pick<StampMarks, 'retests'> &
   Partial<Omit<Stamp, 'retests' | 'fields' | 'findings'>> &
   Partial<Pick<Stamp, 'fields' | 'findings'>>

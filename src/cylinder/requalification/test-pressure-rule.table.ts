@@ -7,7 +7,7 @@ export interface TestPressureRule {
   readonly id: string
   readonly ruleSet: RuleSetId
   readonly text: string
-  /** Families of marks that it speaks of; all, if absent. */
+  /** Families of marks that it covers; all, if absent. */
   readonly systems?: readonly MarkingFamily[]
   /** Of the marked service or working pressure. */
   readonly ratio: { readonly numerator: number; readonly denominator: number }

@@ -26,7 +26,7 @@ export interface WallDesignRule {
   readonly place: string
 }
 
-/** Factors and floors as remembered: the texts of the two standards were not seen. The algebra is derived. */
+/** Factors and floors from memory: the texts of the two standards were not seen. The algebra is derived. */
 export const wallDesignRules = {
   'ISO 9809-1': {
     standard: 'ISO 9809-1',

@@ -39,7 +39,7 @@ export interface ReliefDeviceRule {
   readonly edition: string
 }
 
-/** The rules differ, and their low ends do not agree with discs that the trade tells of: ask for the rating that is marked. */
+/** The rules differ, and their low ends do not agree with discs reported by the trade: go by the marked rating. */
 export const reliefDeviceRules = {
   'plus-permission': {
     text: 'disc without fusible backing, rated to burst at or below the minimum test pressure',
@@ -81,7 +81,7 @@ export interface DiscOnCylinder {
   readonly markedRating?: GaugePressure
 }
 
-/** Where a disc may burst, and how warm the full cylinder has to become for it. */
+/** Where a disc may burst, and how warm the full cylinder must get for that. */
 export interface BurstDiscWindow {
   readonly lowest: GaugePressure
   readonly highest: GaugePressure

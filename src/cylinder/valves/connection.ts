@@ -27,7 +27,7 @@ const pressure: Accepted = { atLeast: 0, atMost: 700, unit: bar, hint: 'Give the
 
 /**
  * Whether a connector goes on the outlet of a valve, for the working pressure of the cylinder. A pair that is not in the
- * table does not fit. Low-pressure connectors are made too short for high-pressure outlets on purpose.
+ * table does not fit. Low-pressure connectors are deliberately too short for high-pressure outlets.
  *
  * @param pair - outlet and connector by id; working pressure of the cylinder, gauge, Pa, up to 700 bar
  * @returns the outcome with the pressure of the weaker part, and why

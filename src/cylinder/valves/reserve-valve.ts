@@ -19,7 +19,7 @@ import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
 
 /** A reserve valve on its cylinder, at the place where it closes. */
 export interface ReserveValve {
-  /** What the spring holds against: cylinder pressure over ambient pressure. */
+  /** What the spring holds against: cylinder pressure above ambient. */
   readonly setting: PressureDifference
   /** Share by which the spring may be weaker or stronger. */
   readonly tolerance: Fraction

@@ -156,7 +156,7 @@ export const valveOutlets = {
 /** The id of an outlet. */
 export type ValveOutletId = keyof typeof valveOutlets
 
-/** What a regulator or filling hose ends in. */
+/** The end fitting of a regulator or filling hose. */
 export type ConnectorId = 'yoke' | 'threaded-232' | 'threaded-300' | 'threaded-nitrox'
 
 /** Whether a connector goes on an outlet, and up to which pressure both hold. */
@@ -167,7 +167,7 @@ export interface ConnectionRow {
   readonly text: string
   /** Pressure of the weaker of the two, bar, gauge. */
   readonly atMostBar?: number
-  /** A part that has to be in between. */
+  /** A part needed in between. */
   readonly needs?: 'yoke adaptor'
   readonly source: SourceId
 }
@@ -253,7 +253,7 @@ export const connections: readonly ConnectionRow[] = [
   },
 ]
 
-/** A thread between valve and cylinder. Similar ones are the danger: some pairs engage and let go under pressure. */
+/** A thread between valve and cylinder. Similar ones are dangerous: some pairs engage, then let go under pressure. */
 export interface NeckThreadRow {
   readonly designation: string
   readonly form: 'parallel' | 'taper'
@@ -262,7 +262,7 @@ export interface NeckThreadRow {
   readonly place: string
 }
 
-/** Neck threads of the trade. A valve goes into the thread that is stamped, checked with a gauge, and into no other. */
+/** Neck threads of the trade. A valve goes only into the thread that is stamped and has been checked with a gauge. */
 export const neckThreads: readonly NeckThreadRow[] = [
   {
     designation: 'M25x2',

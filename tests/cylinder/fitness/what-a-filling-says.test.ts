@@ -267,7 +267,7 @@ describe('the marking behind the limit', () => {
     expect(filling.sources.every((source) => typeof source === 'string' && source.length > 3)).toBe(true)
   })
 
-  test('two-figure years count from the day of the question', () => {
+  test('two-digit years count from the day of the question', () => {
     const late = {
       ...us,
       stamp: 'DOT-3AL3000\nP4711 BRISKA\n07 V 08\n10 A902 30',

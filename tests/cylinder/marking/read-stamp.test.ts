@@ -164,7 +164,7 @@ test('fields that every stamp of a family has are missed', () => {
   expect(only(un, 'missing-field').map(({ detail }) => detail?.field)).toContain('testPressure')
 })
 
-test('without a day to count from, two-figure years get a century and a finding says so', () => {
+test('without a day to count from, two-digit years get a century and a finding says so', () => {
   const stamp = readStamp('DOT-3AA2265\nHB1 NORDKAP\n06 K 49\n06 A417 50')
   expect([stamp.firstTest, stamp.retests[0]?.date]).toEqual(['2049-06', '1950-06'])
   expect(only(stamp, 'century-assumed')).toHaveLength(1)

@@ -561,7 +561,7 @@ describe('a register', () => {
     expect(one('nothing', 0)).toMatchObject({ state: 'error', findings: [], error: { code: 'stamp' } })
   })
 
-  test('two-figure years count back from the day of the register', () => {
+  test('two-digit years count back from the day of the register', () => {
     expect(
       one('AIR 10 L\nPS 200 BAR PT 300 BAR\nNR 77142 FOREZ\n05.24', 0)?.findings.map(({ code }) => code),
     ).not.toContain('century-assumed')
