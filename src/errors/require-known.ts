@@ -62,17 +62,12 @@ export function requireWord<Word extends string | boolean>(
  * @returns the nearest, or undefined where more than one letter and more than a third of the letters differ; their order does not count
  */
 export function nearestOf(word: string, known: readonly string[]): string | undefined {
-  let best: string | undefined
-  let least = Number.POSITIVE_INFINITY
-  for (const name of known) {
-    const [more, less] = [surplus(word, name), surplus(name, word)]
-    const apart = more + less
-    // more than a third of a word is another word, and so is one without a letter in common
-    if (apart >= least || Math.max(more, less) > Math.max(3, name.length) / 3 || less === name.length) continue
-    least = apart
-    best = name
-  }
-  return best
+  const apart = (name: string): number => surplus(word, name) + surplus(name, word)
+  // more than a third of a word is another word, and so is one without a letter in common
+  const isNear = (name: string): boolean =>
+    Math.max(surplus(word, name), surplus(name, word)) <= Math.max(3, name.length) / 3 &&
+    surplus(name, word) < name.length
+  return known.filter(isNear).sort((a, b) => apart(a) - apart(b))[0]
 }
 
 /** How many letters a word has that the other lacks. */

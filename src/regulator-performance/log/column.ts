@@ -63,13 +63,12 @@ export function requireEqualLength(columns: Readonly<Record<string, LogColumn>>,
   const lengths = Object.entries(columns).map(([name, column]) => `${name} ${column.length}`)
   const [first, ...others] = Object.values(columns)
   if (others.some((column) => column.length !== first?.length)) {
-    throw new LitrebarError({
-      code: 'input',
-      argument: path,
-      value: lengths.join(', '),
-      expected: 'columns of one length',
-      hint: 'Take all columns from the same rows of the log.',
-    })
+    throw inputError(
+      path,
+      lengths.join(', '),
+      'columns of one length',
+      'Take all columns from the same rows of the log.',
+    )
   }
 }
 

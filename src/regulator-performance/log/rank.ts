@@ -1,27 +1,24 @@
 /**
  * The value that a share of the others lie below, without a value between two; undefined of none. Finite numbers only. By selection
- * about a middle value: nothing else has to be sorted, and a log asks for many medians.
+ * about the value sought: nothing else has to be sorted, and a log asks for many medians.
  */
 export function ranked(values: ArrayLike<number>, share: number): number | undefined {
   const rest = new Float64Array(values)
   const wanted = Math.floor(share * rest.length)
-  let low = 0
-  let high = rest.length - 1
-  while (low < high) {
-    const pivot = rest[(low + high) >> 1] as number
-    let [i, j] = [low, high]
+  for (let low = 0, high = rest.length - 1; low < high; ) {
+    const pivot = rest[wanted] as number
+    let i = low
+    let j = high
     while (i <= j) {
       while ((rest[i] as number) < pivot) i++
-      while ((rest[j] as number) > pivot) j--
+      while (pivot < (rest[j] as number)) j--
       if (i > j) break
       const moved = rest[i] as number
       rest[i++] = rest[j] as number
       rest[j--] = moved
     }
-    // between the two parts all values equal the pivot
-    if (wanted <= j) high = j
-    else if (wanted >= i) low = i
-    else break
+    if (j < wanted) low = i
+    if (wanted < i) high = j
   }
   return rest[wanted]
 }

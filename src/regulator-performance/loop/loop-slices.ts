@@ -108,24 +108,13 @@ function exactNetHeight(volume: LogColumn, pressure: LogColumn): NetHeight {
     const slope = ((pressure[k] as number) - fromPressure) / (toVolume - fromVolume)
     const sign = toVolume > fromVolume ? -1 : 1
     const last = Math.max(fromVolume, toVolume)
-    for (let slice = indexOf(edge, Math.min(fromVolume, toVolume)); (edge[slice] as number) < last; slice++) {
+    for (let slice = edge.indexOf(Math.min(fromVolume, toVolume)); (edge[slice] as number) < last; slice++) {
       left[slice] = (left[slice] as number) + sign * (fromPressure + slope * ((edge[slice] as number) - fromVolume))
       right[slice] =
         (right[slice] as number) + sign * (fromPressure + slope * ((edge[slice + 1] as number) - fromVolume))
     }
   }
   return { edge, left, right }
-}
-
-function indexOf(sorted: Float64Array, value: number): number {
-  let low = 0
-  let high = sorted.length - 1
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((sorted[middle] as number) < value) low = middle + 1
-    else high = middle
-  }
-  return low
 }
 
 // Slices of equal width: the work of each, spread evenly.

@@ -1,4 +1,4 @@
-import { LitrebarError, requireKeys, shown } from '../../errors/index.ts'
+import { inputError, LitrebarError, requireKeys, shown } from '../../errors/index.ts'
 import {
   type Accepted,
   type Energy,
@@ -207,33 +207,30 @@ export function requireLoop(
 
 function requireOneBreath(breaths: number): void {
   if (breaths < 2) return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'loop.volume',
-    value: `${breaths} breaths`,
-    expected: 'one breath',
-    hint: 'Its area would be that of all breaths. Give the record to `meanWorkOfBreathing`, or with its time to `breathingAnalysis`.',
-  })
+  throw inputError(
+    'loop.volume',
+    `${breaths} breaths`,
+    'one breath',
+    'Its area would be that of all breaths. Give the record to `meanWorkOfBreathing`, or with its time to `breathingAnalysis`.',
+  )
 }
 
 function requirePoints(volume: LogColumn): void {
   if (volume.length >= 3) return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'loop.volume',
-    value: `${volume.length} points`,
-    expected: 'at least 3 points',
-    hint: 'A loop of fewer than three points has no area. Give the samples of one whole breath.',
-  })
+  throw inputError(
+    'loop.volume',
+    `${volume.length} points`,
+    'at least 3 points',
+    'A loop of fewer than three points has no area. Give the samples of one whole breath.',
+  )
 }
 
 export function requireVolumeBreathed(tidalVolume: number, lowest: number): void {
   if (tidalVolume > 0) return
-  throw new LitrebarError({
-    code: 'input',
-    argument: 'loop.volume',
-    value: `constant at ${lowest} m³`,
-    expected: 'a volume that rises and falls',
-    hint: 'Without volume breathed there is no work per litre: check the volume channel, or integrate the flow first.',
-  })
+  throw inputError(
+    'loop.volume',
+    `constant at ${lowest} m³`,
+    'a volume that rises and falls',
+    'Without volume breathed there is no work per litre: check the volume channel, or integrate the flow first.',
+  )
 }
