@@ -31,6 +31,9 @@ const cardTexts: Shape = {
   fields: { title: 'text', symbols: { each: 'text' }, conditions: ['text'], 'errors?': ['text'], 'place?': 'text' },
 }
 
+/** Reasons in another language, and the words in their places. */
+export const reasonsShape: Shape = { fields: { sentences: [['text']], parts: { each: 'text' } } }
+
 /** Everything that a page in another language needs. */
 export const languageShape: Shape = () => ({
   fields: {
@@ -50,6 +53,7 @@ export const languageShape: Shape = () => ({
         figures: textsOf(figureTexts),
       },
     },
+    reasons: reasonsShape,
     figures: textsOf(figureTexts),
   },
 })

@@ -4,6 +4,7 @@ import type { DrawnWords } from './exercises/drawn/drawn-text.table.ts'
 import type { ExerciseTexts } from './exercises/exercise-text.table.ts'
 import type { FigureTexts } from './figures/figure-text.table.ts'
 import type { PageTexts } from './page-text.table.ts'
+import type { ReasonTexts } from './reason-in.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
 
 /** The texts of one formula card, each at the place that it has on the card. */
@@ -32,6 +33,8 @@ export interface CourseLanguage {
   readonly exercises: ExerciseTexts
   /** Questions that are drawn, with the findings of stamps. */
   readonly drawn: DrawnWords
+  /** Reasons of verdicts and findings about logs. */
+  readonly reasons: ReasonTexts
   /** Texts of ready-made charts, for their option `texts`. */
   readonly figures: FigureTexts
 }

@@ -4,6 +4,9 @@ import { germanCautions, germanSources } from './caution-texts.ts'
 import { germanDrawn, germanExercises } from './exercise-texts.ts'
 import { germanFigures } from './figure-texts.ts'
 import { germanPage, germanRoundings } from './page-texts.ts'
+import { germanParts } from './reason-parts.ts'
+import { germanReasonsOfTables } from './reason-table-texts.ts'
+import { germanReasons } from './reason-texts.ts'
 
 /**
  * German for everything that a reader of a page, of a sheet or of an item sees. The terms are those of German standards and
@@ -27,4 +30,5 @@ export const german: CourseLanguage = {
   exercises: germanExercises,
   drawn: germanDrawn,
   figures: germanFigures,
+  reasons: { sentences: [...germanReasons, ...germanReasonsOfTables], parts: germanParts },
 }
