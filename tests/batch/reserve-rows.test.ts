@@ -1,8 +1,11 @@
 // Rows of reserves, supplies and throttling, each against the function that the library has for it; and uncertainties by sampling.
-import { expect, test } from 'vitest'
-import { type RowPlan, rowComputer, rowPlanJsonSchema } from '../../src/batch/index.ts'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, expect, test } from 'vitest'
+import { type RowPlan, rowComputer, rowPlanJsonSchema, runRows } from '../../src/batch/index.ts'
 import { ascentReserve } from '../../src/consumption/index.ts'
-import { dryAir, gasState, trimix } from '../../src/gas-law/index.ts'
+import { dryAir, gasState, isoStandard, trimix } from '../../src/gas-law/index.ts'
 import { minimumSupplyPressure } from '../../src/regulator-performance/index.ts'
 import {
   absolute,
@@ -26,6 +29,9 @@ import {
   squareMillimetre,
   temperatureOf,
 } from '../../src/units/index.ts'
+
+const folder = mkdtempSync(join(tmpdir(), 'litrebar-reserves-'))
+afterAll(() => rmSync(folder, { recursive: true }))
 
 type Columns = Parameters<ReturnType<typeof rowComputer>['compute']>[0]['columns']
 const computed = (plan: RowPlan, columns: Columns, from = 0) => {
@@ -199,6 +205,41 @@ test('a row has the same sampled uncertainty wherever its file is cut', () => {
   const whole = computed(sampled, { p }).values['u(density)']
   const later = computed(sampled, { p: p.slice(25) }, 25).values['u(density)']
   expect([...(later ?? [])]).toEqual([...(whole?.slice(25) ?? [])])
+})
+
+test.each([
+  ['by sampling', { sampling: { trials: 60, seed: 2 } }],
+  ['to first order', {}],
+] as const)('a file has the uncertainties that a block has, though its memory serves again: %s', async (name, how) => {
+  const { sampling: _, ...plan } = {
+    ...sampled,
+    figures: 17,
+    mixture: { column: 'gas' },
+    compute: ['density', 'freeGas'],
+  } as const
+  const asked: RowPlan = {
+    ...plan,
+    ...how,
+    reference: isoStandard.name,
+    inputs: { ...plan.inputs, internalVolume: { value: '12 L' } },
+  }
+  const rows = 30_000 // two blocks
+  const p = Float64Array.from({ length: rows }, (_, row) => 50 + (row % 150))
+  const gas = Array.from(p, (_, row) => ['air', '18/45'][row % 2] ?? '')
+  const input = join(folder, 'u.csv')
+  const output = join(folder, `u-${name}.csv`)
+  writeFileSync(
+    input,
+    `p,gas,note\n${Array.from(p, (each, row) => `${each},${gas[row] ?? ''},${'x'.repeat(40)}`).join('\n')}\n`,
+  )
+  await runRows({ input, output, plan: asked })
+  const lines = readFileSync(output, 'utf8').split('\n')
+  const { values } = computed(asked, { p, gas })
+  const names = ['density', 'freeGas', 'u(density)', 'u(freeGas)']
+  for (const row of [0, 1, 20_000, rows - 1]) {
+    const fields = lines[row + 1]?.split(',').slice(3, 7).map(Number)
+    expect(fields).toEqual(names.map((each) => values[each]?.[row]))
+  }
 })
 
 test('a row for which a draw has no value fails, and the others do not', () => {
