@@ -118,6 +118,8 @@ export const mutationSets = {
       'tests/cylinder/marking/shoulders.test.ts',
       'tests/cylinder/marking/finding-evidence.test.ts',
       'tests/cylinder/marking/joined-words.test.ts',
+      'tests/cylinder/marking/marks-against-each-other.test.ts',
+      'tests/cylinder/marking/read-stamp.test.ts',
       'tests/cylinder/requalification/*.test.ts',
       refusals,
     ],

@@ -32,7 +32,8 @@ function checkFields(reading: Reading): void {
     if (marks.material === undefined) found(reading, 'material-not-stated', endOfText(reading))
   } else if (marks.system !== 'US') {
     requireField(reading, 'testPressure', marks.testPressure)
-    requireField(reading, 'waterCapacity', marks.waterCapacity)
+    // The UN rule asks for the capacity of receptacles for liquefied gases alone (178.71(q)(11)).
+    if (marks.system !== 'UN') requireField(reading, 'waterCapacity', marks.waterCapacity)
     requireField(reading, 'emptyMass', marks.emptyMass)
   }
 }
@@ -163,7 +164,6 @@ function sphereSurface(volume: number): number {
 }
 
 function checkDates(reading: Reading): void {
-  takeNextDates(reading)
   const { marks, asOf, retests, firstTest } = reading
   const first = firstTest?.number
   let latest = first
@@ -194,39 +194,6 @@ function checkDates(reading: Reading): void {
   const isSaid = marks.findings.some(({ code }) => code === 'date-may-be-expiry') || marks.deadlines.length > 0
   if (marks.system === 'METRIC-OLD' && isGerman && !isSaid && firstTest !== undefined) {
     found(reading, 'date-may-be-expiry', firstTest.place)
-  }
-}
-
-// Intervals of the countries whose shoulders carry the next date beside the last one: 2, 2.5, 3, 4, 5, 6 and 10 years.
-const stampedIntervals: ReadonlySet<number> = /* @__PURE__ */ new Set([24, 30, 36, 48, 60, 72, 120])
-
-/**
- * Outside the US a date ahead by one interval of a stamped test is the date of the next inspection: German law has both
- * stamped. Any other date ahead is left as it stands, with its warning.
- */
-function takeNextDates(reading: Reading): void {
-  const { marks, asOf, retests, firstTest } = reading
-  if (asOf === undefined || marks.system === 'US') return
-  for (let index = retests.length - 1; index >= 0; index--) {
-    const { place, number: month } = retests[index] as DatedMark
-    if (month <= asOf || marks.retests[index]?.kind !== 'unknown') continue
-    const isPaired =
-      (firstTest !== undefined && stampedIntervals.has(month - firstTest.number)) ||
-      retests.some(({ number }) => number <= asOf && stampedIntervals.has(month - number))
-    if (!isPaired) continue
-    const before = marks.fields.filter(
-      ({ name, line, start }) =>
-        name === 'deadline' && (line < place.line || (line === place.line && start < place.start)),
-    )
-    marks.deadlines.splice(before.length, 0, { date: monthText(month), kind: 'next due' })
-    marks.retests.splice(index, 1)
-    retests.splice(index, 1)
-    const at = marks.fields.findIndex(
-      ({ name, line, start }) => name === 'retest' && line === place.line && start === place.start,
-    )
-    const field = marks.fields[at]
-    if (field !== undefined) marks.fields[at] = { ...field, name: 'deadline' }
-    found(reading, 'date-is-next-due', place)
   }
 }
 

@@ -209,6 +209,7 @@ export function assignDates(reading: Reading): void {
   takeDatesAhead(reading)
   if (!isInOrder(dates)) dates.sort((a, b) => a.place.line - b.place.line || a.place.start - b.place.start)
   const first = firstTestAmong(reading)
+  const tested = monthsBeforeNext(reading, first)
   for (const date of dates) {
     const { number, body, suffixes, place, role } = date
     const month = monthText(number)
@@ -226,11 +227,42 @@ export function assignDates(reading: Reading): void {
       fieldAt(reading, 'deadline', place)
     } else {
       const kind = date.kind ?? kindByMarks(suffixes, marks.system)
+      if (kind === 'unknown' && tested !== undefined && isNextDue(reading, number, tested)) {
+        marks.deadlines.push({ date: month, kind: 'next due' })
+        fieldAt(reading, 'deadline', place)
+        found(reading, 'date-is-next-due', place)
+        continue
+      }
       marks.retests.push({ date: month, kind, body, country: date.country, suffixes })
       reading.retests.push(date)
       fieldAt(reading, 'retest', place)
     }
   }
+}
+
+// Intervals of the countries whose shoulders carry the next date beside the last one: 2, 2.5, 3, 4, 5, 6 and 10 years.
+const stampedIntervals = [24, 30, 36, 48, 60, 72, 120]
+
+/**
+ * Outside the US a date ahead by one interval of a stamped test is the date of the next inspection: German law has both
+ * stamped. Any other date ahead is left as it stands, with its warning.
+ */
+function isNextDue({ asOf = Infinity }: Reading, month: number, tested: ReadonlySet<number>): boolean {
+  return month > asOf && stampedIntervals.some((interval) => tested.has(month - interval))
+}
+
+/** The months of tests that a next date can count from; none where no date lies ahead, nor on US shoulders. */
+function monthsBeforeNext(
+  { marks, dates, asOf }: Reading,
+  first: DatedMark | undefined,
+): ReadonlySet<number> | undefined {
+  if (asOf === undefined || marks.system === 'US' || !dates.some(({ number }) => number > asOf)) return undefined
+  const tested = new Set<number>()
+  for (const date of dates) {
+    const isTest = date.role === 'any' || date.role === 'retest' || date.role === 'first'
+    if (date === first || (isTest && date.number <= asOf)) tested.add(date.number)
+  }
+  return tested
 }
 
 // How far ahead a date of two figures may lie, in months: what lies further back than 90 years is none of a cylinder in use.
