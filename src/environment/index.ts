@@ -27,6 +27,7 @@ export { freshWaterDensity, type SeawaterState, seawaterDensity, seawaterDensity
 export { seawaterDensityTeos10, type Teos10State } from './seawater-teos-10.ts'
 export { speedOfSoundInWater } from './sound-in-water.ts'
 export {
+  altitudeOfGeopotentialHeight,
   geopotentialHeightOf,
   pressureAltitude,
   type StandardAir,
@@ -34,5 +35,5 @@ export {
   stationPressure,
   surfacePressureAtAltitude,
 } from './standard-atmosphere.ts'
-export { depthInStandardOcean } from './standard-ocean.ts'
+export { depthInStandardOcean, pressureInStandardOcean } from './standard-ocean.ts'
 export { depthAtPressure, pressureAtDepth, pressureAtDepthInto, type WaterColumn } from './water-column.ts'

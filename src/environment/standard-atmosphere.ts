@@ -43,6 +43,12 @@ const altitudeRange: Accepted = {
   unit: metre,
   hint: 'Give the altitude of the water surface above sea level.',
 }
+const geopotentialRange: Accepted = {
+  atLeast: -2000,
+  atMost: 19_900,
+  unit: metre,
+  hint: 'Give the geopotential height; an altitude goes to geopotentialHeightOf().',
+}
 const pressureRange: Accepted = {
   atLeast: 55,
   atMost: 1278,
@@ -156,6 +162,21 @@ export function stationPressure(at: {
 export function geopotentialHeightOf(altitude: Altitude): Length {
   requireWithin('altitude', altitude, altitudeRange)
   return geopotentialHeight(altitude) as Length
+}
+
+/**
+ * Altitude at a geopotential height: the inverse of `geopotentialHeightOf`.
+ *
+ * @param height - geopotential, m, -2000 to 19 900
+ * @returns geometric height above sea level, m
+ * @throws LitrebarError `range` if the height is not finite or out of range
+ * @source us-standard-atmosphere-1976, equation 19
+ * @example
+ * altitudeOfGeopotentialHeight(measure(9000, metre)).toFixed(2) // => '9012.76'
+ */
+export function altitudeOfGeopotentialHeight(height: Length): Altitude {
+  requireWithin('height', height, geopotentialRange)
+  return geometricHeight(height) as Altitude
 }
 
 function geopotentialHeight(altitude: number): number {

@@ -1,5 +1,13 @@
 import { requireKeys } from '../errors/index.ts'
-import { type AbsolutePressure, type Accepted, type Angle, type Depth, degree, requireWithin } from '../units/index.ts'
+import {
+  type AbsolutePressure,
+  type Accepted,
+  type Angle,
+  type Depth,
+  degree,
+  metre,
+  requireWithin,
+} from '../units/index.ts'
 import { seawaterRanges } from './seawater-density.ts'
 import { requireBelowSurface, requireSurfacePressure } from './water-column.ts'
 
@@ -32,9 +40,55 @@ export function depthInStandardOcean(at: {
   requireSurfacePressure(at.surfacePressure)
   requireBelowSurface(at.pressure, at.surfacePressure)
   requireWithin('latitude', at.latitude, latitudeRange)
-  const p = (at.pressure - at.surfacePressure) / 1e4
-  const sine = Math.sin(at.latitude)
+  return depthBy((at.pressure - at.surfacePressure) / 1e4, at.latitude).depth as Depth
+}
+
+const depthRange: Accepted = {
+  atLeast: 0,
+  atMost: 9725,
+  unit: metre,
+  hint: 'The formula was fitted down to 10 000 dbar.',
+}
+
+// From 2 % off each step squares what is left: four leave rounding.
+const steps = 4
+
+/**
+ * Pressure at a depth of the standard ocean (practical salinity 35, 0 °C throughout): the inverse of `depthInStandardOcean`.
+ *
+ * @param at - depth, m, 0 to 9725; pressure at the surface, absolute, Pa; latitude, -90° to 90°
+ * @returns absolute pressure, Pa
+ * @throws LitrebarError `range`, naming the field; `outside-validity` above 1000 bar, which lie 50 m higher at the poles
+ * @source eos-80, pages 25 to 28, solved for the pressure
+ * @example
+ * const at = { surfacePressure: absolute(1, atmosphere), latitude: measure(30, degree) }
+ * inUnit(pressureInStandardOcean({ depth: depthOf(100, metre), ...at }), bar).toFixed(3) // => '11.082'
+ */
+export function pressureInStandardOcean(at: {
+  readonly depth: Depth
+  readonly surfacePressure: AbsolutePressure
+  readonly latitude: Angle
+}): AbsolutePressure {
+  requireKeys('at', at, { depth: true, surfacePressure: true, latitude: true })
+  requireWithin('depth', at.depth, depthRange)
+  requireSurfacePressure(at.surfacePressure)
+  requireWithin('latitude', at.latitude, latitudeRange)
+  let decibars: number = at.depth
+  for (let step = 0; step < steps; step++) {
+    const { depth, perDecibar } = depthBy(decibars, at.latitude)
+    decibars -= (depth - at.depth) / perDecibar
+  }
+  const pressure = (at.surfacePressure + 1e4 * decibars) as AbsolutePressure
+  requireWithin('pressure', pressure, seawaterRanges.pressure)
+  return pressure
+}
+
+/** Depth under so many decibars of water, m, and how fast it grows. */
+function depthBy(p: number, latitude: Angle): { readonly depth: number; readonly perDecibar: number } {
+  const sine = Math.sin(latitude)
   const s = sine * sine
   const gravity = 9.780318 * (1 + (5.2788e-3 + 2.36e-5 * s) * s) + 1.092e-6 * p
-  return (((9.72659 + (-2.2512e-5 + (2.279e-10 - 1.82e-15 * p) * p) * p) * p) / gravity) as Depth
+  const depth = ((9.72659 + (-2.2512e-5 + (2.279e-10 - 1.82e-15 * p) * p) * p) * p) / gravity
+  const rise = 9.72659 + (2 * -2.2512e-5 + (3 * 2.279e-10 - 4 * 1.82e-15 * p) * p) * p
+  return { depth, perDecibar: (rise - 1.092e-6 * depth) / gravity }
 }

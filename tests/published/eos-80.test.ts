@@ -3,6 +3,7 @@ import {
   depthInStandardOcean,
   freezingPointOfWater,
   practicalSalinityOf,
+  pressureInStandardOcean,
   seawaterDensity,
   speedOfSoundInWater,
 } from '../../src/environment/index.ts'
@@ -12,9 +13,11 @@ import {
   celsius,
   decibar,
   degree,
+  depthOf,
   difference,
   inUnit,
   measure,
+  metre,
   offsetBy,
   temperatureOf,
 } from '../../src/units/index.ts'
@@ -73,6 +76,34 @@ test('page 28: the rows of 500 and 1000 dbar come out at five latitudes', () => 
     })
   }
 })
+
+test('pages 27 and 28: the printed depths have the printed pressures, by the inverse', () => {
+  const [check, checkLatitude, checked] = fixture.depth.check as [number, number, number]
+  expect(Math.abs(oceanPressure(checked, checkLatitude) - check)).toBeLessThanOrEqual(0.0006)
+  for (const [p, ...depths] of fixture.depth.rows as [number, ...number[]][]) {
+    fixture.depth.latitudes.forEach((latitude, i) => {
+      // half the last printed place of the depth is 0.0051 dbar
+      expect(Math.abs(oceanPressure(depths[i] as number, latitude) - p)).toBeLessThanOrEqual(0.0052)
+    })
+  }
+})
+
+test('pressure at a depth of the standard ocean and depth at its pressure undo each other, and are refused beyond the fit', () => {
+  for (const metres of [0, 0.3, 12, 500, 4321, 9670]) {
+    for (const latitude of [-90, 0, 45, 90]) {
+      expect(oceanDepth(oceanPressure(metres, latitude), latitude)).toBeCloseTo(metres, 8)
+    }
+  }
+  expect(() => oceanPressure(9726, 0)).toThrow(expect.objectContaining({ code: 'range', argument: 'depth' }))
+  expect(() => oceanPressure(9720, 90)).toThrow(expect.objectContaining({ argument: 'pressure' }))
+  expect(() => oceanPressure(-1, 0)).toThrow(expect.objectContaining({ code: 'range', argument: 'depth' }))
+})
+
+const oceanPressure = (metres: number, latitude: number): number => {
+  const surfacePressure = absolute(1, atmosphere)
+  const at = { depth: depthOf(metres, metre), surfacePressure, latitude: measure(latitude, degree) }
+  return (pressureInStandardOcean(at) - surfacePressure) / 1e4
+}
 
 const oceanDepth = (p: number, latitude: number): number => {
   const surfacePressure = absolute(1, atmosphere)

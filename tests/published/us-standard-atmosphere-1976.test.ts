@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import {
+  altitudeOfGeopotentialHeight,
   geopotentialHeightOf,
   normalGravity,
   pressureAltitude,
@@ -7,16 +8,7 @@ import {
   standardAtmosphereAt,
   surfacePressureAtAltitude,
 } from '../../src/environment/index.ts'
-import {
-  type Altitude,
-  absolute,
-  altitudeOf,
-  degree,
-  hectopascal,
-  inUnit,
-  measure,
-  metre,
-} from '../../src/units/index.ts'
+import { absolute, altitudeOf, degree, hectopascal, inUnit, measure, metre } from '../../src/units/index.ts'
 import fixture from '../fixtures/us-standard-atmosphere-1976.json' with { type: 'json' }
 
 const quantityOf: Record<string, keyof StandardAir> = {
@@ -61,7 +53,10 @@ test('altitudes of 14 pressures come out to the centimetre', () => {
 
 test('rows by geopotential height come out within 1e-6, the printed altitude rounded to the centimetre', () => {
   for (const [h, z, , pressure] of fixture.computed.geopotential.rows as [number, number, number, number][]) {
-    const air = standardAtmosphereAt(((6_356_766 * h) / (6_356_766 - h)) as Altitude)
+    const altitude = altitudeOfGeopotentialHeight(measure(h, metre))
+    expect(Math.abs(altitude - z)).toBeLessThanOrEqual(0.005 + 1e-9)
+    expect(geopotentialHeightOf(altitude)).toBeCloseTo(h, 9)
+    const air = standardAtmosphereAt(altitude)
     expect(Math.abs(air.pressure / pressure - 1)).toBeLessThan(1e-6)
     expect(Math.abs(pressureAltitude(air.pressure) - z)).toBeLessThanOrEqual(0.005 + 1e-6)
   }
