@@ -87,8 +87,8 @@ export {
   type RoundingUseTexts,
   type RoundingWords,
   roundingTexts,
-  ruleText,
 } from './rounding-text.table.ts'
+export { ruleText } from './rule-text.ts'
 export { type Slip, type SlipId, slips } from './slip.table.ts'
 export type { Showing, Stated } from './stated.ts'
 export type { SystemName } from './systems.table.ts'

@@ -27,7 +27,8 @@ export const roundingsShape: Shape = () => ({
   },
 })
 
-const cardTexts: Shape = {
+/** The texts of one card. */
+export const cardTextsShape: Shape = {
   fields: { title: 'text', symbols: { each: 'text' }, conditions: ['text'], 'errors?': ['text'], 'place?': 'text' },
 }
 
@@ -41,7 +42,7 @@ export const languageShape: Shape = () => ({
     decimal: numberStyleFields['decimal?'],
     page: textsOf(pageTexts),
     roundings: roundingsShape,
-    cards: { each: cardTexts },
+    cards: { each: cardTextsShape },
     cautions: { each: 'text' },
     sources: { each: 'text' },
     exercises: textsOf(exerciseTexts),

@@ -1,10 +1,14 @@
+import { requireKeys } from '../errors/index.ts'
 import type { CautionId, SourceId } from '../references/index.ts'
 import type { Card } from './card.ts'
 import type { DrawnWords } from './exercises/drawn/drawn-text.table.ts'
 import type { ExerciseTexts } from './exercises/exercise-text.table.ts'
 import type { FigureTexts } from './figures/figure-text.table.ts'
+import { cardTextsShape } from './language-shape.table.ts'
 import type { PageTexts } from './page-text.table.ts'
 import type { ReasonTexts } from './reason-in.ts'
+import { requireCard } from './require-card.ts'
+import { requireShape } from './require-shape.ts'
 import type { RoundingWords } from './rounding-text.table.ts'
 
 /** The texts of one formula card, each at the place that it has on the card. */
@@ -45,8 +49,37 @@ export interface CourseLanguage {
  * @param card - the card
  * @param language - the overlay
  * @returns a card of the same formula
+ * @throws LitrebarError `input` for what is no card, a language without cards or with a key that it cannot have, or texts of this card
+ *   that are none
  */
 export function cardIn<Symbol extends string>(
+  card: Card<Symbol>,
+  language: Pick<CourseLanguage, 'cards'>,
+): Card<Symbol> {
+  requireCard('card', card)
+  requireKeys('language', language, languageKeys)
+  requireShape('language.cards', language.cards, { each: 'any' })
+  if (Object.hasOwn(language.cards, card.id))
+    requireShape(`language.cards.${card.id}`, language.cards[card.id], cardTextsShape)
+  return translatedCard(card, language)
+}
+
+const languageKeys: Readonly<Record<keyof CourseLanguage, boolean>> = {
+  tag: false,
+  decimal: false,
+  page: false,
+  roundings: false,
+  cards: true,
+  cautions: false,
+  sources: false,
+  exercises: false,
+  drawn: false,
+  reasons: false,
+  figures: false,
+}
+
+/** The same of a card and a language that have been checked. */
+export function translatedCard<Symbol extends string>(
   card: Card<Symbol>,
   language: Pick<CourseLanguage, 'cards'>,
 ): Card<Symbol> {

@@ -1,3 +1,4 @@
+import { inputError } from '../errors/index.ts'
 import { type RoundingRule, type RoundingUseId, roundingUses } from '../units/index.ts'
 import { filled } from './filled.ts'
 
@@ -36,14 +37,8 @@ export function englishRoundings(): RoundingWords {
   return { texts: roundingTexts, uses: Object.fromEntries(uses) as RoundingUseTexts }
 }
 
-/**
- * A rounding rule in words, as `roundNumber` says it in English.
- *
- * @param rule - the rule
- * @param words - the words of a language
- * @returns the sentence part
- */
-export function ruleText(rule: RoundingRule, { texts, uses }: RoundingWords = englishRoundings()): string {
+/** A rounding rule in words, both checked. */
+export function roundingText(rule: RoundingRule, { texts, uses }: RoundingWords = englishRoundings()): string {
   const fineness =
     rule.step !== undefined
       ? filled(texts.step, { step: String(rule.step) })
@@ -58,6 +53,8 @@ export function ruleText(rule: RoundingRule, { texts, uses }: RoundingWords = en
   if (rule.toward === 'caution') {
     const { side } = roundingUses[rule.use]
     const frame = side === 'up' ? texts.useUp : side === 'down' ? texts.useDown : texts.useNearest
+    if (!Object.hasOwn(uses, rule.use))
+      throw inputError(`words.uses.${rule.use}`, 'missing', 'its name and reason', 'Give the words of every use.')
     const { name, because } = uses[rule.use]
     return filled(frame, { fineness, use: name, because })
   }

@@ -14,7 +14,7 @@ import { filled } from './filled.ts'
 import { roundingsShape } from './language-shape.table.ts'
 import { pageTexts } from './page-text.table.ts'
 import { type Fields, requireShape } from './require-shape.ts'
-import { type RoundingWords, ruleText } from './rounding-text.table.ts'
+import { type RoundingWords, roundingText } from './rounding-text.table.ts'
 import { numberStyleShape, tableShape } from './shapes.table.ts'
 
 /** One column of a table: what stands in its head. */
@@ -128,7 +128,7 @@ export interface TableWords {
 function ruleNote(columns: readonly DualColumn[], { note, roundings }: TableWords): string {
   const rules = new Map<string, string[]>()
   for (const { unit, rounding } of columns.flatMap(({ primary, second }) => [primary, second])) {
-    const rule = ruleText(rounding, roundings)
+    const rule = roundingText(rounding, roundings)
     const units = rules.get(rule) ?? []
     if (!units.includes(unit.symbol)) rules.set(rule, [...units, unit.symbol])
   }

@@ -16,7 +16,7 @@ import { type Call, callsOf, type Expression, fold, numberOf, type Operator, sym
 import { roundingsShape } from './language-shape.table.ts'
 import { requireCard, requireForm } from './require-card.ts'
 import { type Fields, requireShape } from './require-shape.ts'
-import { type RoundingWords, ruleText } from './rounding-text.table.ts'
+import { type RoundingWords, roundingText } from './rounding-text.table.ts'
 import { type SlipId, slips } from './slip.table.ts'
 
 /** A number with its unit, as it will be shown: the text is rounded for showing, the value is not. */
@@ -159,7 +159,7 @@ export function solutionOf(
 
   const answerUnit = stated(find)
   const { text, value: rounded } = roundNumber(inUnitOf(value, answerUnit), roundingOf(options))
-  const rule = ruleText(roundingOf(options), options.roundings)
+  const rule = roundingText(roundingOf(options), options.roundings)
   const answer: Shown = { value: rounded, text, unit: answerUnit.symbol }
   const steps: Step[] = [
     ...used.flatMap((name): Step[] => {

@@ -16,6 +16,8 @@ export interface NumberStyle {
 const textHint = 'Pass the text that round() gives.'
 const thinSpace = '\u202f' // narrow no-break space: a number and its unit never part at the end of a line
 
+const formatKeys = { unit: true, decimal: false, grouping: false, ...ruleKeys }
+
 /**
  * A quantity as text: rounded once by the stated rule, thin space before the unit, true minus.
  *
@@ -30,7 +32,7 @@ export function format<D extends Dimension>(
   q: Quantity<D, string>,
   options: { readonly unit: Unit<NoInfer<D>> } & RoundingRule & NumberStyle,
 ): string {
-  requireKeys('options', options, { ...ruleKeys, unit: true, decimal: false, grouping: false })
+  requireKeys('options', options, formatKeys)
   const { decimal = 'point', grouping = 'thin space', ...rule } = options
   return withUnit(withNumberStyle(round(q, rule as typeof options).text, { decimal, grouping }), options.unit)
 }

@@ -23,7 +23,7 @@ export type RoundingRule = Fineness & Direction
 /** The keys of a rule, for options that carry one. */
 export const ruleKeys = { step: false, decimals: false, figures: false, toward: false, ties: false, use: false }
 
-const roundKeys = { unit: true, step: false, decimals: false, figures: false, toward: false, ties: false, use: false }
+const roundKeys = { unit: true, ...ruleKeys }
 
 /** A number rounded once, with the rule that was used. */
 export interface Rounded {
@@ -75,7 +75,8 @@ export function roundNumber(n: number, rule: RoundingRule): Rounded {
 }
 
 function rounded(n: number, rule: RoundingRule): Rounded {
-  requireRule(n, rule)
+  requireRule(rule)
+  if (!Number.isFinite(n)) throw refusal('n', n, 'a finite number', 'Replace a missing value before rounding.')
   const side = rule.toward === 'caution' ? roundingUses[rule.use].side : (rule.toward ?? 'nearest')
   const exact = decimalOf(side === 'nearest' ? n : Number(n.toPrecision(12)))
   let step = stepOf(exact, rule)
@@ -150,7 +151,8 @@ function wordsOf(rule: RoundingRule, side: 'up' | 'down' | 'nearest'): string {
   return `rounded ${fineness}, ties ${rule.ties === 'away' ? 'away from zero' : 'to even'}`
 }
 
-function requireRule(n: number, rule: RoundingRule): void {
+/** Refuses a rule that does not say how fine, or says it twice, or in a word that is none. */
+export function requireRule(rule: RoundingRule): void {
   const finenesses = [rule.step, rule.decimals, rule.figures].filter((given) => given !== undefined).length
   if (finenesses !== 1) {
     throw new LitrebarError({
@@ -164,7 +166,6 @@ function requireRule(n: number, rule: RoundingRule): void {
   if (rule.toward !== undefined) requireWord('toward', rule.toward, ['nearest', 'up', 'down', 'caution'])
   if (rule.ties !== undefined) requireWord('ties', rule.ties, ['even', 'away'])
   if (rule.toward === 'caution') requireWord('use', rule.use, Object.keys(roundingUses) as RoundingUseId[])
-  if (!Number.isFinite(n)) throw refusal('n', n, 'a finite number', 'Replace a missing value before rounding.')
   const { step, decimals, figures } = rule
   if (step !== undefined && !(typeof step === 'number' && step > 0 && step < Infinity))
     throw refusal('step', step, 'a finite number above 0', 'State the step in the unit shown.')

@@ -153,7 +153,7 @@ export interface ReadyPlan {
  */
 export function readyPlan(plan: RowPlan): ReadyPlan {
   const checked = rowPlanSchema.safeParse(plan)
-  if (!checked.success) throw refused('plan', 'not a plan', z.prettifyError(checked.error).replaceAll('\n', ' '), '')
+  if (!checked.success) throw refused('plan', 'not a plan', problemsIn(checked.error), '')
   const { inputs, mixture, stamp, ruleSet, asOf, reference, gas = 'real' } = plan
   const { units = {}, tolerance = 1e-7, figures = 10, allowUnusual = false } = plan
   const results = withBrought(plan.compute).map((name) => readyResult(name, units[name]))
@@ -313,6 +313,11 @@ function conditionOf(name: string): ReferenceCondition {
 
 function oneOf(conditions: readonly ReferenceCondition[]): string {
   return conditions.map(({ name }) => `'${name}'`).join(', ')
+}
+
+/** What is wrong with the form of a plan, on one line. */
+function problemsIn(error: z.ZodError): string {
+  return z.prettifyError(error).replaceAll('\n', ' ').replaceAll('received undefined', 'received nothing')
 }
 
 function refused(argument: string, value: string, expected: string, hint: string): LitrebarError {

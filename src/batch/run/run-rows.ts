@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto'
 import { once } from 'node:events'
 import { createWriteStream, existsSync, readFileSync, truncateSync, writeFileSync } from 'node:fs'
 import { open } from 'node:fs/promises'
-import { LitrebarError, requireKeys } from '../../errors/index.ts'
+import { LitrebarError, requireKeys, requireText, requireWord, shown } from '../../errors/index.ts'
 import { codeNames } from '../formats/code-names.ts'
 import { formatOfPath, type RowFormatName, type RowSource, rowFormats } from '../formats/format.table.ts'
 import type { ReadBlock } from '../formats/row-format.ts'
@@ -78,7 +78,7 @@ const optionKeys = {
  * @source gerg-2008; each calculation by the sources of the function that it names
  */
 export async function runRows(options: RunOptions): Promise<RunSummary> {
-  requireKeys('options', options, optionKeys)
+  requireOptions(options)
   const started = performance.now()
   const { input, output, resume = false } = options
   const plan = typeof options.plan === 'string' ? planFromFile(options.plan) : options.plan
@@ -217,8 +217,28 @@ function notBegun(planHash: string, inputMark: string): Journal {
   return { planHash, inputMark, position: 0, rows: 0, outputBytes: 0, bad: {}, headings: [] }
 }
 
+function requireOptions(options: RunOptions): void {
+  requireKeys('options', options, optionKeys)
+  const { input, output, inputFormat, outputFormat, resume, overwrite, onProgress } = options
+  requireText('options.input', input, 'Give the path of a file, or - for standard input.')
+  requireText('options.output', output, 'Give the path of a file, or - for standard output.')
+  const formats = Object.keys(rowFormats())
+  for (const [name, format] of Object.entries({ inputFormat, outputFormat }))
+    if (format !== undefined) requireWord(`options.${name}`, format, formats)
+  for (const [name, choice] of Object.entries({ resume, overwrite }))
+    if (choice !== undefined) requireWord(`options.${name}`, choice, [true, false])
+  if (onProgress !== undefined && typeof onProgress !== 'function')
+    throw refused('options.onProgress', shown(onProgress), 'a function', 'Pass a function of the progress.')
+}
+
 function planFromFile(path: string): RowPlan {
-  return JSON.parse(readFileSync(path, 'utf8')) as RowPlan
+  if (!existsSync(path))
+    throw refused('options.plan', `'${path}'`, 'a plan, or a file that is there', 'Check the path.')
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')) as RowPlan
+  } catch {
+    throw refused('options.plan', `'${path}'`, 'a file of JSON', 'Check what the file holds.')
+  }
 }
 
 function markOf(path: string): string {

@@ -15,7 +15,7 @@ import type { CitedSource } from '../cited.ts'
 import { dimensionOf } from '../dimension-of.ts'
 import type { Expression } from '../expression.ts'
 import { readFormula } from '../file/formula-text.ts'
-import { type CourseLanguage, cardIn } from '../language.ts'
+import { type CourseLanguage, translatedCard } from '../language.ts'
 import { languageShape } from '../language-shape.table.ts'
 import { requireShape } from '../require-shape.ts'
 import { type SlipId, slips } from '../slip.table.ts'
@@ -264,7 +264,7 @@ function cardPart(
     }
     const find = (fields['form'] ?? card.result) as string
     requireWord(`${at}.form`, find, Object.keys(card.forms))
-    return { card: language === undefined ? card : cardIn(card, language), find }
+    return { card: language === undefined ? card : translatedCard(card, language), find }
   }
   const { find, expression, symbols } = readFormula(textOf(fields['formula'], `${at}.formula`))
   if (find === undefined) throw unfit(`${at}.formula`, fields['formula'], 'a formula with a left side', 'Write p = …')

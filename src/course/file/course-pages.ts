@@ -6,7 +6,7 @@ import type { Chapter } from '../chapter.ts'
 import { chapterHtml, documentHtml } from '../chapter-html.ts'
 import type { SourceName } from '../cited.ts'
 import { escaped } from '../escape.ts'
-import { type CourseLanguage, cardIn } from '../language.ts'
+import { type CourseLanguage, translatedCard } from '../language.ts'
 import { languageShape, pageStyleFields, pageTextsShape } from '../language-shape.table.ts'
 import { type LiveScript, liveScriptShape } from '../live-data.ts'
 import { mathElement, mathmlNotation } from '../mathml.ts'
@@ -126,7 +126,7 @@ function requireNames(parts: readonly CoursePart[]): void {
 
 function indexedCards({ cards = [], language }: CourseOptions): readonly Card[] {
   const all = [...allCards(), ...cards]
-  return language === undefined ? all : all.map((card) => cardIn(card, language))
+  return language === undefined ? all : all.map((card) => translatedCard(card, language))
 }
 
 type Texts = PageTexts

@@ -9,7 +9,7 @@ import { type Caution, cautions, type Source, sources } from '../../references/i
 import type { Card } from '../card.ts'
 import { allCards } from '../cards/all-cards.ts'
 import type { Block, Chapter, Inline, Section } from '../chapter.ts'
-import { type CourseLanguage, cardIn } from '../language.ts'
+import { type CourseLanguage, translatedCard } from '../language.ts'
 import { languageShape } from '../language-shape.table.ts'
 import { pageTexts } from '../page-text.table.ts'
 import { type Ask, type Recipe, shownText } from '../recipe.ts'
@@ -145,7 +145,7 @@ class Reader {
     const words = options.languages?.find(({ tag }) => isOf(this.#language, tag))
     this.#words = words
     const all = [...allCards(), ...(options.cards ?? [])]
-    const cards = words === undefined ? all : all.map((card) => cardIn(card, words))
+    const cards = words === undefined ? all : all.map((card) => translatedCard(card, words))
     this.#setting = {
       problems,
       cards,

@@ -86,7 +86,8 @@ export function requireRequest(request: FillingRequest): void {
   if (request.oxygen !== undefined) requirePolicy(request.oxygen)
   if (request.outside === undefined) return
   requireList('outside', request.outside, 0, 'List what was found on the outside, or pass an empty list.')
-  for (const id of request.outside) requireWord('outside', id, Object.keys(inspectionFindings) as InspectionFindingId[])
+  for (const [k, id] of request.outside.entries())
+    requireWord(`outside[${String(k)}]`, id, Object.keys(inspectionFindings) as InspectionFindingId[])
 }
 
 function requireValve(valve: FittedValve): void {

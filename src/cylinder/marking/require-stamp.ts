@@ -173,7 +173,8 @@ export function requireFindings(argument: string, findings: unknown): asserts fi
 /** Refuses a list that holds something that is no sign behind a date. */
 export function requireSuffixes(argument: string, suffixes: unknown): asserts suffixes is readonly RetestSuffix[] {
   requireList(argument, suffixes)
-  for (const suffix of suffixes as readonly unknown[]) requireWord(argument, suffix, retestSuffixes)
+  for (const [k, suffix] of (suffixes as readonly unknown[]).entries())
+    requireWord(`${argument}[${String(k)}]`, suffix, retestSuffixes)
 }
 
 /** Refuses a word that is no family of stamps. */

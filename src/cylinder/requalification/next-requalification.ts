@@ -466,7 +466,8 @@ export function requireOptions(options: RequalificationOptions): void {
 
 function requireTriggers(triggers: readonly TestTrigger[]): void {
   requireList('options.triggers', triggers, 0, 'List what has happened to the cylinder.')
-  for (const trigger of triggers) requireWord('options.triggers', trigger, Object.keys(testTriggers) as TestTrigger[])
+  for (const [k, trigger] of triggers.entries())
+    requireWord(`options.triggers[${String(k)}]`, trigger, Object.keys(testTriggers) as TestTrigger[])
 }
 
 /** Refuses a name that is no rule set, for input that the compiler has not seen. */

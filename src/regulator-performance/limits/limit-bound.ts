@@ -61,7 +61,7 @@ export function acceptanceLimitAt(
   requireKeys('at', at, { ambientPressure: false, surfacePressure: false })
   requireConditions('at', at)
   const depth = depthPressure(at)
-  requireDepthOnLine(limit, depth)
+  requireDepthOnLine(limit, depth, at.ambientPressure === undefined ? 'ambientPressure' : 'surfacePressure')
   const bounds = boundsOf(limit, depth)
   const of = (sign: 1 | -1): Quantity | undefined => {
     const found = bounds.find((bound) => bound.sign === sign)
@@ -71,12 +71,12 @@ export function acceptanceLimitAt(
   return { ...(atLeast !== undefined && { atLeast }), ...(atMost !== undefined && { atMost }) }
 }
 
-function requireDepthOnLine({ id, atMost }: AcceptanceLimit, depth: number | undefined): void {
+function requireDepthOnLine({ id, atMost }: AcceptanceLimit, depth: number | undefined, missing: string): void {
   if (atMost === undefined || 'printed' in atMost) return
   if (depth === undefined) {
     throw new LitrebarError({
       code: 'input',
-      argument: 'at',
+      argument: `at.${missing}`,
       value: 'missing',
       expected: 'ambientPressure and surfacePressure',
       hint: `The limit ${id} depends on depth.`,

@@ -35,7 +35,7 @@ const spoilt: readonly (readonly [string, object])[] = [
   ['material', { material: 'aluminum' }],
   ['maker', { maker: 7 }],
   ['firstTest', { firstTest: '2008-13' }],
-  ['firstTestSuffixes', { firstTestSuffixes: ['*'] }],
+  ['firstTestSuffixes[0]', { firstTestSuffixes: ['*'] }],
   ['retests', { retests: '10 A902 23' }],
   ['retests[0].date', { retests: [{ date: '2023', suffixes: [] }] }],
   ['retests[0].suffixes', { retests: [{ date: '2023-10' }] }],
@@ -91,7 +91,7 @@ test('where the marks stand is read by explainStamp alone, and refused there', (
 })
 
 test('letters behind a date, families and findings are refused by themselves too', () => {
-  expect(() => testKindOf(['X'] as never, 'US')).toThrow(expect.objectContaining({ argument: 'suffixes' }))
+  expect(() => testKindOf(['X'] as never, 'US')).toThrow(expect.objectContaining({ argument: 'suffixes[0]' }))
   expect(() => testKindOf('+' as never, 'US')).toThrow(expect.objectContaining({ argument: 'suffixes' }))
   expect(() => testKindOf([], 'UK' as never)).toThrow(expect.objectContaining({ argument: 'system' }))
   expect(testKindOf([], undefined)).toBe('unknown')
