@@ -218,4 +218,30 @@ describe('a cylinder while it is charged', () => {
       refused(() => chargeCylinder({ ...fill, start: { ...fill.start, temp: temperatureOf(1, kelvin) } as never })),
     ).toBe('input fill.start.temp')
   })
+
+  // a step is as short as the quickest exchange of heat: without lower bounds a tiny wall or flow would ask for steps without end
+  test.each([5e-324, 1e-310, 1e-160])(
+    'sizes of %d, which would take steps without end, are refused by their name',
+    (tiny) => {
+      const wall = (part: object): never => ({ ...fill, wall: { ...fill.wall, ...part } }) as never
+      expect(refused(() => chargeCylinder({ ...fill, flow: tiny as never }))).toBe('range fill.flow')
+      expect(refused(() => chargeCylinder(wall({ heatCapacity: tiny })))).toBe('range fill.wall.heatCapacity')
+      expect(refused(() => chargeCylinder({ ...fill, internalVolume: tiny as never }))).toBe(
+        'range fill.internalVolume',
+      )
+      expect(refused(() => chargeCylinder({ ...fill, start: { ...fill.start, pressure: tiny as never } }))).toBe(
+        'range fill.start.pressure',
+      )
+    },
+  )
+
+  test('at the lowest sizes that are accepted a fill of too many steps is refused', () => {
+    const slow = { ...fill, flow: measure(0.001, gramPerSecond) }
+    const wall = {
+      ...fill.wall,
+      heatCapacity: measure(1, joulePerKelvin),
+      innerConductance: measure(1000, wattPerKelvin),
+    }
+    expect(refused(() => chargeCylinder({ ...slow, wall }))).toBe('range fill.flow')
+  })
 })
