@@ -52,7 +52,7 @@ function refusal(argument: string, value: string): Error {
   return inputError(
     argument,
     value,
-    'a finite number, the name of a symbol, or an operator with its arguments',
-    "Write ['*', 'p', 'V'] for p·V, ['call', name, …] for a function of the card.",
+    'a finite number, a symbol, or an operator with its arguments',
+    "Write p·V as ['*', 'p', 'V'].",
   )
 }

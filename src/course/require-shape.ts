@@ -1,6 +1,14 @@
-import { inputError, requireKeys, requireList, requireText, requireWord, shown } from '../errors/index.ts'
+import {
+  inputError,
+  LitrebarError,
+  requireKeys,
+  requireList,
+  requireText,
+  requireWord,
+  shown,
+} from '../errors/index.ts'
 import { isUnit } from '../units/check-unit.ts'
-import { type Accepted, one, requireWithin, type Unit } from '../units/index.ts'
+import type { Unit } from '../units/index.ts'
 import { requireId } from './escape.ts'
 import { requireExpression } from './require-expression.ts'
 
@@ -13,7 +21,7 @@ export type Shape =
   | keyof typeof kindsOfValue
   | readonly [Shape]
   | { readonly words: readonly string[] }
-  | { readonly whole: Accepted }
+  | { readonly whole: WholeRange }
   | { readonly fields: Fields }
   | { readonly each: Shape }
   | { readonly someOf: Readonly<Record<string, string>> }
@@ -24,14 +32,22 @@ export type Shape =
 /** Shapes by key. */
 export type Fields = Readonly<Record<string, Shape>>
 
-const finite: Accepted = { unit: one, hint: 'Leave out what has no value.' }
+/** Which whole numbers are meant, and what to do about any other. */
+export interface WholeRange {
+  readonly atLeast?: number
+  readonly atMost?: number
+  readonly hint: string
+}
+
+/** No quantity is as large. */
+const largest = 1e150
 
 type Check = (argument: string, given: unknown) => void
 
 const kindsOfValue = {
   any: () => undefined,
   text: (argument: string, given: unknown) => requireText(argument, given),
-  number: (argument: string, given: unknown) => requireWithin(argument, given as number, finite),
+  number: requireNumber,
   truth: (argument: string, given: unknown) => requireWord(argument, given, [true, false]),
   function: (argument: string, given: unknown) => {
     if (typeof given !== 'function') throw inputError(argument, shown(given), 'a function', 'Pass a function.')
@@ -95,7 +111,27 @@ function requireSome(argument: string, given: unknown, table: Readonly<Record<st
   requireEach(argument, given, 'text')
 }
 
-function requireWhole(argument: string, given: unknown, accepted: Accepted): void {
-  requireWithin(argument, given as number, accepted)
-  if (!Number.isSafeInteger(given)) throw inputError(argument, shown(given), 'a whole number', accepted.hint)
+function requireNumber(argument: string, given: unknown): void {
+  if (typeof given === 'number' && Math.abs(given) < largest) return
+  throw notOfNumbers(argument, given, 'a finite number', 'Leave out what has no value.')
+}
+
+function requireWhole(argument: string, given: unknown, { atLeast, atMost, hint }: WholeRange): void {
+  if (Number.isSafeInteger(given)) {
+    const n = given as number
+    if ((atLeast === undefined || n >= atLeast) && (atMost === undefined || n <= atMost)) return
+  }
+  const limits = [atLeast === undefined ? '' : ` from ${atLeast}`, atMost === undefined ? '' : ` to ${atMost}`].join('')
+  throw notOfNumbers(argument, given, `a whole number${limits}`, hint)
+}
+
+/** `range` for a number that will not do, `input` for what is none. */
+function notOfNumbers(argument: string, given: unknown, expected: string, hint: string): LitrebarError {
+  return new LitrebarError({
+    code: typeof given === 'number' ? 'range' : 'input',
+    argument,
+    value: shown(given),
+    expected,
+    hint,
+  })
 }

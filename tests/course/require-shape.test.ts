@@ -14,7 +14,6 @@ import {
   workedSolution,
 } from '../../src/course/index.ts'
 import { requireShape, type Shape } from '../../src/course/require-shape.ts'
-import { one } from '../../src/units/index.ts'
 
 const lines = {
   id: 'lines',
@@ -77,8 +76,12 @@ test.each<readonly [Shape, unknown, unknown, string]>([
   ['unit', bar, { ...bar, factor: '1' }, 'a unit'],
   ['id', 'one-1', '1 one', 'a letter'],
   ['expression', ['*', 'p', ['sqrt', 2]], ['*', 'p', ['root', 2]], 'operator'],
-  [{ whole: { atLeast: 1, unit: one, hint: 'Count.' } }, 1, 1.5, 'a whole number'],
-  [{ whole: { atLeast: 1, unit: one, hint: 'Count.' } }, 1, 0, 'at least 1'],
+  [{ whole: { atLeast: 1, atMost: 9, hint: 'Count.' } }, 1, 1.5, 'a whole number'],
+  [{ whole: { atLeast: 1, atMost: 9, hint: 'Count.' } }, 1, 0, 'a whole number from 1 to 9'],
+  [{ whole: { atLeast: 1, atMost: 9, hint: 'Count.' } }, 9, 10, 'from 1 to 9'],
+  [{ whole: { hint: 'Count.' } }, -3, '3', 'a whole number'],
+  ['number', -1e149, 1e150, 'a finite number'],
+  ['number', 0, '0', 'a finite number'],
   [{ each: 'number' }, { x: 1 }, { x: undefined }, 'given.x is missing'],
   [{ each: 'number' }, { 'x?': 1 }, [1], 'an object'],
   [{ each: 'text' }, {}, null, 'an object'],

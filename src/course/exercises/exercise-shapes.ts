@@ -1,14 +1,13 @@
-import { type Accepted, one } from '../../units/index.ts'
 import { exerciseTextsShape, languageShape } from '../language-shape.table.ts'
-import type { Fields, Shape } from '../require-shape.ts'
+import type { Fields, Shape, WholeRange } from '../require-shape.ts'
 import { chartShapes } from '../shapes.table.ts'
 import { drawnIds } from './drawn/drawn.ts'
 import type { Exercise } from './exercise.ts'
 
 // The limits are ours: three levels, and more figures than any answer has.
-const levels: Accepted = { atLeast: 1, atMost: 3, unit: one, hint: 'Say how hard it is: 1, 2 or 3.' }
-const seeds: Accepted = { unit: one, hint: 'Any whole number will do; keep it to draw the same again.' }
-const figures: Accepted = { atLeast: 1, atMost: 100, unit: one, hint: 'Say how many figures the answer has.' }
+const levels: WholeRange = { atLeast: 1, atMost: 3, hint: 'Say how hard it is: 1, 2 or 3.' }
+const seeds: WholeRange = { hint: 'Any whole number will do; keep it to draw the same again.' }
+const figures: WholeRange = { atLeast: 1, atMost: 100, hint: 'Say how many figures the answer has.' }
 
 const level = { whole: levels } as const
 const cited = [{ fields: { id: 'text', place: 'text' } }] as const
