@@ -43,6 +43,18 @@ const namedOtherwise: Readonly<Record<string, readonly string[]>> = {
   'where the marks of a stamp stand is not read': [
     ...['assessFilling', 'nextRequalification', 'plusMark', 'requalifications', 'writeStamp'],
   ],
+  'a result, or a stamp, is taken whole, and not every field of it is read': [
+    ...[
+      'breathingAnalysis',
+      'measuredPerformance',
+      'nextRequalification',
+      'plusMark',
+      'requalifications',
+      'writeStamp',
+    ],
+    ...['assessFilling', 'loopWork'],
+  ],
+  'of a list or of two fields together the whole is named': ['acceptanceLimitAt', 'testKindOf'],
   'what is missing is named by what it is taken for': [
     ...[
       'assessAnalysis',
@@ -86,9 +98,13 @@ const judged = Object.entries(core as unknown as Record<string, Callable>)
   .map(([name]) => name)
   .filter((name) => !name.endsWith('Into') && !machinery.includes(name) && !Object.hasOwn(spoiltElsewhere, name))
 
+/** A column is longer than this: its rows are no fields, and a bad one makes a bad row. */
+const longestList = 8
+
 /** Paths to every field of every argument, the argument’s place first. */
 function pathsOf(value: unknown, path: Path): readonly Path[] {
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return [path]
+  if (Array.isArray(value) && value.length > longestList) return [path]
   const inner = Object.entries(value).flatMap(([key, each]) =>
     pathsOf(each, [...path, Array.isArray(value) ? Number(key) : key]),
   )
@@ -110,7 +126,7 @@ function copied(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, copied(part)]))
 }
 
-/** Names of the parameters of a function; empty where a parameter is taken apart in the head. */
+/** Names of the parameters of a function, without the figure that a bundler adds; empty where one is taken apart in the head. */
 function parametersOf(call: Callable): readonly string[] {
   const text = call.toString()
   const names = ['']
@@ -122,7 +138,7 @@ function parametersOf(call: Callable): readonly string[] {
     else if (depth === 1) names[names.length - 1] += character
     if (depth === 0) break
   }
-  return names.map((name) => /^\w+/.exec(name.trim())?.[0] ?? '')
+  return names.map((name) => /^[a-zA-Z]+/.exec(name.trim())?.[0] ?? '')
 }
 
 /** What a call names as wrong; undefined where it takes the arguments. */
