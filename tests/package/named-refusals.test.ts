@@ -54,7 +54,6 @@ const namedOtherwise: Readonly<Record<string, readonly string[]>> = {
     ],
     ...['assessFilling', 'loopWork'],
   ],
-  'of a list or of two fields together the whole is named': ['acceptanceLimitAt', 'testKindOf'],
   'what is missing is named by what it is taken for': [
     ...[
       'assessAnalysis',
