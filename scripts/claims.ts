@@ -9,6 +9,7 @@ import type { Block, Figures } from './claims/block.ts'
 import { coverage } from './claims/coverage.ts'
 import { divesBlock } from './claims/dives.ts'
 import { errors } from './claims/errors.ts'
+import { escaping } from './claims/escaping.ts'
 import { idealOrRealFigures } from './claims/ideal-or-real.ts'
 import { logs } from './claims/logs.ts'
 import { realGas } from './claims/real-gas.ts'
@@ -27,7 +28,7 @@ const kinds: readonly Block['kind'][] = options.includes('--quick')
     : ['quick', 'speed']
 const only = options.filter((option) => !option.startsWith('--'))
 
-const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, logs, divesBlock, slips]
+const blocks: readonly Block[] = [sizes, realGas, errors, ...speeds, coverage, logs, divesBlock, slips, escaping]
 const stored = (existsSync(store) ? JSON.parse(readFileSync(store, 'utf8')) : {}) as Record<string, Figures>
 const faults: string[] = []
 

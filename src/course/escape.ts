@@ -1,5 +1,10 @@
 import { LitrebarError, requireText, shown } from '../errors/index.ts'
 
+/** White space that holds a line end, as one space: in one regular expression this would be quadratic. */
+function inOneLine(text: string): string {
+  return text.replaceAll(/\s+/g, (space) => (/[\r\n]/.test(space) ? ' ' : space))
+}
+
 /**
  * Text made fit for HTML, XML and attributes.
  *
@@ -14,6 +19,7 @@ export function escaped(text: string): string {
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;')
     .replaceAll("'", '&#39;')
+    .replaceAll('\r', '&#13;') // parsers read a bare one as a line feed
 }
 
 const latexCharacters: Readonly<Record<string, string>> = {
@@ -30,7 +36,10 @@ const latexCharacters: Readonly<Record<string, string>> = {
   '<': '\\textless{}',
   '>': '\\textgreater{}',
   '|': '\\textbar{}',
-  '"': "''",
+  '"': "{''}",
+  '[': '{[}', // after a line end it would open an argument
+  ']': '{]}',
+  '*': '{*}',
   '\u202f': '\\,',
   '\u00a0': '~',
   '\u2009': '\\,',
@@ -63,17 +72,23 @@ const latexCharacters: Readonly<Record<string, string>> = {
   Ω: '\\ensuremath{\\Omega}',
 }
 
+/** Neighbours that LaTeX would set as one other character. */
+const ligatures = new Set(['--', "''", '``', '?`', '!`', ',,'])
+
 /**
- * Text made fit for LaTeX outside formulas: characters that LaTeX reads as commands stand for themselves.
+ * Text made fit for one paragraph of LaTeX outside formulas: characters that LaTeX reads as commands stand for themselves.
  *
  * @param text - any text
- * @returns the text with its command characters replaced
+ * @returns the text in one line, its command characters replaced
  */
 export function escapedLatex(text: string): string {
   requireText('text', text)
-  return Array.from(text, (character) =>
-    Object.hasOwn(latexCharacters, character) ? latexCharacters[character] : character,
-  ).join('')
+  return Array.from(inOneLine(text))
+    .map((character, at, all) => {
+      if (Object.hasOwn(latexCharacters, character)) return latexCharacters[character]
+      return ligatures.has(character + (all[at + 1] ?? '')) ? `${character}{}` : character
+    })
+    .join('')
 }
 
 /**
@@ -84,13 +99,14 @@ export function escapedLatex(text: string): string {
  */
 export function escapedMarkdown(text: string): string {
   requireText('text', text)
-  return text
-    .replaceAll(/\s*[\r\n]+\s*/g, ' ')
-    .replaceAll(/[\\`*_[\]<>|$]/g, '\\$&')
+  return inOneLine(text)
+    .replace(/^\s+/, ' ') // four spaces would be code
+    .replaceAll(/[\\`*_[\]<>|$#~^@{}]/g, '\\$&')
     .replaceAll('&', '&amp;')
-    .replace(/^(\s*)([#+-]|\d+[.)](?=\s))/, (_, space: string, mark: string) =>
-      mark.length === 1 ? `${space}\\${mark}` : `${space}${mark.slice(0, -1)}\\${mark.slice(-1)}`,
-    )
+    .replaceAll(/:(?=[\w+/-])/g, '\\:') // an address, a picture by its name
+    .replaceAll(/www\./gi, (word) => `${word.slice(0, -1)}\\.`)
+    .replace(/^( ?)([+:-])/, '$1\\$2')
+    .replace(/^( ?\(?(?:\d{1,9}|[a-z]{1,9}))([.)])(?=\s|$)/i, '$1\\$2') // an item of a list
 }
 
 /**

@@ -155,12 +155,13 @@ function requireOneDimension({ heading, primary, second }: DualColumn): void {
  */
 export function tableMarkdown(table: Table): string {
   requireShape('table', table, tableShape)
-  const row = (cells: readonly string[]): string => `| ${cells.map(escapedMarkdown).join(' | ')} |`
+  const joined = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`
+  const row = (cells: readonly string[]): string => joined(cells.map(escapedMarkdown))
   return [
     `*${escapedMarkdown(table.caption)}*`,
     '',
     row(table.columns.map(headText)),
-    row(table.columns.map((column) => (column.align === 'number' ? '---:' : ':---'))),
+    joined(table.columns.map((column) => (column.align === 'number' ? '---:' : ':---'))),
     ...table.rows.map(row),
     ...(table.notes.length === 0 ? [] : ['', ...table.notes.map((note) => `${escapedMarkdown(note)}  `)]),
   ].join('\n')

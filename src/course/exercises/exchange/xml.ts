@@ -34,9 +34,14 @@ export function xmlDocument(root: Element): string {
 }
 
 function written({ name, attributes, children }: Element): string {
-  const head = Object.entries(attributes).map(([key, value]) => ` ${key}="${allowed(value)}"`)
+  const head = Object.entries(attributes).map(([key, value]) => ` ${key}="${attributeText(value)}"`)
   const inner = children.map((child) => (typeof child === 'string' ? allowed(child) : written(child))).join('')
   return inner === '' ? `<${name}${head.join('')}/>` : `<${name}${head.join('')}>${inner}</${name}>`
+}
+
+/** A parser of XML reads line ends and tabs of an attribute as spaces. */
+function attributeText(value: string): string {
+  return allowed(value).replaceAll('\n', '&#10;').replaceAll('\t', '&#9;')
 }
 
 function allowed(text: string): string {
