@@ -79,8 +79,9 @@ export function equalised(
     const { given, taken } = exchangeAt(process, vessels, p)
     return given.amount - taken.reduce((sum, { amount }) => sum + amount, 0)
   }
-  const common = lowest === highest ? highest : rootBetween(surplus, bracketOf(surplus, vessels), 1e-14, 'pressure')
-  const { ends } = exchangeAt(process, vessels, common)
+  const isLevel = lowest === highest // nothing flows, also where all are evacuated
+  const common = isLevel ? highest : rootBetween(surplus, bracketOf(surplus, vessels), 1e-14, 'pressure')
+  const ends: readonly End[] = isLevel ? vessels : exchangeAt(process, vessels, common).ends
   return {
     pressure: common as AbsolutePressure,
     cylinders: cylinders.map((cylinder, k) => {

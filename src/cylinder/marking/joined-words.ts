@@ -222,22 +222,33 @@ const months: ReadonlyMap<string, string> = /* @__PURE__ */ new Map(
   ),
 )
 
-/** Words of shoulders without US marks in which a slash stands between marks and not within one. */
-export function splitSlashes(words: readonly Word[]): readonly Word[] {
+/** Words of shoulders without US marks in which a slash or a dash stands between marks and not within one. */
+export function splitMarks(words: readonly Word[]): readonly Word[] {
   if (!hasSeveralMarks(words)) return words
   return words.flatMap((word, index) => {
     const pressures = pairOf(word, words[index + 1])
     if (pressures !== undefined) return pressures
     // The unit of a pair stands in both of its pressures.
     const isUnitOfPair = word.text === 'BAR' && index > 0 && pairOf(words[index - 1] as Word, word) !== undefined
-    return isUnitOfPair ? [] : isSeveralMarks(word) ? partsOf(word) : [word]
+    if (isUnitOfPair) return []
+    if (isDashed(word)) return partsOf(word, betweenDashes)
+    return isSeveralMarks(word) ? partsOf(word, pieces) : [word]
   })
 }
 
 function hasSeveralMarks(words: readonly Word[]): boolean {
-  for (const word of words) if (word.text.includes('/') && (isSeveralMarks(word) || pair.test(word.text))) return true
+  for (const word of words) {
+    if (isDashed(word) || (word.text.includes('/') && (isSeveralMarks(word) || pair.test(word.text)))) return true
+  }
   return false
 }
+
+/** `PW200-PH300BAR-13.9KG`: two marks or more that say what they are, and dashes between them. A serial number has none. */
+function isDashed({ text, start, end }: Word): boolean {
+  return text.length > 8 && text.includes('-') && end - start === text.length && (text.match(measured)?.length ?? 0) > 1
+}
+
+const measured = /(?:^|-)(?:P[WHST]\d{2,3}(?:BAR)?|\d+(?:[.,]\d+)?(?:BAR|KG|L|MM))(?=-|$)/gu
 
 const pair = /^(\d{3})\/(\d{3})(BAR)?$/u
 
@@ -271,8 +282,10 @@ const oneMark =
   /^(?:\d{2,4}\/\d{1,3}\/(?:EC|EEC|CE|CEE|EWG|EG)|\d{4}\/\d\/[A-Z/\d]+|\d{4}\/\d|V?\d{1,4}\/\d{1,4}(?:\/\d{2,4})?[A-Z+★]{0,2}|[A-Z]{1,3}\/M?\d{3,5}|[\d.,]*(?:KP|KGF?)\/CM2|U\/N|\d\/\d.*|\d*\/?|π?\w{1,5}\/\d{2})$/u
 const pieces = /(?:19|20)\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|\d{2}\/(?:0[1-9]|1[0-2])(?![^/])|[^/]+/gu
 
-function partsOf(word: Word): readonly Word[] {
-  return Array.from(word.text.matchAll(pieces), ({ 0: text, index }) => ({
+const betweenDashes = /[^-]+/gu
+
+function partsOf(word: Word, parts: RegExp): readonly Word[] {
+  return Array.from(word.text.matchAll(parts), ({ 0: text, index }) => ({
     ...word,
     text,
     start: word.start + index,

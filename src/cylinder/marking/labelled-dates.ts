@@ -50,14 +50,14 @@ function isDated(role: DateRole | undefined): role is Exclude<DateRole, 'filler'
 
 /** A word without accents, and without the point of an abbreviation. */
 export function withoutAccents(text: string): string {
-  const plain = text
-    .replaceAll('Ø', 'O')
-    .replaceAll('Æ', 'AE')
-    .replaceAll('Ł', 'L')
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
+  // Most have none: looking costs less than replacing.
+  const plain = beyondAscii.test(text)
+    ? text.replaceAll('Ø', 'O').replaceAll('Æ', 'AE').replaceAll('Ł', 'L').normalize('NFD').replaceAll(/\p{M}/gu, '')
+    : text
   return plain.endsWith('.') ? plain.slice(0, -1) : plain
 }
+
+const beyondAscii = /[^\0-\x7f]/u
 
 const roles: ReadonlyMap<string, DateRole> = /* @__PURE__ */ new Map(
   (Object.keys(dateWords) as DateRole[]).flatMap((role) =>

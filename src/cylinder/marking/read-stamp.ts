@@ -3,7 +3,7 @@ import { type CalendarDate, type CalendarMonth, monthNumber } from './calendar-m
 import { checkConsistency } from './consistency.ts'
 import type { Finding } from './finding.ts'
 import { hasInvisible, moveBack, withoutInvisible } from './invisible.ts'
-import { hasPhrases, joinWords, splitSlashes } from './joined-words.ts'
+import { hasPhrases, joinWords, splitMarks } from './joined-words.ts'
 import { isCondemnation, readLabelledDates } from './labelled-dates.ts'
 import { gasAt, isMegapascalMark, isMetricDate, isMetricUnit, readMetricMarks } from './metric-marks.ts'
 import { type Draft, emptyDraft, found, type Reading, within } from './reading.ts'
@@ -67,7 +67,7 @@ export function readStamp(text: string, options: ReadStampOptions = {}): Stamp {
 function readVisible(text: string, asOf: number | undefined): Draft {
   const plain = scanWords(text, false)
   const hasSlash = text.includes('/')
-  const words = hasSlash ? splitSlashes(plain.words) : plain.words
+  const words = hasSlash || text.includes('-') ? splitMarks(plain.words) : plain.words
   const family = familyOf(words)
   if (family === undefined) throw nothingReadable(plain)
   const scan = family.system === 'US' && hasSlash ? scanWords(text, true) : plain

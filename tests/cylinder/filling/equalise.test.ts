@@ -162,6 +162,16 @@ test('one cylinder, a pressure below nothing, and a place that the bank does not
   expect(() => bankOrder({ ...fill, bank: Array.from({ length: 7 }, () => of(50, 200)) })).toThrow('at most 6')
 })
 
+test.each([isothermal, adiabatic])('between evacuated cylinders nothing flows ($heat)', ({ heat }) => {
+  const { pressure, cylinders } = equalise([of(12, 0), of(7, 0, nitrox(0.32), 30)], { heat })
+  expect(pressure).toBe(0)
+  expect(cylinders.map(({ amount, received }) => [amount, received])).toEqual([
+    [0, 0],
+    [0, 0],
+  ])
+  expect(inUnit(cylinders[1]?.temperature ?? temperatureOf(0, celsius), celsius)).toBeCloseTo(30, 10)
+})
+
 test('an evacuated cylinder takes gas as one at nearly nothing does, with and without heat', () => {
   for (const heat of ['isothermal', 'adiabatic'] as const) {
     const evacuated = equalise([of(50, 250), of(12, 0)], { heat })

@@ -88,3 +88,24 @@ test('a test pressure that is two figures of rounding away from 3/2 is none that
   expect(codesOf('PW207 PH309BAR')).toContain('test-pressure-too-low')
   expect(codesOf('PW208 PH311BAR')).toContain('test-pressure-too-low')
 })
+
+test.each([
+  ['PW232-PH348BAR-14.9KG-12.0L', [232, 348, 12, 14.9]],
+  ['pw232-ph348bar-14,9kg-12,0l', [232, 348, 12, 14.9]],
+  ['12L-PW200BAR', [200, undefined, 12, undefined]],
+])('%s is several marks with dashes between them', (text, wanted) => {
+  const { workingPressure, testPressure, waterCapacity, emptyMass } = readStamp(`ISO 9809-1 D IN07 2024/06\n${text}`)
+  expect([
+    workingPressure && inUnit(workingPressure, bar),
+    testPressure && inUnit(testPressure, bar),
+    waterCapacity && waterCapacity * 1000,
+    emptyMass,
+  ]).toEqual(wanted)
+})
+
+test.each(['AB-12-345', 'D-200-12L', 'PW-77-12'])(
+  '%s, with one measure or none between its dashes, is one word',
+  (text) => {
+    expect(readStamp(`AIR 10 L\nPS 200 BAR PT 300 BAR\nNR ${text}\n05.2024`, { asOf }).serial).toBe(text)
+  },
+)
