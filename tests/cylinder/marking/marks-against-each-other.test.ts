@@ -317,6 +317,23 @@ describe('dates', () => {
     expect(found(us('06 A 2022', 'FINAL 06/2023'), 'none')).toEqual(['separator 3:/'])
   })
 
+  const ofDates = (...lines: readonly string[]): readonly string[] => {
+    const { retests, deadlines = [] } = readStamp(un(sound, ...lines), { asOf })
+    return [...retests.map(({ date }) => date), ...deadlines.map(({ date }) => `next ${date}`)]
+  }
+
+  test.each<[string, readonly string[], readonly string[]]>([
+    ['the month of the question is none', ['2024/11', 'K11 26/11', 'K11 28/11'], ['2026-11', 'next 2028-11']],
+    ['two and a half years', ['2024/06', 'K11 26/12'], ['next 2026-12']],
+    ['by a first test that lies ahead itself', ['2027/01', 'K11 29/01'], ['next 2029-01']],
+    ['not by another date ahead', ['2024/06', 'K11 27/07', 'K11 29/07'], ['2027-07', '2029-07']],
+    ['not by a next date that has passed', ['2024/05', 'NEXT TEST 2025/06', 'K11 27/06'], ['2027-06', 'next 2025-06']],
+    ['two figures ten years ahead', ['2024/06', 'K11 36/11'], ['2036-11']],
+    ['two figures further ahead have been', ['2024/06', 'K11 36/12'], ['1936-12']],
+  ])('next dates: %s', (_, [first = '', ...lines], wanted) => {
+    expect(ofDates(`UN ISO 9809-1 D IN07 ${first}`, ...lines)).toEqual(wanted)
+  })
+
   test('what becomes a next date takes its place among the others that are named', () => {
     const stamp = readStamp(un(sound, 'UN ISO 9809-1 D IN07 2024/06', 'NEXT TEST 2026/12', 'K11 27/06 FINAL 2044/06'), {
       asOf,
