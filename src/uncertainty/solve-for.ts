@@ -1,6 +1,7 @@
 import { isLitrebarError, LitrebarError, requireKeys, requireRows, rowCodes } from '../errors/index.ts'
 import { type Accepted, one, type PlainNumber, requireWithin } from '../units/index.ts'
 import { requireFunction } from './require-function.ts'
+import { closedIn } from './root-between.ts'
 
 /** Where an answer is looked for. */
 export interface SearchRange<X extends number = number> {
@@ -112,31 +113,17 @@ type Point = readonly [x: number, away: number]
 
 const mostSteps = 200
 
-/** Where the sign changes, by regula falsi with a halved end (Illinois), every fourth step halving; undefined for a jump or a pole. */
+/** Where the sign changes; undefined for a jump or a pole. */
 function crossing(away: OfNumber, low: Point, high: Point): number | undefined {
-  let [a, fa] = low
-  let [b, fb] = high
-  let [heldA, heldB] = [fa, fb]
-  for (let step = 0; step < mostSteps; step++) {
-    const middle = a + (b - a) / 2
-    if (middle === a || middle === b) break
-    const straight = a - (heldA * (b - a)) / (heldB - heldA)
-    const x = step % 4 === 3 || !(straight > Math.min(a, b) && straight < Math.max(a, b)) ? middle : straight
-    const f = away(x)
-    if (f === 0) return x
-    if (Number.isNaN(f)) return undefined
-    if (f > 0 === fb > 0) {
-      ;[b, fb, heldB] = [x, f, f]
-      heldA /= 2
-    } else {
-      ;[a, fa, heldA] = [x, f, f]
-      heldB /= 2
-    }
-  }
+  const ends = { low: low[0], atLow: low[1], high: high[0], atHigh: high[1] }
+  const closed = closedIn(away, ends, 0)
+  if (!closed.isClosed) return undefined
+  if (closed.atHigh === 0) return closed.high
   // at a root both ends have come down to what rounding leaves; at a jump or a pole they have not
   const scale = Math.max(Math.abs(low[1]), Math.abs(high[1]))
-  const [nearest, rest] = Math.abs(fa) < Math.abs(fb) ? [a, fa] : [b, fb]
-  return Math.abs(rest) <= jumpShare * scale && Math.abs(fa - fb) <= jumpShare * scale ? nearest : undefined
+  const { atLow, atHigh } = closed
+  const [nearest, rest] = Math.abs(atLow) < Math.abs(atHigh) ? [closed.low, atLow] : [closed.high, atHigh]
+  return Math.abs(rest) <= jumpShare * scale && Math.abs(atLow - atHigh) <= jumpShare * scale ? nearest : undefined
 }
 
 const jumpShare = 1e-6

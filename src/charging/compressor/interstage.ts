@@ -1,6 +1,6 @@
-import { rootBetween } from '../../cylinder/root-between.ts'
 import { LitrebarError, requireKeys, requireWord } from '../../errors/index.ts'
 import { gasState, type Mixture, temperatureAtEntropy } from '../../gas-law/index.ts'
+import { rootBetween } from '../../uncertainty/root-between.ts'
 import {
   type AbsolutePressure,
   type Accepted,

@@ -1,9 +1,9 @@
 import { type CaloricOptions, caloricOf } from '../../cylinder/caloric.ts'
 import { densityBy, pressureBy } from '../../cylinder/cylinder-gas.ts'
-import { rootBetween } from '../../cylinder/root-between.ts'
 import { inputError, LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/cautions.ts'
+import { rootBetween } from '../../uncertainty/root-between.ts'
 import {
   type AbsolutePressure,
   type Accepted,

@@ -1,12 +1,12 @@
 import { requireList, requireWord } from '../../errors/index.ts'
 import type { ContentsByAbsolutePressure, GasContents, GasModel, GasModelOption } from '../../gas-law/index.ts'
 import type { CautionId } from '../../references/index.ts'
+import { rootBetween } from '../../uncertainty/root-between.ts'
 import { type AbsolutePressure, type Amount, requireWithin, type Temperature } from '../../units/index.ts'
 import { internalVolume } from '../accepted-contents.ts'
 import { type Caloric, caloricOf, type State } from '../caloric.ts'
 import { byAbsolutePressure } from '../contents.ts'
 import { densityBy, gasModelOf, pressureBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root-between.ts'
 import { filledTo } from './fill-in-steps.ts'
 import { type GasPortion, richerThanAir, sameMixture, together } from './mixed-gas.ts'
 

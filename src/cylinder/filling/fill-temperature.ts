@@ -1,6 +1,7 @@
 import { requireKeys } from '../../errors/index.ts'
 import { type Mixture, requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
+import { rootBetween } from '../../uncertainty/root-between.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -14,7 +15,6 @@ import {
 import { internalVolume, pressure, pressureOrVacuum, requirePressure, temperature } from '../accepted-contents.ts'
 import { type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy, pressureBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root-between.ts'
 
 /** A fill with one gas from a supply that is held at its pressure and temperature. */
 export interface HotFill {

@@ -2,6 +2,7 @@ import { LitrebarError, requireKeys } from '../../errors/index.ts'
 import { gasState, gerg2008GasConstant, type Mixture, molarMass } from '../../gas-law/index.ts'
 import { requireMixture } from '../../gas-law/mixture/mixture.ts'
 import type { CautionId } from '../../references/index.ts'
+import { rootBetween } from '../../uncertainty/root-between.ts'
 import {
   type AbsolutePressure,
   type Accepted,
@@ -20,7 +21,6 @@ import {
 import { ambientPressure, internalVolume, pressure, requirePressure, temperature } from '../accepted-contents.ts'
 import { type Caloric, type CaloricOptions, caloricOf } from '../caloric.ts'
 import { densityBy } from '../cylinder-gas.ts'
-import { rootBetween } from '../root-between.ts'
 
 /** A cylinder that empties through an opening that nothing throttles. */
 export interface FreeFlow {
