@@ -184,9 +184,8 @@ function wholeDive(random: Random, law: Law, apart: Apart): void {
 }
 
 function runOutApart(found: number | undefined, count: Counted, full: number, apart: Apart): void {
-  const isTouch = Math.abs(count.least) <= unclear * full
-  // a dip to nothing and back may be seen by one and not by the other
-  if (isTouch && (found === undefined) !== (count.runsOut === undefined)) return
+  // a dip to nothing and back within a second may be found and not be counted; what is counted has to be found
+  if (found !== undefined && count.runsOut === undefined && Math.abs(count.least) <= unclear * full) return
   if (found === undefined && count.runsOut === undefined) return
   worst(apart, 'run-out time, s', Math.abs((found ?? Infinity) - (count.runsOut ?? Infinity)))
 }
