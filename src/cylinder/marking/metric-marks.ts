@@ -261,9 +261,18 @@ function readUnitFirst(reading: Reading, role: 'test' | 'working' | undefined): 
   if (unit === undefined || word?.line !== first.line || word.isJoined) return false
   const figures = figuresAt(word.text, 0)
   if (figures?.end !== word.text.length || figures.points > 1 || !(figures.value > 0)) return false
+  if (isUnitOfFigure(words, reading.at + 2)) return false
   reading.at += 2
   keep(reading, figures.value, unit, role, spanning(first, word))
   return true
+}
+
+/** Whether a unit belongs to the figure before it, not to one behind it: BAR in `2X10 L 200 BAR PT 300 BAR`, but not L in `KG 12,4 L 10`. */
+function isUnitOfFigure(words: readonly Word[], index: number): boolean {
+  const word = words[index]
+  if (word === undefined || word.line !== words[index - 1]?.line || unitAt(word.text, 0) === undefined) return false
+  const following = words[index + 1]
+  return following?.line !== word.line || !isDigitCode(following.text.charCodeAt(0))
 }
 
 /** `FP14.7M`, `TP24.5M`: filling and test pressure in megapascals, as Japanese shoulders have them (memory). */

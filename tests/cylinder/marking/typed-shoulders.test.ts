@@ -40,3 +40,8 @@ test('the mark of an inspector typed as a sign separates month and year', () => 
     expect(firstTest, sign).toBe('2018-06')
   }
 })
+
+test('a unit that stands between two figures belongs to the one that has no other', () => {
+  expect(readStamp('2X10 L 200 BAR PT 300 BAR', { asOf }).waterCapacity).toBe(undefined)
+  expect(readStamp('L 10 200 BAR PT 300 BAR', { asOf }).waterCapacity).toBeCloseTo(0.01, 12)
+})
