@@ -297,7 +297,7 @@ test.each<[Record<string, unknown>, string]>([
   [{ ambientPressure: 0 }, 'ambientPressure'],
   [{ gasTemperature: 0 }, 'gasTemperature'],
   [{ outside: 'dent-or-gouge' }, 'outside'],
-  [{ outside: ['dents'] }, 'outside'],
+  [{ outside: ['dents'] }, 'outside[0]'],
   [{ valve: { outlets: 'cga-850' } }, 'valve.outlets'],
   [{ valve: { ratedPressure: Number.NaN } }, 'valve.ratedPressure'],
   [{ oxygen: { isCleaned: true } }, 'oxygen.threshold'],

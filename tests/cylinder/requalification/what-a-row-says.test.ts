@@ -616,7 +616,7 @@ test.each([
   [{}, { ruleSet: 'dutch', asOf }, 'options.ruleSet'],
   [{}, { ruleSet: 'dutch-diving', asOf, service: 'swimming' }, 'options.service'],
   [{}, { ruleSet: 'dutch-diving', asOf, alloy: 'steel' }, 'options.alloy'],
-  [{}, { ruleSet: 'dutch-diving', asOf, triggers: ['rain'] }, 'options.triggers'],
+  [{}, { ruleSet: 'dutch-diving', asOf, triggers: ['rain'] }, 'options.triggers[0]'],
   [{}, { ruleSet: 'dutch-diving', asOf, permit: {} }, 'options.permit.months'],
   [{}, { ruleSet: 'dutch-diving', asOf, permit: { months: 3, life: 4 } }, 'options.permit.life'],
   [{}, { ruleSet: 'danish-diving', asOf, lastInspection: '2026-13' }, 'options.lastInspection'],
