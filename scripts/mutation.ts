@@ -214,6 +214,7 @@ function testsOf(room: string): readonly string[] {
     `tests/published/*${room}*.test.ts`,
     'tests/package/verdicts.test.ts',
     'tests/package/named-refusals.test.ts',
+    'tests/package/cautions-and-sources.test.ts',
   ]
 }
 
