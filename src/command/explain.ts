@@ -74,7 +74,7 @@ function stamp(text: string, console: Console): number {
 function number(text: string, console: Console): number {
   const [, digits = '', name = ''] = /^([-−+]?[\d.]+)\s*(.*)$/.exec(text) ?? []
   const value = Number(digits.replace('−', '-'))
-  const plain = name.replace(/\s*\(?\b(gauge|absolute)\b\)?$/, '')
+  const plain = name.replace(/\(?\b(gauge|absolute)\b\)?$/, '').trimEnd()
   const unit = allUnits.find(({ symbol, spellings }) => symbol === plain || spellings?.includes(plain))
   if (unit === undefined || !Number.isFinite(value) || plain === '') {
     const near = (Object.keys(dimensions) as Dimension[])[0] ?? 'pressure'

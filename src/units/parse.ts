@@ -374,7 +374,7 @@ function normal(text: string): string {
     .replaceAll('³', '3')
     .replaceAll('₂', '2')
     .replaceAll('μ', 'µ')
-    .replace(/\s*[·⋅*]\s*/g, '·')
+    .replace(/ ?[·⋅*] ?/g, '·')
 }
 
 function refusal(text: string, start: number, end: number, expected: string, hint: string): LitrebarError {

@@ -29,6 +29,11 @@ test('none is worse than quadratic, and no quadratic one takes long on the worst
   expect(slow).toEqual([])
 })
 
+test('those that are quadratic become fewer, never more', () => {
+  const quadratic = stored.patterns.filter(({ complexity }) => complexity === '2nd degree polynomial')
+  expect(quadratic.length).toBeLessThanOrEqual(13)
+})
+
 /** Seconds of the processor. */
 function secondsOf(work: () => unknown): number {
   const before = process.cpuUsage()

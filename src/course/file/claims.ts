@@ -196,7 +196,7 @@ function inUnit(value: number, unit: Unit): number {
 
 /** The unit that a text names, of the dimension or of one that is made the same way; undefined for a unit of another. */
 function unitOf(text: string, dimension: Dimension): Unit | undefined {
-  const plain = text.replace(/\s*\(?\b(gauge|absolute|abs)\b\)?$/i, '')
+  const plain = text.replace(/\(?\b(gauge|absolute|abs)\b\)?$/i, '').trimEnd()
   if (plain === '') return allUnits.find(({ quantity, symbol }) => quantity === dimension && symbol === '')
   for (const like of [
     dimension,

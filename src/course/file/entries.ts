@@ -69,7 +69,7 @@ export function textOf(
 }
 
 /** Items of a list, or of a text with a sign between them. */
-export function itemsOf(entry: Entry | undefined, between: RegExp = /\s*,\s*/): readonly Entry[] {
+export function itemsOf(entry: Entry | undefined, between: RegExp = /,/): readonly Entry[] {
   if (entry === undefined) return []
   if (entry.list !== undefined) return entry.list
   if (entry.text !== undefined)

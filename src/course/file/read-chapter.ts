@@ -530,7 +530,7 @@ function idFor(title: string, taken: Set<string>): string {
     .normalize('NFKD')
     .replaceAll(/\p{M}/gu, '')
     .replaceAll(/[^A-Za-z0-9]+/g, '-')
-    .replaceAll(/^[^A-Za-z]+|-+$/g, '')
+    .replaceAll(/^[^A-Za-z]+|-$/g, '')
     .toLowerCase()
     .slice(0, 60)
   const base = slug === '' || /^chart-\d+$/.test(slug) ? `section-${String(taken.size + 1)}` : slug

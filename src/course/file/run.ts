@@ -78,8 +78,8 @@ export function readRun(
       values: Array.from({ length: count + 1 }, (_, n) => from.value + n * step.value),
     }
   }
-  const parts = text.split(/\s*,\s+|\s*;\s*/)
-  const unitText = /[^\d.\s].*$/.exec(parts.at(-1) ?? '')?.[0] ?? ''
+  const parts = text.split(/,\s|;/).map((part) => part.trim())
+  const unitText = /[^\d.\s][\s\S]*/.exec(parts.at(-1) ?? '')?.[0] ?? ''
   const read = parts.map((part) => number(/[^\d.\s−-]/.test(part) ? part : `${part} ${unitText}`))
   const known = read.filter((value) => value !== undefined)
   return known.length === read.length && known[0] !== undefined
