@@ -3,7 +3,7 @@ import { assessFilling, type FillingRequest } from '../../../src/cylinder/index.
 import { readStamp } from '../../../src/cylinder/marking/index.ts'
 import { dryAir, mixture, nitrox, pureGas, trimix } from '../../../src/gas-law/index.ts'
 import { bar, gauge, inUnit, psi } from '../../../src/units/index.ts'
-import { rich, steel, un, us } from '../../fixtures/filling-requests.ts'
+import { rich, steel, un, unStamp, us } from '../../fixtures/filling-requests.ts'
 
 // Reasons with their sources and words, and each condition on both sides of its edge.
 
@@ -308,4 +308,12 @@ test.each<[Record<string, unknown>, string]>([
     Object.entries<unknown>({ ...us, ...field }).filter(([, value]) => value !== undefined),
   )
   expect(() => assessFilling(request as never)).toThrow(expect.objectContaining({ argument }))
+})
+
+test('what makes the limit doubtful makes the filling doubtful', () => {
+  const given = assessFilling({ ...un, stamp: unStamp.replace('PW232', 'PW240') })
+  const { doubts } = given.fillLimit ?? { doubts: [] }
+  expect(doubts.map(({ code }) => code)).toEqual(['marks-contradict'])
+  expect(given.because.map(({ code }) => code)).toContain('marks-contradict')
+  expect(given.verdict).toBe('undetermined')
 })
