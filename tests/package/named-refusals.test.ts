@@ -134,7 +134,7 @@ function parametersOf(call: Callable): readonly string[] {
     if ('([{'.includes(character)) depth++
     else if (')]}'.includes(character)) depth--
     else if (character === ',' && depth === 1) names.push('')
-    else if (depth === 1) names[names.length - 1] += character
+    else if (depth === 1) names.push(`${names.pop() ?? ''}${character}`)
     if (depth === 0) break
   }
   return names.map((name) => /^[a-zA-Z]+/.exec(name.trim())?.[0] ?? '')
