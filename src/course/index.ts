@@ -71,7 +71,7 @@ export { mathmlLines, mathmlNotation } from './mathml.ts'
 export { equationOf, type Notation, type WorkedLine } from './notation.ts'
 export { type PageTexts, pageTexts } from './page-text.table.ts'
 export { plainLines, plainNotation } from './plain.ts'
-export { type ReasonTexts, reasonIn, type TranslatedReason } from './reason-in.ts'
+export { type ReasonLanguage, type ReasonTexts, reasonIn, type TranslatedReason } from './reason-in.ts'
 export type {
   Ask,
   HeatMapRecipe,

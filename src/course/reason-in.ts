@@ -13,7 +13,7 @@ export interface ReasonTexts {
 }
 
 /** The part of a language that reasons need. */
-interface Overlay {
+export interface ReasonLanguage {
   readonly reasons: ReasonTexts
   readonly decimal: 'point' | 'comma'
 }
@@ -28,22 +28,22 @@ interface Overlay {
  * @example
  * reasonIn({ text: 'Odour: none.' }, { decimal: 'comma', reasons: { sentences: [['Odour: {a}.', 'Geruch: {a}.']], parts: { none: 'keiner' } } }) // => 'Geruch: keiner.'
  */
-export function reasonIn(reason: { readonly text: string }, language: Overlay): string {
+export function reasonIn(reason: { readonly text: string }, language: ReasonLanguage): string {
   requireShape('reason', reason, { fields: { 'code?': 'text', text: 'text', 'source?': 'text' } })
-  const { decimal, reasons } = Object(language) as Partial<Overlay>
+  const { decimal, reasons } = Object(language) as Partial<ReasonLanguage>
   requireShape('language.decimal', decimal, numberStyleFields['decimal?'])
   requireShape('language.reasons', reasons, reasonsShape)
   return translated(reason.text, language) ?? ofOnePoint(reason.text, language) ?? reason.text
 }
 
 /** `70 bar: …`: in a plan of tests the name of the point stands before the reason. */
-function ofOnePoint(text: string, language: Overlay): string | undefined {
+function ofOnePoint(text: string, language: ReasonLanguage): string | undefined {
   const at = text.indexOf(': ')
   const rest = at < 0 ? undefined : translated(text.slice(at + 2), language)
   return rest === undefined ? undefined : `${text.slice(0, at)}: ${rest}`
 }
 
-function translated(text: string, language: Overlay): string | undefined {
+function translated(text: string, language: ReasonLanguage): string | undefined {
   let best: { readonly into: string; readonly places: readonly string[]; readonly literals: number } | undefined
   for (const [english = '', into = ''] of language.reasons.sentences) {
     const pieces = english.split(/\{\w+\}/)
@@ -79,7 +79,7 @@ function placesOf(text: string, pieces: readonly string[]): readonly string[] | 
 
 const figure = /^[−-]?\d+(?:\.\d+)?(?: \S+)*$/
 
-function partIn(part: string, language: Overlay): string {
+function partIn(part: string, language: ReasonLanguage): string {
   const { reasons, decimal } = language
   if (Object.hasOwn(reasons.parts, part)) return reasons.parts[part] as string
   const phrase = part.includes(' ') ? translated(part, language) : undefined

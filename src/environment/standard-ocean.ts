@@ -62,7 +62,7 @@ const steps = 4
  * @source eos-80, pages 25 to 28, solved for the pressure
  * @example
  * const at = { surfacePressure: absolute(1, atmosphere), latitude: measure(30, degree) }
- * inUnit(pressureInStandardOcean({ depth: depthOf(100, metre), ...at }), bar).toFixed(3) // => '11.082'
+ * inUnit(pressureInStandardOcean({ depth: depthOf(100, metre), ...at }), bar).toFixed(3) // => '11.084'
  */
 export function pressureInStandardOcean(at: {
   readonly depth: Depth
