@@ -55,7 +55,7 @@ export const escaping: Block = {
   band: 1.000001,
   measure: async (): Promise<Figures> =>
     Object.fromEntries(
-      Object.entries(await escapingTrials(100_000, 1)).flatMap(([name, { texts, faults }]) => [
+      Object.entries(await escapingTrials(1_000_000, 1)).flatMap(([name, { texts, faults }]) => [
         [`${name}: texts`, texts],
         [`${name}: faults`, faults.length],
       ]),
