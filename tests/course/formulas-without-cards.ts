@@ -1,5 +1,6 @@
 /** Core functions that a form of another card explains: the card, and the symbol that it finds. */
 export const otherForms: Readonly<Record<string, readonly [card: string, find: string]>> = {
+  altitudeOfGeopotentialHeight: ['geopotential-height', 'h'],
   amountOfFreeGas: ['free-gas-of-amount', 'n'],
   clearanceFromStall: ['stall-ratio', 'c'],
   depthAtPressure: ['pressure-at-depth', 'd'],

@@ -1,4 +1,5 @@
 import {
+  altitudeOfGeopotentialHeight,
   densityOfConvention,
   depthConventions,
   geopotentialHeightOf,
@@ -7,7 +8,7 @@ import {
   pressureAtShownDepth,
   surfacePressureAtAltitude,
 } from '../../environment/index.ts'
-import type { AbsolutePressure, Acceleration, Altitude, Angle, Depth } from '../../units/index.ts'
+import type { AbsolutePressure, Acceleration, Altitude, Angle, Depth, Length } from '../../units/index.ts'
 import type { Card } from '../card.ts'
 
 /** A depth display divides the pressure over the surface by a fixed pressure for each metre. */
@@ -96,10 +97,11 @@ export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
     r: { letter: 'r', meaning: 'radius of the Earth in the standard', dimension: 'length' },
     h: { letter: 'h', meaning: 'altitude above sea level', dimension: 'length', parameter: 'altitude' },
   },
-  forms: { H: ['/', ['*', 'r', 'h'], ['+', 'r', 'h']] },
+  forms: { H: ['/', ['*', 'r', 'h'], ['+', 'r', 'h']], h: ['/', ['*', 'r', 'H'], ['-', 'r', 'H']] },
   constants: { r: 6356766 },
   core: {
     H: ({ altitude: h }: { altitude: Altitude }) => geopotentialHeightOf(h),
+    h: ({ height }: { height: Length }) => altitudeOfGeopotentialHeight(height),
   },
   conditions: ['gravity falls with the square of the distance'],
   source: 'us-standard-atmosphere-1976',
