@@ -106,7 +106,7 @@ export const geopotentialHeightCard: Card<'H' | 'r' | 'h'> = {
   conditions: ['gravity falls with the square of the distance'],
   source: 'us-standard-atmosphere-1976',
   place: 'equation 18',
-  range: { h: [0, 9000] },
+  range: { h: [0, 9000], H: [0, 8980] },
 }
 
 /** Pressure falls with altitude by the standard atmosphere. */
