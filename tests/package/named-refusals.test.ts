@@ -54,6 +54,20 @@ const namedOtherwise: Readonly<Record<string, readonly string[]>> = {
     ],
     ...['assessFilling', 'loopWork'],
   ],
+  'what is no object is named by what it is taken for': [
+    ...[
+      'assessCell',
+      'breathingSeries',
+      'compressorDelivery',
+      'condensate',
+      'droop',
+      'freeGasAt',
+      'lockUp',
+      'measuredRate',
+    ],
+    ...['simulatedBreathing'],
+  ],
+  'anything may be asked, or the field is not read': ['depthBeforePointerMoves', 'isLitrebarError'],
   'what is missing is named by what it is taken for': [
     ...[
       'assessAnalysis',
@@ -157,7 +171,13 @@ const endsWith = (argument: string, key: string | number): boolean =>
 
 // A mixture is refused as a whole, a unit by what it is for; without `gas` it is the ratio beside it that is too much.
 const asWhole =
-  /^gas$|mixture|unit|nitrogen|oxygen|argon|helium|carbonDioxide|water|hydrogen|^symbol$|^quantity$|^factor$|^offset$|^name$/
+  /^gas$|mixture|unit|nitrogen|oxygen|argon|helium|carbonDioxide|water|hydrogen|^symbol$|^spellings$|^quantity$|^factor$|^offset$|^name$/
+
+/** A number becomes none, an object or a list a number; everything is left out once. */
+function spoiltFormsOf(value: unknown): readonly unknown[] {
+  if (typeof value === 'number') return [Number.NaN, undefined]
+  return typeof value === 'object' && value !== null && !ArrayBuffer.isView(value) ? [7, undefined] : [undefined]
+}
 
 test.each(judged)('%s names the field that is spoilt or left out', (name) => {
   const call = (core as unknown as Record<string, Callable>)[name] as Callable
@@ -169,7 +189,7 @@ test.each(judged)('%s names the field that is spoilt or left out', (name) => {
       const key = path.length === 1 ? parameters[path[0] as number] : path.at(-1)
       if (key === undefined || key === '' || path.some((step) => asWhole.test(String(step)))) continue
       const value = path.reduce<unknown>((at, step) => (at as Record<string | number, unknown>)[step], args)
-      for (const to of typeof value === 'number' ? [Number.NaN, undefined] : [undefined]) {
+      for (const to of spoiltFormsOf(value)) {
         const found = named(call, changed(args, path, to))
         const isFree = to === undefined && found === undefined // may be left out
         const isNamed =
