@@ -24,6 +24,7 @@ import {
   measure,
   minute,
   one,
+  pascal,
   temperatureOf,
 } from '../../../src/units/index.ts'
 import { cylinder } from '../given.ts'
@@ -197,4 +198,37 @@ test('a residual below ambient, a capacity of nothing and an unknown circuit are
   )
   // @ts-expect-error -- no such circuit
   expect(() => circuitEndurance({ semiclosed: circuits.semiClosed }, conditions)).toThrow(/Did you mean semiClosed/)
+})
+
+test('oxygen that just reaches its lowest limit is within it, and a breath less is not', () => {
+  const { value } = assessSemiClosed(loop, limits)
+  expect(assessSemiClosed(loop, { ...limits, lowest: value }).verdict).toBe('within')
+  expect(assessSemiClosed(loop, { ...limits, lowest: absolute(value * (1 + 1e-9), pascal) }).verdict).toBe('beyond')
+})
+
+test('the reasons say the numbers behind them', () => {
+  const spent = assessSemiClosed({ ...loop, uptake: { lowest: flow(0.3), highest: flow(3.65) } }, limits)
+  expect(spent.because[0]?.text).toContain('3.65 L/min no oxygen is left of the 3.65 L/min')
+  const deep = { ...loop, ambientPressure: { shallowest: absolute(1, bar), deepest: absolute(3, bar) } }
+  expect(assessSemiClosed(deep, limits).because[0]?.text).toContain('up to 1.5 bar')
+})
+
+test('the one that ends first limits, gas and absorbent both ways, and each circuit may stand alone', () => {
+  const semiClosed = (litres: number) =>
+    circuitEndurance(
+      { semiClosed: { ...circuits.semiClosed, absorbentCapacity: freeGasOf(litres, litre, stpd) } },
+      conditions,
+    )
+  const [first] = semiClosed(100)
+  // what 0.9 · 1.5 L/min of carbon dioxide come to while the gas lasts
+  const litres = 1.35 * inUnit(first?.gasLasts ?? measure(0, minute), minute)
+  for (const [share, limitedBy] of [
+    [0.999, 'absorbent'],
+    [1.001, 'gas'],
+  ] as const) {
+    const rows = semiClosed(litres * share)
+    expect(rows).toHaveLength(1)
+    expect(rows[0]?.limitedBy).toBe(limitedBy)
+    expect(rows[0]?.duration).toBe(limitedBy === 'gas' ? rows[0]?.gasLasts : rows[0]?.absorbentLasts)
+  }
 })

@@ -184,3 +184,37 @@ test('a throttle that raises the pressure is refused', () => {
     expect.objectContaining({ code: 'range', argument: 'after' }),
   )
 })
+
+test('what was not asked for is not in the answer, and what was is', () => {
+  const optional = [
+    'behindExchanger',
+    'behindExchangerAtMeanFlow',
+    'behindExchangerAtPeakFlow',
+    'frostPoint',
+    'marginToFrost',
+  ]
+  const given = (found: object): readonly string[] => optional.filter((name) => name in found)
+  expect(given(assessCold(lake))).toEqual([])
+  expect(given(assessCold({ ...lake, exchanger: measure(5, wattPerKelvin) }))).toEqual(optional.slice(0, 3))
+  expect(given(assessCold({ ...lake, waterFraction: moisture(25) }))).toEqual(optional.slice(3))
+})
+
+test('an exchanger warms a slow flow more than a fast one: the peak of a breath is the coldest', () => {
+  const found = assessCold({ ...lake, exchanger: measure(5, wattPerKelvin) })
+  const { behindFirstStage, behindExchanger = 0, behindExchangerAtMeanFlow = 0, behindExchangerAtPeakFlow = 0 } = found
+  expect(behindExchangerAtPeakFlow).toBeGreaterThan(behindFirstStage)
+  expect(behindExchanger).toBeGreaterThan(behindExchangerAtPeakFlow)
+  expect(behindExchangerAtMeanFlow).toBeGreaterThan(behindExchanger)
+  expect(behindExchangerAtMeanFlow).toBeLessThan(lake.waterTemperature)
+})
+
+test('a conductance is asked for only where gas below freezing meets water above it', () => {
+  expect(assessCold(lake)).toHaveProperty('conductanceToStayAboveZero')
+  for (const change of [
+    { waterTemperature: temperatureOf(0, celsius) },
+    { waterTemperature: temperatureOf(-1, celsius) },
+    { mixture: mixture({ helium: 1 }) }, // warms as it expands
+    { mixture: mixture({ helium: 1 }), waterTemperature: temperatureOf(-1, celsius) },
+  ])
+    expect(assessCold({ ...lake, ...change })).not.toHaveProperty('conductanceToStayAboveZero')
+})
