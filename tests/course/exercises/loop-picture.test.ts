@@ -1,8 +1,10 @@
 import { execFileSync, spawnSync } from 'node:child_process'
 import { expect, test } from 'vitest'
 import {
+  chartSvg,
   type ExerciseItem,
   exerciseItem,
+  type LineChart,
   loopFaultTexts,
   moodleXml,
   qtiItem,
@@ -81,6 +83,14 @@ test.skipIf(!xmllint)('the picture that travels is a drawing that a parser reads
   const [, file] =
     /<file name="loop-picture.svg" path="\/" encoding="base64">([^<]+)<\/file>/.exec(moodleXml([item])) ?? []
   expect(parsed(Buffer.from(file ?? '', 'base64').toString('utf8'))).toMatch(/^svg/)
+})
+
+test('the file of a picture is its drawing to the last byte', () => {
+  for (let seed = 0; seed < 12; seed++) {
+    const item = exerciseItem(exercise, seed, { language: german }) // letters beyond ASCII, and each remainder of three
+    const [, file = ''] = /encoding="base64">([^<]+)<\/file>/.exec(moodleXml([item])) ?? []
+    expect(file).toBe(Buffer.from(chartSvg(item.chart as LineChart)).toString('base64'))
+  }
 })
 
 test('an item whose chart is none is refused by name', () => {

@@ -55,8 +55,24 @@ function questionText({ text: asked, exhibit = [], chart }: ExerciseItem): Eleme
   )
 }
 
+const base64Signs = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/'
+
+/** UTF-8 in base64; written here, since what encodes it elsewhere is not the same in every environment. */
 function base64(content: string): string {
-  return btoa(Array.from(new TextEncoder().encode(content), (byte) => String.fromCodePoint(byte)).join(''))
+  const bytes = Array.from(encodeURIComponent(content).matchAll(/%([0-9A-F]{2})|./g), ([one, hex]) =>
+    hex === undefined ? one.charCodeAt(0) : Number.parseInt(hex, 16),
+  )
+  let written = ''
+  for (let at = 0; at < bytes.length; at += 3) {
+    const [first = 0, second, third] = bytes.slice(at, at + 3)
+    const bits = first * 65_536 + (second ?? 0) * 256 + (third ?? 0)
+    const signs = [18, 12, 6, 0].map((shift) => base64Signs.charAt(Math.floor(bits / 2 ** shift) % 64))
+    written += signs
+      .slice(0, second === undefined ? 2 : third === undefined ? 3 : 4)
+      .join('')
+      .padEnd(4, '=')
+  }
+  return written
 }
 
 function text(content: string): Element {
